@@ -1,0 +1,38 @@
+package dawngauge.trip;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a temperature came from.
+ *
+ * @param kind typed, from a feed, or typical for the date
+ * @param source who gave it, in words, or null
+ * @param issued when it was given, or null; a forecast's uncertainty grows from here
+ */
+public record Provenance(Kind kind, @Nullable String source, @Nullable Instant issued) {
+
+  /** Typed by the user, who did not say where from. */
+  public static final Provenance TYPED = new Provenance(Kind.TYPED, null, null);
+
+  /** Kinds of origin. */
+  public enum Kind {
+    /** Typed. */
+    TYPED("typed"),
+    /** From a weather service. */
+    FEED("feed"),
+    /** Typical for place and date, not a forecast. */
+    TYPICAL("typical");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    /** Its name in files and tables. */
+    public String word() {
+      return word;
+    }
+  }
+}

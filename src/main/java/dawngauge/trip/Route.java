@@ -1,0 +1,28 @@
+package dawngauge.trip;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The way: stops, and the legs between them.
+ *
+ * @param stops in order; the first is where the rig starts
+ * @param legs one fewer than stops (none without stops); leg i leads from stop i to stop i + 1
+ */
+public record Route(List<Stop> stops, List<Leg> legs) {
+
+  /** Copies the lists and checks their lengths. */
+  public Route {
+    stops = List.copyOf(stops);
+    legs = List.copyOf(legs);
+    if (legs.size() != Math.max(0, stops.size() - 1)) {
+      throw new IllegalArgumentException(
+          stops.size() + " stops need one leg between each two, not " + legs.size());
+    }
+  }
+
+  /** The stop with an id. */
+  public Optional<Stop> stop(String id) {
+    return stops.stream().filter(stop -> stop.id().equals(id)).findFirst();
+  }
+}

@@ -1,0 +1,58 @@
+package dawngauge.trip;
+
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.TreadDepth;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One tire, wherever it is fitted; readings follow it.
+ *
+ * @param id how positions and readings refer to it
+ * @param type name of its kind in the rig's list
+ * @param dateCode date code or whole identification number, as read
+ * @param tread least tread depth measured
+ * @param heatFactor scales the modelled rise by running; 1 unless fitted from the user's readings
+ * @param lossPerDay a known leak: gauge pressure lost a day at 68 °F at the present pressure
+ * @param damage what was seen on it
+ * @param remarks note and extras
+ */
+public record Tire(
+    String id,
+    String type,
+    @Nullable String dateCode,
+    @Nullable Entered<TreadDepth> tread,
+    double heatFactor,
+    @Nullable Entered<GaugePressure> lossPerDay,
+    Set<Damage> damage,
+    Remarks remarks) {
+
+  /** What makes a tire unfit at sight (49 CFR 393.75(a)). */
+  public enum Damage {
+    /** Flat. */
+    FLAT("flat"),
+    /** A leak that can be heard. */
+    AUDIBLE_LEAK("audible leak"),
+    /** Cord or ply material showing. */
+    CORD_SHOWING("cord showing"),
+    /** Tread or sidewall separating, or a bulge. */
+    BULGE("bulge or separation");
+
+    private final String word;
+
+    Damage(String word) {
+      this.word = word;
+    }
+
+    /** Its name in files and sentences. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /** Copies the set. */
+  public Tire {
+    damage = Set.copyOf(damage);
+  }
+}
