@@ -1,0 +1,149 @@
+package dawngauge.ambient;
+
+import dawngauge.physics.StandardAtmosphere;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The air along the whole way. At a stop it is that stop's own series; on a leg it is taken between
+ * the neighbouring places, linear in the distance, and where the ground is higher than the straight
+ * line between them colder by the standard atmosphere's 6.5 K a kilometer.
+ */
+public final class Ambient {
+
+  /**
+   * Added to the spread where a stop without temperature is bridged, in kelvin; ours, no source.
+   */
+  private static final double BRIDGE_SIGMA = 5;
+
+  private record Station(
+      int stop, boolean atStop, double meters, double elevation, @Nullable AirSeries series) {}
+
+  private final List<Station> stations;
+  private final Map<Integer, Station> byStop = new HashMap<>();
+
+  private Ambient(List<Station> stations) {
+    this.stations = List.copyOf(stations);
+    for (Station station : stations) {
+      if (station.atStop) {
+        byStop.put(station.stop, station);
+      }
+    }
+  }
+
+  /**
+   * Puts the answers of several sources together, the first source that has an answer wins. Stops
+   * that nobody answered are reported and unknown.
+   */
+  public static Outcome<Ambient> of(AmbientNeeds needs, List<AmbientSource> sources) {
+    List<Problem> problems = new ArrayList<>();
+    Map<AmbientNeeds.Need, AirSeries> answers = new HashMap<>();
+    for (AmbientSource source : sources) {
+      Outcome<Map<AmbientNeeds.Need, AirSeries>> outcome = source.answer(needs);
+      problems.addAll(outcome.problems());
+      outcome.value().ifPresent(found -> found.forEach(answers::putIfAbsent));
+    }
+    List<Station> stations = new ArrayList<>();
+    for (AmbientNeeds.Need need : needs.needs()) {
+      AirSeries series = answers.get(need);
+      if (series != null && Double.isNaN(need.elevationMeters())) {
+        series = null;
+        problems.add(Problem.of(ProblemCode.NO_ELEVATION, need.place()));
+      } else if (series == null && need.required()) {
+        problems.add(Problem.of(ProblemCode.NO_AMBIENT, need.place()));
+      }
+      if (series != null || need.required()) {
+        stations.add(
+            new Station(
+                need.stop(), need.point() == null, need.meters(), need.elevationMeters(), series));
+      }
+    }
+    return Outcome.of(new Ambient(stations), problems);
+  }
+
+  /** The series given for a stop, or null. */
+  public @Nullable AirSeries seriesAt(int stop) {
+    Station station = byStop.get(stop);
+    return station == null ? null : station.series;
+  }
+
+  /** Air at a stop where the rig stands. */
+  public Air atStop(int stop, double epochSeconds) {
+    AirSeries series = seriesAt(stop);
+    return series == null ? Air.UNKNOWN : air(series, epochSeconds);
+  }
+
+  /**
+   * Air on the way.
+   *
+   * @param meters way from the start of the route
+   * @param elevationMeters height of the ground there
+   * @param epochSeconds when
+   */
+  public Air onTheWay(double meters, double elevationMeters, double epochSeconds) {
+    Station before = null;
+    Station after = null;
+    boolean bridged = false;
+    for (Station station : stations) {
+      if (station.meters <= meters) {
+        bridged = station.series == null;
+        before = station.series == null ? before : station;
+      } else {
+        if (station.series != null) {
+          after = station;
+          break;
+        }
+        bridged = true;
+      }
+    }
+    if (before == null || (after == null && before.meters < meters)) {
+      return Air.UNKNOWN;
+    }
+    AirSeries first = before.series;
+    if (first == null) {
+      return Air.UNKNOWN;
+    }
+    Air start = air(first, epochSeconds);
+    AirSeries second = after == null ? null : after.series;
+    if (after == null || second == null) {
+      return start;
+    }
+    double part = (meters - before.meters) / (after.meters - before.meters);
+    Air end = air(second, epochSeconds);
+    double straight = before.elevation + part * (after.elevation - before.elevation);
+    double kelvins =
+        start.kelvins()
+            + part * (end.kelvins() - start.kelvins())
+            - StandardAtmosphere.LAPSE_RATE * (elevationMeters - straight);
+    double sigma = start.sigma() + part * (end.sigma() - start.sigma());
+    double coldSide = Math.max(start.coldSide(), end.coldSide());
+    return bridged
+        ? new Air(kelvins, Math.hypot(sigma, BRIDGE_SIGMA), coldSide, true)
+        : new Air(kelvins, sigma, coldSide, false);
+  }
+
+  /** Every abrupt change of any series, in epoch seconds. */
+  public List<Double> kinks() {
+    List<Double> all = new ArrayList<>();
+    for (Station station : stations) {
+      if (station.series != null) {
+        all.addAll(station.series.kinks());
+      }
+    }
+    return all;
+  }
+
+  private static Air air(AirSeries series, double epochSeconds) {
+    return new Air(
+        series.kelvinsAt(epochSeconds),
+        series.sigmaAt(epochSeconds),
+        series.coldSideAt(epochSeconds),
+        false);
+  }
+}

@@ -1,0 +1,198 @@
+package dawngauge.ambient;
+
+import dawngauge.explain.Phrase;
+import dawngauge.geo.Coordinate;
+import dawngauge.geo.Daylight;
+import dawngauge.physics.DiurnalCurve;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Elevation;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.Temperature;
+import dawngauge.quantity.TemperatureDifference;
+import dawngauge.trip.AmbientEntry;
+import dawngauge.trip.Provenance;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A day's low and high spread over the day by the published curve, with real sunrise and sunset. A
+ * day without figures of its own takes those of the nearest day that has them.
+ */
+final class LowHighAir implements AirSeries {
+
+  /** From midnight to so long after sunrise the error of the minimum holds, in seconds. */
+  private static final double MINIMUM_HOLDS_AFTER_SUNRISE = 2 * 3600.0;
+
+  private record Given(Temperature low, Temperature high, @Nullable Double sigma, long lead) {}
+
+  private final NavigableMap<Double, LocalDate> byMidnight = new TreeMap<>();
+  private final Map<LocalDate, DiurnalCurve.Day> days;
+  private final Map<LocalDate, Given> given;
+  private final Provenance provenance;
+
+  private LowHighAir(
+      AmbientNeeds.Need need,
+      Map<LocalDate, DiurnalCurve.Day> days,
+      Map<LocalDate, Given> given,
+      Provenance provenance) {
+    this.days = days;
+    this.given = given;
+    this.provenance = provenance;
+    for (LocalDate date : days.keySet()) {
+      byMidnight.put((double) date.atStartOfDay(need.zone()).toEpochSecond(), date);
+    }
+  }
+
+  /**
+   * Spreads the entries of one stop.
+   *
+   * @param need the stop and its span of time
+   * @param entries its low/high entries
+   * @param asOf when figures without a date of issue are taken to have been typed
+   */
+  static Outcome<AirSeries> of(AmbientNeeds.Need need, List<AmbientEntry> entries, Instant asOf) {
+    Coordinate place = need.coordinate();
+    if (place == null) {
+      return Outcome.failed(Problem.of(ProblemCode.NO_PLACE_FOR_CURVE, need.place()));
+    }
+    TreeMap<LocalDate, Given> typed = new TreeMap<>();
+    Provenance provenance = Provenance.TYPED;
+    for (AmbientEntry entry : entries) {
+      if (entry.figure() instanceof AmbientEntry.LowHigh figure) {
+        provenance = entry.provenance();
+        Entered<TemperatureDifference> uncertainty = entry.uncertainty();
+        typed.put(
+            figure.date(),
+            new Given(
+                figure.low().value(),
+                figure.high().value(),
+                uncertainty == null ? null : uncertainty.value().kelvins(),
+                lead(entry, figure.date(), need, asOf)));
+      }
+    }
+    if (typed.isEmpty()) {
+      return Outcome.failed(Problem.of(ProblemCode.NO_AMBIENT, need.place()));
+    }
+    Map<LocalDate, DiurnalCurve.Day> days = new TreeMap<>();
+    Map<LocalDate, Given> given = new TreeMap<>();
+    LocalDate last = need.to().atZone(need.zone()).toLocalDate().plusDays(2);
+    for (LocalDate date = need.from().atZone(need.zone()).toLocalDate().minusDays(2);
+        !date.isAfter(last);
+        date = date.plusDays(1)) {
+      Given figures = nearest(typed, date);
+      Elevation height =
+          new Elevation(Double.isNaN(need.elevationMeters()) ? 0 : need.elevationMeters());
+      Optional<Daylight.Sun> sun = Daylight.on(date, need.zone(), place, height);
+      if (sun.isEmpty()) {
+        return Outcome.failed(Problem.of(ProblemCode.NO_SUNRISE, need.place(), date.toString()));
+      }
+      days.put(
+          date,
+          new DiurnalCurve.Day(
+              sun.get().sunrise().getEpochSecond(),
+              sun.get().sunset().getEpochSecond(),
+              figures.low.kelvins(),
+              figures.high.kelvins()));
+      given.put(date, figures);
+    }
+    return Outcome.of(new LowHighAir(need, days, given, provenance));
+  }
+
+  /**
+   * Days from when the figures were given to their date; a typed figure is taken as of departure.
+   */
+  private static long lead(
+      AmbientEntry entry, LocalDate date, AmbientNeeds.Need need, Instant asOf) {
+    Instant issued = entry.provenance().issued();
+    LocalDate from = (issued == null ? asOf : issued).atZone(need.zone()).toLocalDate();
+    return Math.max(0, ChronoUnit.DAYS.between(from, date));
+  }
+
+  private static Given nearest(TreeMap<LocalDate, Given> typed, LocalDate date) {
+    var before = typed.floorEntry(date);
+    var after = typed.ceilingEntry(date);
+    if (before == null || after == null) {
+      return (before == null ? typed.firstEntry() : before).getValue();
+    }
+    long back = ChronoUnit.DAYS.between(before.getKey(), date);
+    long ahead = ChronoUnit.DAYS.between(date, after.getKey());
+    return (back <= ahead ? before : after).getValue();
+  }
+
+  private LocalDate dateAt(double epochSeconds) {
+    var entry = byMidnight.floorEntry(epochSeconds);
+    return entry == null ? byMidnight.firstEntry().getValue() : entry.getValue();
+  }
+
+  private DiurnalCurve.Day day(LocalDate date) {
+    DiurnalCurve.Day day = days.get(date);
+    if (day == null) {
+      throw new IllegalArgumentException("no air was asked for about " + date);
+    }
+    return day;
+  }
+
+  private Given given(LocalDate date) {
+    Given figures = given.get(date);
+    if (figures == null) {
+      throw new IllegalArgumentException("no air was asked for on " + date);
+    }
+    return figures;
+  }
+
+  @Override
+  public double kelvinsAt(double epochSeconds) {
+    LocalDate date = dateAt(epochSeconds);
+    return DiurnalCurve.temperatureAt(
+        epochSeconds, day(date.minusDays(1)), day(date), day(date.plusDays(1)));
+  }
+
+  @Override
+  public double sigmaAt(double epochSeconds) {
+    Given figures = given(dateAt(epochSeconds));
+    if (figures.sigma != null) {
+      return figures.sigma;
+    }
+    return aboutTheMinimum(epochSeconds)
+        ? ForecastError.ofMinimum(figures.lead)
+        : ForecastError.ofMaximum(figures.lead);
+  }
+
+  @Override
+  public double coldSideAt(double epochSeconds) {
+    return aboutTheMinimum(epochSeconds) ? ForecastError.MINIMUM_COLD_SIDE : 0;
+  }
+
+  private boolean aboutTheMinimum(double epochSeconds) {
+    DiurnalCurve.Day day = day(dateAt(epochSeconds));
+    return epochSeconds <= day.sunriseSeconds() + MINIMUM_HOLDS_AFTER_SUNRISE;
+  }
+
+  @Override
+  public List<Double> kinks() {
+    return List.of();
+  }
+
+  @Override
+  public Provenance provenance() {
+    return provenance;
+  }
+
+  @Override
+  public Phrase given() {
+    LocalDate middle = days.keySet().iterator().next().plusDays(2);
+    Given figures = given(middle);
+    return Phrase.of(
+        "{0}: low {1}, high {2} on {3}",
+        provenance.kind().word(), figures.low, figures.high, middle.toString());
+  }
+}

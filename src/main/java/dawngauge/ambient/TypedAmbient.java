@@ -1,0 +1,73 @@
+package dawngauge.ambient;
+
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.Temperature;
+import dawngauge.trip.AmbientEntry;
+import dawngauge.trip.ProfilePoint;
+import dawngauge.trip.Provenance;
+import dawngauge.trip.Trip;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The temperatures that stand in the trip itself. Where a stop has several kinds, temperatures by
+ * the hour win over one for the stay, and that over the day's low and high.
+ */
+public final class TypedAmbient implements AmbientSource {
+
+  private final Trip trip;
+
+  /** Answers from a trip. */
+  public TypedAmbient(Trip trip) {
+    this.trip = trip;
+  }
+
+  @Override
+  public Outcome<Map<AmbientNeeds.Need, AirSeries>> answer(AmbientNeeds needs) {
+    Map<AmbientNeeds.Need, AirSeries> answers = new HashMap<>();
+    List<Problem> problems = new ArrayList<>();
+    for (AmbientNeeds.Need need : needs.needs()) {
+      ProfilePoint point = need.point();
+      if (point != null) {
+        Entered<Temperature> ambient = point.ambient();
+        if (ambient != null) {
+          answers.put(need, new SteadyAir(ambient, Provenance.TYPED, null));
+        }
+        continue;
+      }
+      List<AmbientEntry> entries =
+          trip.ambient().stream().filter(entry -> entry.stop().equals(need.stopId())).toList();
+      if (!entries.isEmpty()) {
+        Outcome<AirSeries> series = series(need, entries, needs.needs().get(0).from());
+        problems.addAll(series.problems());
+        series.value().ifPresent(found -> answers.put(need, found));
+      }
+    }
+    return Outcome.of(answers, problems);
+  }
+
+  private Outcome<AirSeries> series(
+      AmbientNeeds.Need need, List<AmbientEntry> entries, Instant asOf) {
+    List<AmbientEntry> days = new ArrayList<>();
+    AmbientEntry steady = null;
+    for (AmbientEntry entry : entries) {
+      if (entry.figure() instanceof AmbientEntry.Hourly hourly) {
+        return Outcome.of(new HourlyAir(hourly, entry.provenance(), entry.uncertainty()));
+      } else if (entry.figure() instanceof AmbientEntry.Steady) {
+        steady = entry;
+      } else {
+        days.add(entry);
+      }
+    }
+    if (steady != null && steady.figure() instanceof AmbientEntry.Steady figure) {
+      return Outcome.of(
+          new SteadyAir(figure.temperature(), steady.provenance(), steady.uncertainty()));
+    }
+    return LowHighAir.of(need, days, asOf);
+  }
+}

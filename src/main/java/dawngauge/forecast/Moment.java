@@ -1,0 +1,64 @@
+package dawngauge.forecast;
+
+/**
+ * A tire at one moment. Pressures are gauge pressures in pascal, temperatures kelvin.
+ *
+ * @param seconds epoch seconds
+ * @param airKelvins temperature of the air around
+ * @param airPressure pressure of the air around
+ * @param elevation height of the ground in meter
+ * @param tireKelvins temperature of the air in the tire
+ * @param fill air in the tire, in pascal per kelvin
+ * @param origin what the fill is known from
+ * @param settled what the gauge would read with the tire as cool as the air
+ * @param reading what the gauge reads
+ * @param judged pressure judged against the floor: warmth above the air is not credited, a tire
+ *     still colder than the air is judged as cold as it is
+ * @param readingSigma one standard deviation of the reading with the gauge of the origin
+ * @param settledSigma one standard deviation of a settled reading with the gauge of the origin
+ * @param limitSigma one standard deviation of the true settled pressure
+ * @param coldSide how much further the low side of the settled pressure reaches
+ * @param warmSigma one standard deviation of the build-up
+ */
+public record Moment(
+    double seconds,
+    double airKelvins,
+    double airPressure,
+    double elevation,
+    double tireKelvins,
+    double fill,
+    FillOrigin origin,
+    double settled,
+    double reading,
+    double judged,
+    double readingSigma,
+    double settledSigma,
+    double limitSigma,
+    double coldSide,
+    double warmSigma) {
+
+  /** How much the tire reads above its settled pressure; negative while it lags warming air. */
+  public double buildUp() {
+    return reading - settled;
+  }
+
+  /** The same where the tire's warmth is not known: settled figures only. */
+  Moment withoutReading() {
+    return new Moment(
+        seconds,
+        airKelvins,
+        airPressure,
+        elevation,
+        tireKelvins,
+        fill,
+        origin,
+        settled,
+        Double.NaN,
+        judged,
+        Double.NaN,
+        settledSigma,
+        limitSigma,
+        coldSide,
+        Double.NaN);
+  }
+}

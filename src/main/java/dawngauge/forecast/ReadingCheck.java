@@ -1,0 +1,33 @@
+package dawngauge.forecast;
+
+import dawngauge.trip.LogEvent;
+
+/**
+ * A reading in the log against what was expected of it before it was known. Gauge pressures in
+ * pascal.
+ *
+ * @param reading the reading
+ * @param expected what the forecast expected; NaN for the first reading of a tire
+ * @param sigma one standard deviation of that; NaN for the first
+ * @param coldEquivalent what the reading means for the tire as cool as the air around, by the model
+ * @param coldSigma one standard deviation of that
+ * @param rolledSinceSound whether the tire rolled since its last reading
+ */
+public record ReadingCheck(
+    LogEvent.Reading reading,
+    double expected,
+    double sigma,
+    double coldEquivalent,
+    double coldSigma,
+    boolean rolledSinceSound) {
+
+  /** Whether it was the tire's first, so that nothing was expected. */
+  public boolean first() {
+    return Double.isNaN(expected);
+  }
+
+  /** How far it lies from what was expected, in standard deviations; 0 for the first. */
+  public double deviations() {
+    return first() ? 0 : (reading.pressure().value().pascals() - expected) / sigma;
+  }
+}

@@ -1,0 +1,164 @@
+package dawngauge.forecast;
+
+import dawngauge.physics.GasLaw;
+import dawngauge.physics.StandardAtmosphere;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.Temperature;
+import dawngauge.trip.Gauge;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.ReadingState;
+import org.jspecify.annotations.Nullable;
+
+/** From what a gauge showed to how much air is in the tire, at one node of the timeline. */
+final class Readings {
+
+  /**
+   * A tire in the sun is 0 to 15 K warmer than the air, taken as even: the middle, in kelvin;
+   * inferred.
+   */
+  private static final double SUN_MIDDLE = 7.5;
+
+  private static final double SUN_SIGMA = 15 / Math.sqrt(12);
+
+  /** Standard deviation of an air temperature measured beside the tire, in kelvin; ours. */
+  private static final double MEASURED_SIGMA = 1;
+
+  /** Standard deviation of a tire's own temperature as noted by the crew, in kelvin; ours. */
+  private static final double OWN_SIGMA = 2;
+
+  /** A warm reading so many deviations off is no confirmation: it replaces what was known. */
+  private static final double UNEXPECTED = 2;
+
+  private final Scene scene;
+  private final Timeline timeline;
+  private final int node;
+  private final Heat heat;
+  private final boolean warmthKnown;
+
+  Readings(Scene scene, Timeline timeline, int node, Heat heat, boolean warmthKnown) {
+    this.scene = scene;
+    this.timeline = timeline;
+    this.node = node;
+    this.heat = heat;
+    this.warmthKnown = warmthKnown;
+  }
+
+  /** The fill by a reading; null where the tire's temperature then is not known. */
+  @Nullable FillOrigin read(LogEvent.Reading reading) {
+    double air = timeline.air[node];
+    double airSigma = timeline.sigma[node];
+    Entered<Temperature> measured = reading.air();
+    if (measured != null) {
+      air = measured.value().kelvins();
+      airSigma = MEASURED_SIGMA;
+    }
+    Entered<Temperature> own = reading.tireTemperature();
+    boolean cold = reading.state() == ReadingState.COLD;
+    boolean sun = reading.state() == ReadingState.COLD_IN_SUN;
+    double over = warmthKnown ? heat.kelvins() - timeline.air[node] : 0;
+    double warmSigma = warmthKnown ? heat.warmSigma() : 0;
+    if (own != null) {
+      over = own.value().kelvins() - air;
+      airSigma = 0;
+      warmSigma = OWN_SIGMA;
+    } else if (sun) {
+      over = over + SUN_MIDDLE;
+      warmSigma = Math.hypot(warmSigma, SUN_SIGMA);
+    } else if (!cold && (!warmthKnown || !(heat.warmSigma() > 0))) {
+      return null;
+    }
+    return origin(
+        FillOrigin.Kind.READING,
+        reading.pressure().value().pascals(),
+        reading.gauge(),
+        air,
+        over,
+        airSigma,
+        warmSigma);
+  }
+
+  /** The fill by an adjustment; null where the tire's temperature then is not known. */
+  @Nullable FillOrigin adjusted(LogEvent.Adjustment adjustment) {
+    double over = warmthKnown ? heat.kelvins() - timeline.air[node] : 0;
+    return origin(
+        FillOrigin.Kind.ADJUSTMENT,
+        adjustment.to().value().pascals(),
+        adjustment.gauge(),
+        timeline.air[node],
+        over,
+        timeline.sigma[node],
+        warmthKnown ? heat.warmSigma() : 0);
+  }
+
+  private @Nullable FillOrigin origin(
+      FillOrigin.Kind kind,
+      double shown,
+      String gaugeName,
+      double air,
+      double over,
+      double airSigma,
+      double warmSigma) {
+    double around = timeline.pressure[node];
+    if (Double.isNaN(air) || Double.isNaN(around)) {
+      return null;
+    }
+    Gauge gauge = scene.trip.rig().gauge(gaugeName).orElse(null);
+    boolean sealed = gauge != null && gauge.kind() == Gauge.Kind.SEA_LEVEL_SUBTRACTED;
+    double open = sealed ? shown + StandardAtmosphere.SEA_LEVEL_PRESSURE - around : shown;
+    double kelvins = air + over;
+    return new FillOrigin(
+        kind,
+        timeline.seconds[node],
+        open,
+        kelvins,
+        air,
+        around,
+        timeline.elevation[node],
+        GasLaw.fill(open, around, kelvins),
+        Uncertainty.repeatability(gauge),
+        Uncertainty.offset(gauge),
+        airSigma,
+        warmSigma);
+  }
+
+  /** Spread of the settled pressure by an origin alone, in pascal. */
+  static double settledSigma(FillOrigin origin, double airKelvins) {
+    double growth = airKelvins / origin.tireKelvins();
+    double air = origin.fill() * growth;
+    return Math.sqrt(
+        Math.pow(growth * origin.repeatSigma(), 2) + Math.pow(air * origin.warmSigma(), 2));
+  }
+
+  /**
+   * What is known after a reading. A cold one replaces what was known. A warm one that was about as
+   * expected is joined with it by weight, since a morning's cold reading often tells more; one that
+   * was not replaces it.
+   */
+  static FillOrigin joined(FillOrigin read, Moment expected, LogEvent.Reading reading) {
+    if (reading.state() == ReadingState.COLD) {
+      return read;
+    }
+    double off = reading.pressure().value().pascals() - expected.reading();
+    double before = expected.settledSigma();
+    double now = settledSigma(read, expected.airKelvins());
+    if (Math.abs(off) > UNEXPECTED * Math.hypot(before, now)) {
+      return read;
+    }
+    double weight = before * before / (before * before + now * now);
+    double fill = expected.fill() + weight * (read.fill() - expected.fill());
+    double repeat = Math.sqrt(1 / (1 / (before * before) + 1 / (now * now)));
+    return new FillOrigin(
+        read.kind(),
+        read.seconds(),
+        GasLaw.gauge(fill, read.tireKelvins(), read.airPressure()),
+        read.tireKelvins(),
+        read.airKelvins(),
+        read.airPressure(),
+        read.elevation(),
+        fill,
+        repeat,
+        read.offsetSigma(),
+        0,
+        0);
+  }
+}

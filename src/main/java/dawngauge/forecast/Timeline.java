@@ -1,0 +1,270 @@
+package dawngauge.forecast;
+
+import dawngauge.ambient.Air;
+import dawngauge.ambient.Ambient;
+import dawngauge.physics.StandardAtmosphere;
+import dawngauge.quantity.Elevation;
+import dawngauge.quantity.Entered;
+import dawngauge.trip.Itinerary;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.ProfilePoint;
+import dawngauge.trip.Trip;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * The trip cut into pieces on each of which the air is a straight line in time. Nodes lie at every
+ * full ten minutes (absolute time, so that an inserted stop moves none), at stops, at points of a
+ * leg's profile, and where typed temperatures change course; times that only need a figure (log
+ * events, places passed) are added without changing the lines.
+ */
+final class Timeline {
+
+  /** Spacing of the fixed grid. */
+  private static final double GRID_SECONDS = 600;
+
+  /** A place passed is no node of its own if it lies so close to the line of its neighbours. */
+  private static final double ON_THE_LINE_METERS = 0.5;
+
+  /** Epoch seconds of each node. */
+  final double[] seconds;
+
+  /** Air at each node in kelvin; NaN where unknown. */
+  final double[] air;
+
+  /** One standard deviation of it in kelvin. */
+  final double[] sigma;
+
+  /** How much further the cold side reaches, in kelvin. */
+  final double[] coldSide;
+
+  /** Height of the ground in meter; NaN where unknown. */
+  final double[] elevation;
+
+  /** Air pressure in pascal. */
+  final double[] pressure;
+
+  /** Whether the air was taken across a stop without temperature. */
+  final boolean[] bridged;
+
+  /** Speed on the piece that begins at a node, in meter per second; 0 while standing. */
+  final double[] speed;
+
+  /** Index of the drive on which the piece beginning at a node lies; −1 while standing. */
+  final int[] drive;
+
+  /** Node at which each visit begins. */
+  final int[] arrive;
+
+  /** Node at which each visit ends. */
+  final int[] leave;
+
+  private final Itinerary itinerary;
+  private final Ambient ambient;
+  private final TreeMap<Double, Double> elevationByMeters = new TreeMap<>();
+
+  Timeline(Trip trip, Itinerary itinerary, Ambient ambient) {
+    this.itinerary = itinerary;
+    this.ambient = ambient;
+    heights();
+    TreeSet<Double> knots = new TreeSet<>();
+    TreeSet<Double> extras = new TreeSet<>();
+    List<Itinerary.Visit> visits = itinerary.visits();
+    double start = time(visits.get(0).arrive());
+    double end = time(visits.get(visits.size() - 1).leave());
+    for (double t = Math.ceil(start / GRID_SECONDS) * GRID_SECONDS; t < end; t += GRID_SECONDS) {
+      knots.add(t);
+    }
+    for (double kink : ambient.kinks()) {
+      if (kink > start && kink < end) {
+        knots.add(kink);
+      }
+    }
+    for (Itinerary.Visit visit : visits) {
+      boolean own = !visit.passes() || ambient.seriesAt(visit.index()) != null || bends(visit);
+      (own ? knots : extras).add(time(visit.arrive()));
+      knots.addAll(own ? List.of(time(visit.leave())) : List.of());
+      if (visit.index() < itinerary.drives().size()) {
+        profileTimes(visit, knots);
+      }
+    }
+    for (LogEvent event : trip.log()) {
+      double t = time(event.time().instant());
+      if (t >= start && t <= end) {
+        extras.add(t);
+      }
+    }
+    extras.removeAll(knots);
+    TreeSet<Double> all = new TreeSet<>(knots);
+    all.addAll(extras);
+    int count = all.size();
+    seconds = all.stream().mapToDouble(Double::doubleValue).toArray();
+    air = new double[count];
+    sigma = new double[count];
+    coldSide = new double[count];
+    elevation = new double[count];
+    pressure = new double[count];
+    bridged = new boolean[count];
+    speed = new double[count];
+    drive = new int[count];
+    arrive = new int[visits.size()];
+    leave = new int[visits.size()];
+    Arrays.fill(drive, -1);
+    for (Itinerary.Visit visit : visits) {
+      arrive[visit.index()] = nodeAt(time(visit.arrive()));
+      leave[visit.index()] = nodeAt(time(visit.leave()));
+    }
+    for (int i = 0; i < itinerary.drives().size(); i++) {
+      for (int node = leave[i]; node < arrive[i + 1]; node++) {
+        drive[node] = i;
+        speed[node] = itinerary.drives().get(i).metersPerSecond();
+      }
+    }
+    for (int node = 0; node < count; node++) {
+      fill(node);
+    }
+    straighten(extras);
+  }
+
+  /** Nodes. */
+  int count() {
+    return seconds.length;
+  }
+
+  /** The node at a time that is one. */
+  int nodeAt(double epochSeconds) {
+    int node = Arrays.binarySearch(seconds, epochSeconds);
+    if (node < 0) {
+      throw new IllegalArgumentException("no node at " + epochSeconds);
+    }
+    return node;
+  }
+
+  /** Seconds of an instant. */
+  static double time(java.time.Instant instant) {
+    return instant.getEpochSecond() + instant.getNano() / 1e9;
+  }
+
+  /** Way from the start of the route at a time, in meter. */
+  double metersAt(double epochSeconds) {
+    List<Itinerary.Visit> visits = itinerary.visits();
+    for (int i = 0; i < visits.size(); i++) {
+      Itinerary.Visit visit = visits.get(i);
+      if (epochSeconds <= time(visit.leave()) || i == visits.size() - 1) {
+        return visit.meters();
+      }
+      Itinerary.Drive after = itinerary.drives().get(i);
+      double gone = epochSeconds - time(visit.leave());
+      if (gone < after.seconds()) {
+        return visit.meters() + after.metersPerSecond() * gone;
+      }
+    }
+    throw new IllegalStateException("a route has stops");
+  }
+
+  private void heights() {
+    for (Itinerary.Visit visit : itinerary.visits()) {
+      Entered<Elevation> typed = visit.stop().elevation();
+      if (typed != null) {
+        elevationByMeters.put(visit.meters(), typed.value().meters());
+      }
+      if (visit.index() < itinerary.drives().size()) {
+        for (ProfilePoint point : itinerary.drives().get(visit.index()).leg().profile()) {
+          elevationByMeters.put(
+              visit.meters() + point.distance().value().meters(),
+              point.elevation().value().meters());
+        }
+      }
+    }
+  }
+
+  private double heightAt(double meters) {
+    var before = elevationByMeters.floorEntry(meters);
+    var after = elevationByMeters.ceilingEntry(meters);
+    if (before == null || after == null) {
+      return before != null ? before.getValue() : after != null ? after.getValue() : Double.NaN;
+    }
+    double way = after.getKey() - before.getKey();
+    return way <= 0
+        ? before.getValue()
+        : before.getValue()
+            + (meters - before.getKey()) / way * (after.getValue() - before.getValue());
+  }
+
+  /** Whether the ground bends at a place passed. */
+  private boolean bends(Itinerary.Visit visit) {
+    Entered<Elevation> typed = visit.stop().elevation();
+    var before = elevationByMeters.lowerEntry(visit.meters());
+    var after = elevationByMeters.higherEntry(visit.meters());
+    if (typed == null || before == null || after == null) {
+      return false;
+    }
+    double part = (visit.meters() - before.getKey()) / (after.getKey() - before.getKey());
+    double line = before.getValue() + part * (after.getValue() - before.getValue());
+    return Math.abs(typed.value().meters() - line) > ON_THE_LINE_METERS;
+  }
+
+  private void profileTimes(Itinerary.Visit visit, TreeSet<Double> knots) {
+    Itinerary.Drive after = itinerary.drives().get(visit.index());
+    if (after.metersPerSecond() <= 0) {
+      return;
+    }
+    for (ProfilePoint point : after.leg().profile()) {
+      double along = point.distance().value().meters();
+      if (along > 0 && along < after.meters()) {
+        knots.add(time(visit.leave()) + along / after.metersPerSecond());
+      }
+    }
+  }
+
+  private void fill(int node) {
+    double t = seconds[node];
+    double meters = metersAt(t);
+    int visit = standingAt(node);
+    Air here;
+    if (visit >= 0 && ambient.seriesAt(visit) != null) {
+      here = ambient.atStop(visit, t);
+      elevation[node] = heightAt(itinerary.visits().get(visit).meters());
+    } else {
+      elevation[node] = heightAt(meters);
+      here = ambient.onTheWay(meters, elevation[node], t);
+    }
+    air[node] = here.kelvins();
+    sigma[node] = here.sigma();
+    coldSide[node] = here.coldSide();
+    bridged[node] = here.bridged();
+    pressure[node] =
+        Double.isNaN(elevation[node]) ? Double.NaN : StandardAtmosphere.pressureAt(elevation[node]);
+  }
+
+  private int standingAt(int node) {
+    for (int i = 0; i < arrive.length; i++) {
+      if (node >= arrive[i] && node <= leave[i]) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** Lays the extra times on the straight lines between their neighbouring knots. */
+  private void straighten(TreeSet<Double> extras) {
+    for (double t : extras) {
+      int node = nodeAt(t);
+      int before = node - 1;
+      int after = node + 1;
+      while (before >= 0 && extras.contains(seconds[before])) {
+        before--;
+      }
+      while (after < seconds.length && extras.contains(seconds[after])) {
+        after++;
+      }
+      if (before < 0 || after >= seconds.length) {
+        continue;
+      }
+      double part = (t - seconds[before]) / (seconds[after] - seconds[before]);
+      air[node] = air[before] + part * (air[after] - air[before]);
+    }
+  }
+}

@@ -1,0 +1,308 @@
+package dawngauge.forecast;
+
+import dawngauge.physics.AirLoss;
+import dawngauge.physics.GasLaw;
+import dawngauge.physics.WarmUp;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.tire.Capacity;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.WheelPosition;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Follows the tire at one position along the timeline: its warmth, its air, what was read of it.
+ */
+final class Track {
+
+  private static final NormalDistribution NORMAL = new NormalDistribution();
+
+  private final Scene scene;
+  private final Timeline timeline;
+  private final Map<Integer, Setting> settings;
+  private final List<TireAtStop> stops = new ArrayList<>();
+  private FittedTire tire;
+  private @Nullable Decay decay;
+  private final Heat heat;
+  private boolean warmthKnown;
+  private double fill = Double.NaN;
+  private @Nullable FillOrigin origin;
+  private boolean rolledSinceReading;
+
+  private Track(Scene scene, FittedTire tire, Map<Integer, Setting> settings) {
+    this.scene = scene;
+    this.timeline = scene.timeline;
+    this.settings = settings;
+    this.tire = tire;
+    this.decay = scene.decayOf(tire);
+    this.heat =
+        new Heat(Double.isNaN(timeline.air[0]) ? GasLaw.REFERENCE_KELVINS : timeline.air[0]);
+    this.warmthKnown = !Double.isNaN(timeline.air[0]);
+  }
+
+  /**
+   * Follows a tire.
+   *
+   * @param settings by index of the stop at which they are done
+   * @return one entry a stop
+   */
+  static List<TireAtStop> follow(
+      Scene scene, WheelPosition position, Map<Integer, Setting> settings) {
+    FittedTire tire = scene.fittedAt(position);
+    return tire == null ? List.of() : new Track(scene, tire, settings).follow();
+  }
+
+  private List<TireAtStop> follow() {
+    for (int visit = 0; visit < timeline.arrive.length; visit++) {
+      visit(visit);
+    }
+    return stops;
+  }
+
+  private void visit(int visit) {
+    int arrive = timeline.arrive[visit];
+    int leave = timeline.leave[visit];
+    List<ReadingCheck> readings = new ArrayList<>();
+    Moment arrival = momentAt(visit, arrive);
+    PublishedBuildUp published = scene.publishedAt(visit, tire);
+    for (int node = arrive; node <= leave; node++) {
+      events(visit, node, readings);
+      if (node == arrive && arrival == null) {
+        arrival = momentAt(visit, node);
+      }
+      if (node < leave) {
+        piece(node, 0);
+      }
+    }
+    regainWarmth(visit, leave);
+    Moment before = momentAt(visit, leave);
+    Setting setting = settings.get(visit);
+    if (setting != null && before != null) {
+      assume(setting, before, leave);
+    }
+    Moment leaving = setting == null ? before : momentAt(visit, leave);
+    Limits limits = scene.limits(visit, tire);
+    LegLow low = visit + 1 < timeline.arrive.length ? leg(visit, limits) : null;
+    stops.add(
+        new TireAtStop(
+            visit,
+            tire,
+            limits,
+            arrival,
+            before,
+            leaving,
+            setting,
+            low,
+            leaving == null ? Double.NaN : chance(limits, leaving),
+            scene.coldWhenLeaving(visit),
+            readings,
+            published));
+  }
+
+  /** Drives the leg that leaves a stop and finds the lowest judged pressure on it. */
+  private @Nullable LegLow leg(int visit, Limits limits) {
+    int from = timeline.leave[visit];
+    int to = timeline.arrive[visit + 1];
+    double rise = rise(limits, timeline.speed[from]);
+    double start = timeline.metersAt(timeline.seconds[from]);
+    Moment lowest = knownOnLeg(from) ? moment(from) : null;
+    for (int node = from; node < to; node++) {
+      piece(node, rise);
+      if (node + 1 < to) {
+        events(visit, node + 1, new ArrayList<>());
+      }
+      Moment next = knownOnLeg(node + 1) ? moment(node + 1) : null;
+      if (next != null && (lowest == null || next.judged() < lowest.judged())) {
+        lowest = next;
+      }
+    }
+    rolledSinceReading = true;
+    return lowest == null
+        ? null
+        : new LegLow(timeline.metersAt(lowest.seconds()) - start, lowest, chance(limits, lowest));
+  }
+
+  /** Air taken across an unknown stop is good enough for warmth, not to judge a limit by. */
+  private boolean knownOnLeg(int node) {
+    return !timeline.bridged[node];
+  }
+
+  private double rise(Limits limits, double speed) {
+    Capacity capacity = tire.capacity();
+    FillOrigin known = origin;
+    double rated = tire.ratedSingleKilograms();
+    if (capacity == null || known == null || Double.isNaN(rated)) {
+      return Double.NaN;
+    }
+    double load = limits.load().kilograms();
+    double part = Double.isNaN(load) ? 1 : load / capacity.ratedKilograms();
+    double pressure = GasLaw.atReference(known.fill()) / capacity.ratedPascals();
+    return pressure <= 0
+        ? Double.NaN
+        : WarmUp.rise(
+            WarmUp.riseAtSixtyMph(rated), part, pressure, speed, tire.tire().heatFactor());
+  }
+
+  private void piece(int node, double rise) {
+    double air = timeline.air[node];
+    double next = timeline.air[node + 1];
+    double seconds = timeline.seconds[node + 1] - timeline.seconds[node];
+    Decay known = decay;
+    if (known == null || Double.isNaN(air) || Double.isNaN(next) || Double.isNaN(rise)) {
+      warmthKnown = false;
+    }
+    double before = heat.kelvins();
+    if (warmthKnown && known != null) {
+      heat.step(timeline, node, rise, known);
+    }
+    if (!Double.isNaN(fill) && seconds > 0) {
+      double around = (timeline.pressure[node] + timeline.pressure[node + 1]) / 2;
+      double mean = warmthKnown ? (before + heat.kelvins()) / 2 : (air + next) / 2;
+      if (!Double.isNaN(around) && !Double.isNaN(mean)) {
+        fill = AirLoss.fillAfter(fill, mean, around, lossRate(mean), seconds);
+      }
+    }
+  }
+
+  private double lossRate(double kelvins) {
+    Entered<GaugePressure> leak = tire.tire().lossPerDay();
+    FillOrigin known = origin;
+    if (leak == null || known == null) {
+      return AirLoss.permeationRate(kelvins);
+    }
+    double present = GasLaw.atReference(known.fill());
+    return present <= 0 ? 0 : AirLoss.rateFor(leak.value().pascals(), present);
+  }
+
+  /** After three hours in known air the tire is as cool as it, whatever came before. */
+  private void regainWarmth(int visit, int node) {
+    if (!warmthKnown && scene.coldWhenLeaving(visit) && !Double.isNaN(timeline.air[node])) {
+      heat.reset(timeline.air[node]);
+      warmthKnown = true;
+    }
+  }
+
+  private void events(int visit, int node, List<ReadingCheck> readings) {
+    for (LogEvent event : scene.eventsAt(node)) {
+      if (event instanceof LogEvent.Reading reading && isMine(reading.tire())) {
+        read(reading, node, readings);
+      } else if (event instanceof LogEvent.Adjustment adjustment && isMine(adjustment.tire())) {
+        known(new Readings(scene, timeline, node, heat, warmthKnown).adjusted(adjustment), node);
+      } else if (event instanceof LogEvent.TireChange change
+          && change.position().equals(tire.position())) {
+        change(change);
+      }
+    }
+  }
+
+  private boolean isMine(String id) {
+    return tire.tire().id().equals(id);
+  }
+
+  private void read(LogEvent.Reading reading, int node, List<ReadingCheck> readings) {
+    Readings taken = new Readings(scene, timeline, node, heat, warmthKnown);
+    FillOrigin found = taken.read(reading);
+    FillOrigin before = origin;
+    Moment expected = before == null || Double.isNaN(timeline.air[node]) ? null : moment(node);
+    if (found == null) {
+      return;
+    }
+    double settled = found.fill() * timeline.air[node] - timeline.pressure[node];
+    readings.add(
+        new ReadingCheck(
+            reading,
+            expected == null ? Double.NaN : expected.reading(),
+            expected == null ? Double.NaN : expected.readingSigma(),
+            settled,
+            Readings.settledSigma(found, timeline.air[node]),
+            rolledSinceReading || before == null));
+    known(expected == null ? found : Readings.joined(found, expected, reading), node);
+    Entered<dawngauge.quantity.Temperature> own = reading.tireTemperature();
+    if (own != null) {
+      heat.reset(own.value().kelvins());
+      warmthKnown = true;
+    }
+    rolledSinceReading = false;
+  }
+
+  private void known(@Nullable FillOrigin found, int node) {
+    if (found != null && !Double.isNaN(timeline.pressure[node])) {
+      origin = found;
+      fill = found.fill();
+    }
+  }
+
+  private void change(LogEvent.TireChange change) {
+    scene
+        .trip
+        .rig()
+        .tire(change.on())
+        .ifPresent(
+            on -> {
+              tire = scene.refit(tire.position(), on);
+              decay = scene.decayOf(tire);
+              origin = null;
+              fill = Double.NaN;
+            });
+  }
+
+  private void assume(Setting setting, Moment before, int node) {
+    double kelvins = warmthKnown ? heat.kelvins() : before.airKelvins();
+    double set = GasLaw.fill(setting.gaugePascals(), before.airPressure(), kelvins);
+    fill = set;
+    origin =
+        new FillOrigin(
+            FillOrigin.Kind.ASSUMED,
+            before.seconds(),
+            setting.gaugePascals(),
+            kelvins,
+            before.airKelvins(),
+            before.airPressure(),
+            before.elevation(),
+            set,
+            before.origin().repeatSigma(),
+            before.origin().offsetSigma(),
+            timeline.sigma[node],
+            warmthKnown ? heat.warmSigma() : 0);
+  }
+
+  private @Nullable Moment momentAt(int visit, int node) {
+    boolean known = timeline.arrive.length > visit && !Double.isNaN(timeline.air[node]);
+    boolean standing = scene.itinerary.visits().get(visit).passes();
+    return known && (standing || !timeline.bridged[node]) ? moment(node) : null;
+  }
+
+  private @Nullable Moment moment(int node) {
+    FillOrigin known = origin;
+    if (known == null
+        || Double.isNaN(timeline.air[node])
+        || Double.isNaN(timeline.pressure[node])) {
+      return null;
+    }
+    Moment moment =
+        Uncertainty.moment(
+            known,
+            fill,
+            timeline,
+            node,
+            warmthKnown ? heat.kelvins() : timeline.air[node],
+            warmthKnown ? heat.warmSigma() : 0);
+    return warmthKnown ? moment : moment.withoutReading();
+  }
+
+  /** Chance that the true settled pressure is under the floor; NaN without a floor. */
+  private static double chance(Limits limits, Moment moment) {
+    double floor = limits.floor();
+    if (Double.isNaN(floor)) {
+      return Double.NaN;
+    }
+    double load = limits.load().kilograms();
+    double loadPart = load > 0 ? limits.load().sigma() / load * floor : 0;
+    double sigma = Math.hypot(moment.limitSigma(), loadPart);
+    return NORMAL.cumulativeProbability((floor - (moment.judged() - moment.coldSide())) / sigma);
+  }
+}
