@@ -49,7 +49,74 @@ public enum ProblemCode {
       "the sun does not rise and set on {0} here, so low and high cannot be spread over the day; type"
           + " temperatures by the hour"),
   NO_ELEVATION(
-      Severity.GAP, "no elevation: nothing is forecast here; give the height of the ground");
+      Severity.GAP, "no elevation: nothing is forecast here; give the height of the ground"),
+
+  // Tires
+  NOT_A_DATE_CODE(
+      Severity.ERROR,
+      "\"{0}\" has no date code; type the last four digits of the tire's identification number, such"
+          + " as \"0109\"; if it ends without digits, the whole number is on the other sidewall"),
+  NO_SUCH_WEEK(
+      Severity.ERROR,
+      "\"{0}\" means week {1} of {2}, whose weeks run from 01 to {3}; read the digits at the end of"
+          + " the identification number again"),
+  RATED_LOAD_MISSING(
+      Severity.GAP,
+      "tire \"{0}\" has no rated load; type the load on its sidewall, or its load index (70 to 150)"),
+  RATED_PRESSURE_MISSING(
+      Severity.GAP,
+      "tire \"{0}\" has no rated pressure; type the cold pressure that its sidewall or its maker"
+          + " gives with the rated load"),
+  DUAL_LOAD_MISSING(
+      Severity.GAP,
+      "tire \"{0}\" has no dual figure, and for this class none is estimated; type the dual load or"
+          + " the dual load index on its sidewall, or the maker's dual rows"),
+  DUAL_LOAD_ABOVE_SINGLE(
+      Severity.ERROR,
+      "tire \"{0}\" has a dual load of {1}, above its single load of {2}; check the two figures"),
+  DUAL_LOAD_ESTIMATED(
+      Severity.NOTE,
+      "tire \"{0}\" has no dual figure; {1} is estimated as 0.91 of the single load; type the dual"
+          + " load on its sidewall"),
+  TIRE_CLASS_UNKNOWN(
+      Severity.NOTE,
+      "tire \"{0}\" is of no known class and is judged as a passenger-car tire, its rating divided by"
+          + " 1.10; type its class or its full size"),
+  ROWS_END_EARLY(
+      Severity.NOTE,
+      "tire \"{0}\" has rows up to {1}, below its rated pressure of {2}; above the last row its load"
+          + " counts as no higher; type the rows up to the rated pressure"),
+  LABEL_POINT_NOT_USED(
+      Severity.NOTE,
+      "the label's {1} at {2} does not fit tire \"{0}\", which may carry {3}; the label is left out"
+          + " of its estimate; check the label's figures and the sidewall"),
+
+  // Fitting
+  NO_TIRE_TYPE(
+      Severity.GAP,
+      "tire \"{0}\" has no figures of its sidewall: load and margin unknown; give its type"),
+  NO_LABEL_PRESSURE(
+      Severity.GAP,
+      "no cold pressure from the certification label: the aim is taken from the tire; read it off"
+          + " the label or placard"),
+  LABEL_DOES_NOT_SPEAK(
+      Severity.GAP,
+      "the label speaks of {0}, fitted is {1}: its pressure is not of these tires; have a tire"
+          + " technician confirm pressure and wheel limit"),
+  NO_TIRE_FITTED(Severity.GAP, "no tire is fitted here in the file: nothing is forecast; name one"),
+  NO_READING(
+      Severity.GAP,
+      "no cold reading of this tire: nothing is forecast for it; gauge it cold and log the reading"),
+  NO_LOAD(
+      Severity.GAP,
+      "{0} has neither a scale weight nor a GAWR: its load margin is unknown; weigh it or read the"
+          + " label"),
+  NOT_WEIGHED(
+      Severity.NOTE, "{0} was not weighed: judged at its GAWR; weigh the loaded rig axle by axle"),
+  TARGET_NOT_USED(
+      Severity.NOTE,
+      "{0}: the chosen cold pressure {1} is not used: it needs the maker's rows, a scale weight, and"
+          + " at least {2}");
 
   /** How bad a problem is. */
   public enum Severity {

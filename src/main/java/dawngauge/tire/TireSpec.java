@@ -3,6 +3,7 @@ package dawngauge.tire;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,5 +43,22 @@ public record TireSpec(
   public @Nullable GaugePressure sidewallLimit() {
     Entered<GaugePressure> typed = maxColdPressure != null ? maxColdPressure : ratedPressure;
     return typed == null ? null : typed.value();
+  }
+
+  /** Class as typed, else as the size text implies, else null. */
+  public @Nullable TireClass classOrFromSize() {
+    return tireClass != null ? tireClass : parsedSize().map(TireSize::impliedClass).orElse(null);
+  }
+
+  /** Construction as typed, else as in the size text, else null. */
+  public @Nullable Construction constructionOrFromSize() {
+    return construction != null
+        ? construction
+        : parsedSize().map(TireSize::construction).orElse(null);
+  }
+
+  /** What the size text says; empty where there is none or it cannot be read. */
+  public Optional<TireSize> parsedSize() {
+    return size == null ? Optional.empty() : TireSize.parse(size);
   }
 }

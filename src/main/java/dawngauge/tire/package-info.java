@@ -1,6 +1,6 @@
 /**
  * What a tire may carry at which pressure, and what its sidewall says. Start at {@link
- * dawngauge.tire.TireSpec} and Capacity.
+ * dawngauge.tire.TireSpec} and {@link dawngauge.tire.Capacity}.
  */
 @NullMarked
 package dawngauge.tire;

@@ -1,0 +1,46 @@
+package dawngauge.tire;
+
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Speed;
+import dawngauge.quantity.Unit;
+
+/**
+ * What high speed asks of special trailer tires that carry no speed symbol (Tire and Rim
+ * Association, as reproduced in the trade). The extra pressure carries no more load, and does not
+ * lift the limit of tire, wheel or valve: where it does not fit under them, the speed must come
+ * down.
+ */
+public final class TrailerSpeedRule {
+
+  /**
+   * What a top speed asks for.
+   *
+   * @param extraPascals cold pressure to add for the same load, in pascal
+   * @param loadFactor what is left of the load the tire may carry, 1 for all of it
+   * @param allowed whether the tire may run at this speed at all; if not, the other two figures are
+   *     those of the last speed allowed
+   */
+  public record Effect(double extraPascals, double loadFactor, boolean allowed) {}
+
+  private static final double TEN_PSI = GaugePressure.of(10, Unit.PSI).pascals();
+
+  private TrailerSpeedRule() {}
+
+  /**
+   * The rule: up to 65 mph nothing; to 75 mph 10 psi more; to 85 mph also 10 % less load; above
+   * that not allowed. The source's rows run "66 to 75" and "76 to 85": a speed between two rows
+   * belongs to the faster one.
+   */
+  public static Effect at(Speed top) {
+    if (upTo(65, top)) {
+      return new Effect(0, 1, true);
+    } else if (upTo(75, top)) {
+      return new Effect(TEN_PSI, 1, true);
+    }
+    return new Effect(TEN_PSI, 0.9, upTo(85, top));
+  }
+
+  private static boolean upTo(double milesPerHour, Speed top) {
+    return top.compareTo(Speed.of(milesPerHour, Unit.MILE_PER_HOUR)) <= 0;
+  }
+}
