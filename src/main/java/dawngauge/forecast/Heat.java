@@ -59,13 +59,25 @@ final class Heat {
     double slowTau = tau * (rolling ? Decay.SLOW_ROLLING : Decay.SLOW_PARKED);
     double keep = decay.plain[node];
     double slowKeep = decay.slow[node];
-    kelvins = WarmUp.temperatureAfterWithDecay(kelvins, air, slope, rise, tau, keep);
+    kelvins = WarmUp.temperatureAfterWithDecay(kelvins, air, slope, rise, tau, seconds, keep);
     byRunning = rise + (byRunning - rise) * keep;
     withSlowRolling =
         WarmUp.temperatureAfterWithDecay(
-            withSlowRolling, air, slope, rise, rolling ? slowTau : tau, rolling ? slowKeep : keep);
+            withSlowRolling,
+            air,
+            slope,
+            rise,
+            rolling ? slowTau : tau,
+            seconds,
+            rolling ? slowKeep : keep);
     withSlowParking =
         WarmUp.temperatureAfterWithDecay(
-            withSlowParking, air, slope, rise, rolling ? tau : slowTau, rolling ? keep : slowKeep);
+            withSlowParking,
+            air,
+            slope,
+            rise,
+            rolling ? tau : slowTau,
+            seconds,
+            rolling ? keep : slowKeep);
   }
 }

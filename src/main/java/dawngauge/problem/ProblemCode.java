@@ -18,10 +18,6 @@ public enum ProblemCode {
   // Itinerary
   NO_STOPS(
       Severity.ERROR, "the route has no stops; give at least the start and one stop to forecast"),
-  NO_DEPARTURE(
-      Severity.ERROR,
-      "the first stop has no leaving time, so no time on the way is known; give it as"
-          + " 2027-04-13T05:45-06:00[America/Denver]"),
   NO_DRIVING_TIME(
       Severity.GAP,
       "the leg to {0} has neither a driving time nor distance and average speed: times from there on"
@@ -116,7 +112,101 @@ public enum ProblemCode {
   TARGET_NOT_USED(
       Severity.NOTE,
       "{0}: the chosen cold pressure {1} is not used: it needs the maker's rows, a scale weight, and"
-          + " at least {2}");
+          + " at least {2}"),
+
+  // Trip file
+  NO_SUCH_FILE(Severity.ERROR, "there is no file {0}; check its name and folder"),
+  CANNOT_READ(Severity.ERROR, "{0} cannot be read ({1}); check its permissions"),
+  CANNOT_WRITE(
+      Severity.ERROR,
+      "{0} cannot be written ({1}); what stood there is unchanged; save under another name or in"
+          + " another folder"),
+  FILE_TOO_LARGE(
+      Severity.ERROR, "the file is larger than {0} MiB, the most a trip file may have; shorten it"),
+  NOT_UTF8(Severity.ERROR, "the file is not UTF-8 text; save it as UTF-8 in a text editor"),
+  NOT_JSON(Severity.ERROR, "line {0}, column {1} is not JSON ({2}); mend the text there"),
+  JSON_LIMIT(
+      Severity.ERROR,
+      "line {0}, column {1}: {2}; a trip file has at most {3} levels and short numbers: make it"
+          + " flatter"),
+  NOT_A_TRIP_FILE(
+      Severity.ERROR, "this is no trip file: \"format\" is {0}; a trip file has \"{1}\" there"),
+  NEWER_VERSION(
+      Severity.ERROR,
+      "the file has version {0}, this program reads version {1}; open it with a newer program; it"
+          + " was left as it is"),
+  NO_SUCH_VERSION(Severity.ERROR, "\"version\" is {0}; write {1}"),
+  MISSING_FIELD(Severity.ERROR, "\"{0}\" is missing; write {1}"),
+  WRONG_KIND(Severity.ERROR, "{0} is not {1}; write such as {2}"),
+  UNKNOWN_FIELD(
+      Severity.ERROR,
+      "there is no field \"{0}\" here; the nearest is \"{1}\"; a name that begins with \"x-\" is"
+          + " kept unread"),
+  NOTE_NOT_KEPT(
+      Severity.ERROR, "\"{0}\" is not kept on this object; move it to the object around it"),
+  NOT_A_CHOICE(Severity.ERROR, "\"{0}\" is none of {1}; write one of them"),
+  NOT_A_NAME(
+      Severity.ERROR,
+      "\"{0}\" is no name; write at least one letter or digit and no blank at either end"),
+  NOT_A_TIME(Severity.ERROR, "\"{0}\" is no point in time; write such as {1}"),
+  TIME_WITHOUT_ZONE(
+      Severity.ERROR, "\"{0}\" lacks its zone; write offset and zone behind it, such as {1}"),
+  UNKNOWN_ZONE(
+      Severity.ERROR, "there is no time zone \"{0}\"; write a region such as America/Denver"),
+  OFFSET_AGAINST_ZONE(
+      Severity.ERROR,
+      "\"{0}\": the offset {1} is not that of {2}, which has {3} then; mend the offset, the zone or"
+          + " the time"),
+  TIME_IN_GAP(
+      Severity.NOTE,
+      "\"{0}\" is skipped by the clocks of {1} that day and counts as {2}; write that to be clear"),
+  NOT_A_DATE(Severity.ERROR, "\"{0}\" is no date; write such as {1}"),
+  NOT_A_DURATION(
+      Severity.ERROR, "\"{0}\" is no duration up to {1}; write whole numbers, such as {2}"),
+  NOT_AN_AXLE(
+      Severity.ERROR, "\"{0}\" names no axle; write the vehicle's name and a number, such as {1}"),
+  NOT_A_POSITION(Severity.ERROR, "\"{0}\" names no wheel position; write such as {1}"),
+  NOT_ABOVE_ZERO(Severity.ERROR, "{0} must be above zero; mend it or leave the field out"),
+  NAME_TAKEN(Severity.ERROR, "the {0} \"{1}\" stands at {2} already; give each its own"),
+  NO_SUCH_NAME(Severity.ERROR, "there is no {0} \"{1}\"; known: {2}; mend one of them"),
+  FITTED_TWICE(
+      Severity.ERROR, "tire \"{0}\" is at {1} already; a tire is in one place: mend one of them"),
+  SLOT_DOES_NOT_FIT(
+      Severity.ERROR,
+      "\"{0}\" is no place on {1}, which has {2}; mend the place or the axle's \"dual\""),
+  TIMES_OUT_OF_ORDER(
+      Severity.ERROR, "{0} is earlier than {1} before it ({2}); mend one of them or the order"),
+  PROFILE_OUT_OF_ORDER(
+      Severity.ERROR,
+      "{0} from the start of the leg does not come after {1}; put the points in order"),
+  PROFILE_BEYOND_LEG(
+      Severity.ERROR, "{0} lies beyond the end of the leg, which is {1} long; mend one of them"),
+  TOO_FEW_ROWS(
+      Severity.ERROR, "a load/inflation table has at least two rows, not {0}; add one or leave it"),
+  ROW_FALLS(
+      Severity.ERROR,
+      "pressure must rise from row to row and loads must not fall, but {0} follows {1}; check both"
+          + " rows"),
+  BELOW_RATED_PRESSURE(
+      Severity.ERROR,
+      "the highest cold pressure {0} is below the rated pressure {1}; check the sidewall"),
+  SPLIT_NOT_WHOLE(
+      Severity.ERROR,
+      "the parts of the weight on axles and hitch add up to {0} %, not 100 %; mend the parts"),
+  LOW_ABOVE_HIGH(Severity.ERROR, "the low {0} is above the high {1}; exchange or mend them"),
+  NOT_ONE_FIGURE(
+      Severity.ERROR,
+      "an entry has one of \"temperature\", \"hours\", or \"date\" with \"low\" and \"high\", but"
+          + " this has {0} of them; split or complete it"),
+  LEG_AFTER_LAST_STOP(
+      Severity.ERROR,
+      "the last stop \"{0}\" has a leg that leads nowhere; add a stop or remove it"),
+  NO_DEPARTURE(
+      Severity.GAP,
+      "the departure time of the first stop \"{0}\" is missing, so there is no forecast; write"
+          + " \"leave\", such as {1}"),
+  TOO_FEW_STOPS(
+      Severity.GAP, "a forecast needs at least two stops, the route has {0}; add where it leads");
 
   /** How bad a problem is. */
   public enum Severity {

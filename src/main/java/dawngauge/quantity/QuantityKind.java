@@ -127,6 +127,11 @@ public final class QuantityKind<Q extends Quantity> {
     return name;
   }
 
+  /** A figure as it is written, such as "80 psi". */
+  public String example() {
+    return example;
+  }
+
   /** The units it is written in; the first is the U.S. one. */
   public List<Unit> units() {
     return units;

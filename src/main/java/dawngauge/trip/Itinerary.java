@@ -88,7 +88,12 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     Stop first = stops.get(0);
     Instant leave = timeLeft(trip, first, null);
     if (leave == null) {
-      return Outcome.failed(Problem.of(ProblemCode.NO_DEPARTURE, first.place()));
+      return Outcome.failed(
+          Problem.of(
+              ProblemCode.NO_DEPARTURE,
+              "",
+              first.id(),
+              "\"2027-04-13T05:45-06:00[America/Denver]\""));
     }
     Instant arrive = timeArrived(trip, first, null);
     Instant there = arrive == null ? earliestReading(trip, leave) : arrive;

@@ -1,0 +1,29 @@
+package dawngauge.advice;
+
+import dawngauge.explain.Phrase;
+import dawngauge.forecast.StopForecast;
+import java.util.List;
+
+/**
+ * What to do at one stop.
+ *
+ * @param stop the stop
+ * @param tires in walking order
+ * @param offers loads that are only offered here
+ * @param legCautions what to heed on the leg ahead
+ */
+public record StopAdvice(
+    StopForecast stop, List<TireAdvice> tires, List<OfferAdvice> offers, List<Phrase> legCautions) {
+
+  /** Copies the lists. */
+  public StopAdvice {
+    tires = List.copyOf(tires);
+    offers = List.copyOf(offers);
+    legCautions = List.copyOf(legCautions);
+  }
+
+  /** The strongest mark of its tires. */
+  public Mark mark() {
+    return tires.stream().map(TireAdvice::mark).reduce(Mark.CLEAR, Mark::stronger);
+  }
+}

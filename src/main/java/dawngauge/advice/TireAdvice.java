@@ -1,0 +1,34 @@
+package dawngauge.advice;
+
+import dawngauge.forecast.TireAtStop;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What to do about one tire at one stop.
+ *
+ * @param tire the tire there
+ * @param reasons why, strongest first
+ * @param set the figure to set, where air is to be added or let out
+ * @param readingTaken whether the log holds a cold reading of it from this stop
+ */
+public record TireAdvice(
+    TireAtStop tire, List<Reason> reasons, @Nullable SetFigure set, boolean readingTaken) {
+
+  /** Sorts the reasons. */
+  public TireAdvice {
+    reasons =
+        reasons.stream()
+            .sorted(
+                Comparator.comparing(Reason::mark)
+                    .reversed()
+                    .thenComparing(Comparator.comparingInt(Reason::rank)))
+            .toList();
+  }
+
+  /** The strongest mark. */
+  public Mark mark() {
+    return reasons.isEmpty() ? Mark.CLEAR : reasons.get(0).mark();
+  }
+}

@@ -1,0 +1,171 @@
+package dawngauge.forecast;
+
+import dawngauge.ambient.AirSeries;
+import dawngauge.ambient.Ambient;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import dawngauge.trip.AxleRef;
+import dawngauge.trip.Itinerary;
+import dawngauge.trip.LoadChange;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Computes forecasts of one trip in one expectation of air. A forecast is a pure function of trip,
+ * air, options and the settings that are taken as done.
+ */
+public final class Forecaster {
+
+  private final Trip trip;
+  private final Itinerary itinerary;
+  private final Ambient ambient;
+  private final ForecastOptions options;
+  private final Scene scene;
+
+  /**
+   * Prepares what all tires share.
+   *
+   * @param trip the trip
+   * @param itinerary its times
+   * @param ambient the air along it
+   * @param options how limits are judged
+   */
+  public Forecaster(Trip trip, Itinerary itinerary, Ambient ambient, ForecastOptions options) {
+    this(trip, itinerary, ambient, options, new Loads(trip, null));
+  }
+
+  private Forecaster(
+      Trip trip, Itinerary itinerary, Ambient ambient, ForecastOptions options, Loads loads) {
+    this.trip = trip;
+    this.itinerary = itinerary;
+    this.ambient = ambient;
+    this.options = options;
+    this.scene = new Scene(trip, itinerary, ambient, options, loads);
+  }
+
+  /** The same with a load that is only offered taken on. */
+  public Forecaster taking(LoadChange offer) {
+    return new Forecaster(trip, itinerary, ambient, options, new Loads(trip, offer));
+  }
+
+  /** The trip. */
+  public Trip trip() {
+    return trip;
+  }
+
+  /** Its times. */
+  public Itinerary itinerary() {
+    return itinerary;
+  }
+
+  /** How limits are judged. */
+  public ForecastOptions options() {
+    return options;
+  }
+
+  /** Loads along the trip. */
+  public Loads loads() {
+    return scene.loads;
+  }
+
+  /**
+   * Follows the tire at a position.
+   *
+   * @param settings what is taken as done, by index of the stop
+   * @return one entry a stop; empty where no tire is fitted
+   */
+  public List<TireAtStop> follow(WheelPosition position, Map<Integer, Setting> settings) {
+    return Track.follow(scene, position, settings);
+  }
+
+  /** Whether the rig starts from a stop for the first time that day, by the stop's own clock. */
+  public boolean firstStartOfDay(int visit) {
+    List<Itinerary.Visit> visits = itinerary.visits();
+    if (visit == visits.size() - 1 || visits.get(visit).passes()) {
+      return false;
+    }
+    for (int i = visit - 1; i >= 0; i--) {
+      if (!visits.get(i).passes()) {
+        return !day(visits.get(i)).equals(day(visits.get(visit)));
+      }
+    }
+    return true;
+  }
+
+  private static LocalDate day(Itinerary.Visit visit) {
+    return visit.leave().atZone(visit.zone()).toLocalDate();
+  }
+
+  /**
+   * The forecast of all tires.
+   *
+   * @param tracks what {@link #follow} gave for each position
+   */
+  public Forecast forecast(Map<WheelPosition, List<TireAtStop>> tracks) {
+    List<StopForecast> stops = new ArrayList<>();
+    for (Itinerary.Visit visit : itinerary.visits()) {
+      int index = visit.index();
+      List<TireAtStop> tires = new ArrayList<>();
+      for (WheelPosition position : trip.rig().positions()) {
+        List<TireAtStop> track = tracks.getOrDefault(position, List.of());
+        if (index < track.size()) {
+          tires.add(track.get(index));
+        }
+      }
+      AirSeries series = ambient.seriesAt(index);
+      Timeline timeline = scene.timeline;
+      int arrive = timeline.arrive[index];
+      boolean known = series != null || visit.passes();
+      stops.add(
+          new StopForecast(
+              visit,
+              index < itinerary.drives().size() ? itinerary.drives().get(index) : null,
+              known ? timeline.air[arrive] : Double.NaN,
+              known ? timeline.air[timeline.leave[index]] : Double.NaN,
+              series == null ? null : series.given(),
+              timeline.elevation[arrive],
+              firstStartOfDay(index),
+              tires));
+    }
+    return new Forecast(trip, options, stops, problems());
+  }
+
+  private List<Problem> problems() {
+    Set<Problem> problems = new LinkedHashSet<>();
+    Set<AxleRef> axles = new LinkedHashSet<>();
+    for (WheelPosition position : trip.rig().positions()) {
+      axles.add(position.axle());
+      FittedTire tire = scene.fittedAt(position);
+      if (tire == null) {
+        problems.add(Problem.of(ProblemCode.NO_TIRE_FITTED, position.words()));
+        continue;
+      }
+      problems.addAll(tire.problems());
+      boolean read =
+          trip.log().stream()
+              .anyMatch(
+                  event ->
+                      event instanceof LogEvent.Reading reading
+                          && reading.tire().equals(tire.tire().id()));
+      if (!read) {
+        problems.add(Problem.of(ProblemCode.NO_READING, position.words()));
+      }
+    }
+    for (AxleRef ref : axles) {
+      Loads.Source source = scene.loads.axle(0, ref).source();
+      if (source == Loads.Source.UNKNOWN) {
+        problems.add(Problem.of(ProblemCode.NO_LOAD, ref.words(), ref.words()));
+      } else if (source == Loads.Source.GAWR) {
+        problems.add(Problem.of(ProblemCode.NOT_WEIGHED, ref.words(), ref.words()));
+      }
+    }
+    return List.copyOf(problems);
+  }
+}

@@ -1,0 +1,110 @@
+package dawngauge.tripfile;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.trip.Remarks;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Builds one JSON object, field by field in the order of the calls. What is null is left out. */
+final class FieldWriter {
+  private final ObjectNode node = JsonNodeFactory.instance.objectNode();
+
+  /** A value in its text form. */
+  <T> FieldWriter put(String name, Form<T> form, @Nullable T value) {
+    if (value != null) {
+      node.put(name, form.text().apply(value));
+    }
+    return this;
+  }
+
+  /** A number. */
+  FieldWriter number(String name, @Nullable Double number) {
+    if (number != null) {
+      node.put(name, number);
+    }
+    return this;
+  }
+
+  /** A whole number. */
+  FieldWriter integer(String name, @Nullable Integer number) {
+    if (number != null) {
+      node.put(name, number);
+    }
+    return this;
+  }
+
+  /** Yes or no. */
+  FieldWriter flag(String name, boolean flag) {
+    node.put(name, flag);
+    return this;
+  }
+
+  /** Numbers on one line. */
+  FieldWriter numbers(String name, double... numbers) {
+    ArrayNode array = node.putArray(name);
+    for (double number : numbers) {
+      array.add(number);
+    }
+    return this;
+  }
+
+  /** An object. */
+  <T> FieldWriter object(String name, @Nullable T value, Function<T, ObjectNode> writing) {
+    if (value != null) {
+      node.set(name, writing.apply(value));
+    }
+    return this;
+  }
+
+  /** Objects in a list; left out where there are none. */
+  <T> FieldWriter objects(String name, List<T> values, Function<T, ObjectNode> writing) {
+    if (!values.isEmpty()) {
+      ArrayNode array = node.putArray(name);
+      values.forEach(value -> array.add(writing.apply(value)));
+    }
+    return this;
+  }
+
+  /** Texts in a list; left out where there are none. */
+  <T> FieldWriter texts(String name, List<T> values, Form<T> form) {
+    if (!values.isEmpty()) {
+      ArrayNode array = node.putArray(name);
+      values.forEach(value -> array.add(form.text().apply(value)));
+    }
+    return this;
+  }
+
+  /** Names and values that are both texts, in the given order; left out where there are none. */
+  <K, V> FieldWriter map(
+      String name, List<K> keys, Map<K, V> values, Form<K> keyForm, Form<V> valueForm) {
+    ObjectNode object = JsonNodeFactory.instance.objectNode();
+    for (K key : keys) {
+      V value = values.get(key);
+      if (value != null) {
+        object.put(keyForm.text().apply(key), valueForm.text().apply(value));
+      }
+    }
+    if (!object.isEmpty()) {
+      node.set(name, object);
+    }
+    return this;
+  }
+
+  /** The object, with its note and the fields whose names begin with "x-". */
+  ObjectNode with(Remarks remarks) {
+    put("note", Form.TEXT, remarks.note());
+    new TreeMap<>(remarks.extras())
+        .forEach((name, json) -> node.set(name, JsonText.treeOfExtra(json)));
+    return node;
+  }
+
+  /** The object. */
+  ObjectNode node() {
+    return node;
+  }
+}

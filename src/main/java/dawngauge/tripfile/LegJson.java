@@ -1,0 +1,63 @@
+package dawngauge.tripfile;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.quantity.Distance;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.Speed;
+import dawngauge.quantity.Temperature;
+import dawngauge.trip.Leg;
+import dawngauge.trip.ProfilePoint;
+import dawngauge.trip.Remarks;
+import java.util.List;
+
+/** Legs and their profile points as JSON. */
+final class LegJson {
+  /** A leg of which nothing is typed yet. */
+  static final Leg UNKNOWN = new Leg(null, null, null, null, List.of(), Remarks.NONE);
+
+  static final Form<Entered<Temperature>> TEMPERATURE = Form.figure(QuantityKind.TEMPERATURE);
+
+  private static final Form<Entered<Distance>> DISTANCE = Form.figure(QuantityKind.DISTANCE);
+  private static final Form<Entered<Speed>> SPEED = Form.positive(QuantityKind.SPEED);
+
+  private LegJson() {}
+
+  static Leg read(FieldReader in) {
+    return new Leg(
+        in.optional("distance", DISTANCE),
+        in.optional("averageSpeed", SPEED),
+        in.optional("duration", TimeForms.DURATION_FORM),
+        in.optional("topSpeed", SPEED),
+        in.objects("profile", LegJson::readPoint),
+        in.remarks());
+  }
+
+  static ObjectNode write(Leg leg) {
+    return new FieldWriter()
+        .put("distance", DISTANCE, leg.distance())
+        .put("averageSpeed", SPEED, leg.averageSpeed())
+        .put("duration", TimeForms.DURATION_FORM, leg.duration())
+        .put("topSpeed", SPEED, leg.topSpeed())
+        .objects("profile", leg.profile(), LegJson::writePoint)
+        .with(leg.remarks());
+  }
+
+  private static ProfilePoint readPoint(FieldReader in) {
+    return new ProfilePoint(
+        in.optional("name", Form.TEXT),
+        in.required("distance", DISTANCE),
+        in.required("elevation", RouteJson.ELEVATION),
+        in.optional("ambient", TEMPERATURE),
+        in.remarks());
+  }
+
+  private static ObjectNode writePoint(ProfilePoint point) {
+    return new FieldWriter()
+        .put("name", Form.TEXT, point.name())
+        .put("distance", DISTANCE, point.distance())
+        .put("elevation", RouteJson.ELEVATION, point.elevation())
+        .put("ambient", TEMPERATURE, point.ambient())
+        .with(point.remarks());
+  }
+}

@@ -1,0 +1,120 @@
+package dawngauge.tripfile;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.TypedTime;
+
+/** What was noted on the way, as JSON. */
+final class LogJson {
+  /** Zero is a reading too: a flat tire. */
+  private static final Form<Entered<GaugePressure>> PRESSURE =
+      Form.figure(QuantityKind.GAUGE_PRESSURE);
+
+  private static final Form<ReadingState> STATE =
+      Form.choice(ReadingState.class, ReadingState::word);
+  private static final Form<Type> TYPE = Form.choice(Type.class, type -> type.word);
+
+  private enum Type {
+    READING("reading"),
+    ADJUSTMENT("adjustment"),
+    TIRE_CHANGE("tire change"),
+    ARRIVED("arrived"),
+    LEFT("left"),
+    NOTE("note");
+
+    private final String word;
+
+    Type(String word) {
+      this.word = word;
+    }
+  }
+
+  private LogJson() {}
+
+  static LogEvent read(FieldReader in) {
+    Type type = in.requiredOrNull("type", TYPE);
+    TypedTime time = in.required("time", TimeForms.TIME_FORM);
+    if (type == null) {
+      in.skipRest();
+      return new LogEvent.Note(time, "", in.remarks());
+    }
+    return switch (type) {
+      case READING ->
+          new LogEvent.Reading(
+              time,
+              in.required("tire", Form.NAME),
+              in.required("pressure", PRESSURE),
+              in.required("gauge", Form.NAME),
+              in.required("state", STATE),
+              in.optional("air", LegJson.TEMPERATURE),
+              in.optional("tireTemperature", LegJson.TEMPERATURE),
+              in.remarks());
+      case ADJUSTMENT ->
+          new LogEvent.Adjustment(
+              time,
+              in.required("tire", Form.NAME),
+              in.optional("from", PRESSURE),
+              in.required("to", PRESSURE),
+              in.required("gauge", Form.NAME),
+              in.remarks());
+      case TIRE_CHANGE ->
+          new LogEvent.TireChange(
+              time,
+              in.required("position", RigForms.POSITION_FORM),
+              in.required("off", Form.NAME),
+              in.required("on", Form.NAME),
+              in.remarks());
+      case ARRIVED -> new LogEvent.Arrived(time, in.required("stop", Form.NAME), in.remarks());
+      case LEFT -> new LogEvent.Left(time, in.required("stop", Form.NAME), in.remarks());
+      case NOTE -> new LogEvent.Note(time, in.required("text", Form.TEXT), in.remarks());
+    };
+  }
+
+  static ObjectNode write(LogEvent event) {
+    FieldWriter out =
+        new FieldWriter()
+            .put("type", TYPE, typeOf(event))
+            .put("time", TimeForms.TIME_FORM, event.time());
+    if (event instanceof LogEvent.Reading reading) {
+      out.put("tire", Form.NAME, reading.tire())
+          .put("pressure", PRESSURE, reading.pressure())
+          .put("gauge", Form.NAME, reading.gauge())
+          .put("state", STATE, reading.state())
+          .put("air", LegJson.TEMPERATURE, reading.air())
+          .put("tireTemperature", LegJson.TEMPERATURE, reading.tireTemperature());
+    } else if (event instanceof LogEvent.Adjustment adjustment) {
+      out.put("tire", Form.NAME, adjustment.tire())
+          .put("from", PRESSURE, adjustment.from())
+          .put("to", PRESSURE, adjustment.to())
+          .put("gauge", Form.NAME, adjustment.gauge());
+    } else if (event instanceof LogEvent.TireChange change) {
+      out.put("position", RigForms.POSITION_FORM, change.position())
+          .put("off", Form.NAME, change.off())
+          .put("on", Form.NAME, change.on());
+    } else if (event instanceof LogEvent.Arrived arrived) {
+      out.put("stop", Form.NAME, arrived.stop());
+    } else if (event instanceof LogEvent.Left left) {
+      out.put("stop", Form.NAME, left.stop());
+    } else if (event instanceof LogEvent.Note note) {
+      out.put("text", Form.TEXT, note.text());
+    }
+    return out.with(event.remarks());
+  }
+
+  private static Type typeOf(LogEvent event) {
+    if (event instanceof LogEvent.Reading) {
+      return Type.READING;
+    } else if (event instanceof LogEvent.Adjustment) {
+      return Type.ADJUSTMENT;
+    } else if (event instanceof LogEvent.TireChange) {
+      return Type.TIRE_CHANGE;
+    } else if (event instanceof LogEvent.Arrived) {
+      return Type.ARRIVED;
+    }
+    return event instanceof LogEvent.Left ? Type.LEFT : Type.NOTE;
+  }
+}

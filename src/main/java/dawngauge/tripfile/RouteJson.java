@@ -1,0 +1,98 @@
+package dawngauge.tripfile;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.geo.Coordinate;
+import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Elevation;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.trip.Air;
+import dawngauge.trip.Leg;
+import dawngauge.trip.Route;
+import dawngauge.trip.Stop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** The route as JSON: stops in order, each with the leg that leaves it. */
+final class RouteJson {
+  static final Form<Entered<Elevation>> ELEVATION = Form.figure(QuantityKind.ELEVATION);
+
+  private static final Form<Stop.Kind> KIND = Form.choice(Stop.Kind.class, Stop.Kind::word);
+
+  /** A stop and the leg that leaves it, which may not be written yet. */
+  private record Departure(Stop stop, @Nullable Leg leg) {}
+
+  private RouteJson() {}
+
+  static Route read(FieldReader in) {
+    List<Departure> departures = in.objects("stops", RouteJson::readStop);
+    List<Leg> legs = new ArrayList<>();
+    for (int i = 0; i < departures.size(); i++) {
+      Leg leg = departures.get(i).leg;
+      if (i < departures.size() - 1) {
+        legs.add(Objects.requireNonNullElse(leg, LegJson.UNKNOWN));
+      } else if (leg != null) {
+        String place = in.at("stops") + "/" + i + "/leg";
+        in.report(ProblemCode.LEG_AFTER_LAST_STOP, place, departures.get(i).stop.place());
+      }
+    }
+    return new Route(departures.stream().map(Departure::stop).toList(), legs);
+  }
+
+  static ObjectNode write(Route route) {
+    List<Departure> departures = new ArrayList<>();
+    for (int i = 0; i < route.stops().size(); i++) {
+      Leg leg = i < route.legs().size() ? route.legs().get(i) : LegJson.UNKNOWN;
+      departures.add(new Departure(route.stops().get(i), leg.equals(LegJson.UNKNOWN) ? null : leg));
+    }
+    return new FieldWriter().objects("stops", departures, RouteJson::writeStop).node();
+  }
+
+  private static Departure readStop(FieldReader in) {
+    Air air = in.optional("air", RigForms.AIR_FORM);
+    Stop stop =
+        new Stop(
+            in.required("id", Form.NAME),
+            in.required("place", Form.TEXT),
+            in.required("kind", KIND),
+            readCoordinate(in),
+            in.optional("elevation", ELEVATION),
+            in.optional("zone", TimeForms.ZONE_FORM),
+            in.optional("stay", TimeForms.DURATION_FORM),
+            in.optional("arrive", TimeForms.TIME_FORM),
+            in.optional("leave", TimeForms.TIME_FORM),
+            air == null ? Air.NONE : air,
+            in.objects("loadChanges", LoadChangeJson::read),
+            in.remarks());
+    return new Departure(stop, in.object("leg", LegJson::read));
+  }
+
+  private static ObjectNode writeStop(Departure departure) {
+    Stop stop = departure.stop;
+    FieldWriter out =
+        new FieldWriter()
+            .put("id", Form.NAME, stop.id())
+            .put("place", Form.TEXT, stop.place())
+            .put("kind", KIND, stop.kind());
+    Coordinate coordinate = stop.coordinate();
+    if (coordinate != null) {
+      out.numbers("at", coordinate.latitude(), coordinate.longitude());
+    }
+    out.put("elevation", ELEVATION, stop.elevation())
+        .put("zone", TimeForms.ZONE_FORM, stop.zone())
+        .put("stay", TimeForms.DURATION_FORM, stop.stay())
+        .put("arrive", TimeForms.TIME_FORM, stop.arrive())
+        .put("leave", TimeForms.TIME_FORM, stop.leave())
+        .put("air", RigForms.AIR_FORM, stop.air())
+        .objects("loadChanges", stop.loadChanges(), LoadChangeJson::write);
+    ObjectNode node = out.with(stop.remarks());
+    return departure.leg == null ? node : node.set("leg", LegJson.write(departure.leg));
+  }
+
+  private static @Nullable Coordinate readCoordinate(FieldReader in) {
+    double[] pair = in.pair("at", 90, 180, "[38.54, -106.93]");
+    return pair == null ? null : new Coordinate(pair[0], pair[1]);
+  }
+}

@@ -1,0 +1,87 @@
+package dawngauge.tripfile;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.FileSystemLoopException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.UUID;
+
+/** Writes a text so that its file is at every moment either the old one or the new one. */
+final class SafeFile {
+  private static final int MOST_LINKS = 40;
+
+  private SafeFile() {}
+
+  /** Writes beside the file, forces it to the disk and moves it into place. */
+  static void write(String text, Path file) throws IOException {
+    ByteBuffer bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
+    Path target = followed(file.toAbsolutePath());
+    if (Files.isDirectory(target)) {
+      throw new FileSystemException(target.toString(), null, "it is a folder");
+    }
+    if (Files.exists(target) && !Files.isWritable(target)) {
+      throw new AccessDeniedException(target.toString());
+    }
+    Path aside = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID());
+    try {
+      try (FileChannel channel =
+          FileChannel.open(aside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        while (bytes.hasRemaining()) {
+          channel.write(bytes);
+        }
+        channel.force(true);
+      }
+      keepPermissions(target, aside);
+      Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
+    } finally {
+      Files.deleteIfExists(aside);
+    }
+  }
+
+  /** Why it failed, in words. */
+  static String reason(IOException failure) {
+    if (failure instanceof AccessDeniedException) {
+      return "permission denied";
+    } else if (failure instanceof NoSuchFileException || failure instanceof NotDirectoryException) {
+      return "its folder does not exist";
+    } else if (failure instanceof FileSystemLoopException) {
+      return "its links lead in a circle";
+    } else if (failure instanceof CharacterCodingException) {
+      return "a text in it has half a character";
+    } else if (failure instanceof FileSystemException system && system.getReason() != null) {
+      return system.getReason();
+    }
+    String message = failure.getMessage();
+    return message == null ? failure.getClass().getSimpleName() : message;
+  }
+
+  private static Path followed(Path file) throws IOException {
+    Path at = file;
+    for (int links = 0; Files.isSymbolicLink(at); links++) {
+      if (links == MOST_LINKS) {
+        throw new FileSystemLoopException(file.toString());
+      }
+      at = at.resolveSibling(Files.readSymbolicLink(at));
+    }
+    return at;
+  }
+
+  private static void keepPermissions(Path from, Path to) throws IOException {
+    boolean posix = Files.getFileAttributeView(to, PosixFileAttributeView.class) != null;
+    if (posix && Files.exists(from)) {
+      Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
+    }
+  }
+}

@@ -1,0 +1,69 @@
+package dawngauge.tripfile;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import dawngauge.problem.ProblemCode.Severity;
+import dawngauge.trip.Trip;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The whole trip as JSON, with the format's name and version. */
+final class TripJson {
+  static final String FORMAT = "dawngauge trip";
+  static final int VERSION = 1;
+
+  private TripJson() {}
+
+  static Outcome<Trip> read(JsonNode tree) {
+    List<Problem> problems = new ArrayList<>();
+    JsonNode format = tree.path("format");
+    if (!FORMAT.equals(format.textValue())) {
+      String found = format.isMissingNode() ? "missing" : Form.shortened(format.toString());
+      return Form.failed(ProblemCode.NOT_A_TRIP_FILE, found, FORMAT);
+    }
+    JsonNode version = tree.path("version");
+    if (!version.isIntegralNumber() || version.bigIntegerValue().signum() <= 0) {
+      String found = version.isMissingNode() ? "missing" : Form.shortened(version.toString());
+      return Outcome.failed(
+          Problem.of(ProblemCode.NO_SUCH_VERSION, "/version", found, "" + VERSION));
+    }
+    if (!version.canConvertToInt() || version.intValue() > VERSION) {
+      return Outcome.failed(
+          Problem.of(
+              ProblemCode.NEWER_VERSION,
+              "/version",
+              Form.shortened(version.toString()),
+              "" + VERSION));
+    }
+    Trip trip = FieldReader.read(tree, "", problems, TripJson::fields);
+    problems.addAll(TripCheck.problems(trip));
+    boolean sound = problems.stream().noneMatch(p -> p.code().severity() == Severity.ERROR);
+    return sound ? Outcome.of(trip, problems) : Outcome.failed(problems);
+  }
+
+  private static Trip fields(FieldReader in) {
+    in.knows("format", "version");
+    return new Trip(
+        in.required("name", Form.TEXT),
+        in.requiredObject("rig", RigJson::read),
+        in.requiredObject("route", RouteJson::read),
+        in.objects("ambient", AmbientJson::read),
+        in.objects("log", LogJson::read),
+        in.remarks());
+  }
+
+  static ObjectNode write(Trip trip) {
+    return new FieldWriter()
+        .put("format", Form.TEXT, FORMAT)
+        .integer("version", VERSION)
+        .put("name", Form.TEXT, trip.name())
+        .object("rig", trip.rig(), RigJson::write)
+        .object("route", trip.route(), RouteJson::write)
+        .objects("ambient", trip.ambient(), AmbientJson::write)
+        .objects("log", trip.log(), LogJson::write)
+        .with(trip.remarks());
+  }
+}
