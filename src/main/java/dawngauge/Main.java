@@ -1,11 +1,34 @@
 package dawngauge;
 
-/** Starts Dawngauge. */
+import dawngauge.cli.CommandLineFace;
+import dawngauge.cli.Console;
+import dawngauge.planner.Planner;
+import dawngauge.settings.SettingsFile;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** Starts Dawngauge: wires the parts together and runs what was typed. */
 public final class Main {
+
   private Main() {}
 
-  /** Runs one command and ends with its exit code. */
+  /** Runs one command. Ends the process with its exit code, unless that is 0. */
   public static void main(String[] args) {
-    System.out.println("Dawngauge");
+    PrintWriter out = utf8(System.out);
+    PrintWriter err = utf8(System.err);
+    Planner planner = new Planner(SettingsFile.defaults(), List.of());
+    int code = CommandLineFace.run(planner, new Console(System.in, out, err), args);
+    out.flush();
+    err.flush();
+    if (code != 0) {
+      System.exit(code);
+    }
+  }
+
+  private static PrintWriter utf8(OutputStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
   }
 }

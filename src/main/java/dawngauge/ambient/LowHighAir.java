@@ -7,12 +7,12 @@ import dawngauge.physics.DiurnalCurve;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
-import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Provenance;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -89,10 +89,8 @@ final class LowHighAir implements AirSeries {
         !date.isAfter(last);
         date = date.plusDays(1)) {
       Given figures = nearest(typed, date);
-      Elevation height =
-          new Elevation(Double.isNaN(need.elevationMeters()) ? 0 : need.elevationMeters());
-      Optional<Daylight.Sun> sun = Daylight.on(date, need.zone(), place, height);
-      if (sun.isEmpty()) {
+      Optional<Daylight.Sun> sun = Daylight.on(date, need.zone(), place);
+      if (sun.isEmpty() || isTooShort(sun.get())) {
         return Outcome.failed(Problem.of(ProblemCode.NO_SUNRISE, need.place(), date.toString()));
       }
       days.put(
@@ -105,6 +103,11 @@ final class LowHighAir implements AirSeries {
       given.put(date, figures);
     }
     return Outcome.of(new LowHighAir(need, days, given, provenance));
+  }
+
+  private static boolean isTooShort(Daylight.Sun sun) {
+    return Duration.between(sun.sunrise(), sun.sunset()).toSeconds()
+        < DiurnalCurve.SHORTEST_DAY_SECONDS;
   }
 
   /**

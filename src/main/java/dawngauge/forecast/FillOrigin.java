@@ -4,6 +4,7 @@ package dawngauge.forecast;
  * The reading or setting from which a tire's fill is known, with what may be wrong about it.
  *
  * @param kind reading, adjustment or assumed setting
+ * @param gauge name of the gauge
  * @param seconds epoch seconds
  * @param gaugePascals gauge pressure then, as an open gauge shows it
  * @param tireKelvins temperature of the air in the tire then
@@ -18,6 +19,7 @@ package dawngauge.forecast;
  */
 public record FillOrigin(
     Kind kind,
+    String gauge,
     double seconds,
     double gaugePascals,
     double tireKelvins,

@@ -38,7 +38,7 @@ public final class Forecaster {
    * @param options how limits are judged
    */
   public Forecaster(Trip trip, Itinerary itinerary, Ambient ambient, ForecastOptions options) {
-    this(trip, itinerary, ambient, options, new Loads(trip, null));
+    this(trip, itinerary, ambient, options, new Loads(trip, null, 1));
   }
 
   private Forecaster(
@@ -50,9 +50,9 @@ public final class Forecaster {
     this.scene = new Scene(trip, itinerary, ambient, options, loads);
   }
 
-  /** The same with a load that is only offered taken on. */
-  public Forecaster taking(LoadChange offer) {
-    return new Forecaster(trip, itinerary, ambient, options, new Loads(trip, offer));
+  /** The same with a part (0 to 1) of a load that is only offered taken on. */
+  public Forecaster taking(LoadChange offer, double part) {
+    return new Forecaster(trip, itinerary, ambient, options, new Loads(trip, offer, part));
   }
 
   /** The trip. */

@@ -98,8 +98,9 @@ public final class Loads {
    *
    * @param trip the trip
    * @param offer a load that is only offered and is to be counted as taken on, or null
+   * @param part how much of the offer, 0 to 1
    */
-  public Loads(Trip trip, @Nullable LoadChange offer) {
+  public Loads(Trip trip, @Nullable LoadChange offer, double part) {
     rig = trip.rig();
     Map<AxleRef, Weighed> base = new HashMap<>();
     for (AxleRef ref : axles()) {
@@ -109,8 +110,10 @@ public final class Loads {
     Map<AxleRef, Double> variance = new HashMap<>();
     for (Stop stop : trip.route().stops()) {
       for (LoadChange change : stop.loadChanges()) {
-        if (!change.offered() || change.equals(offer)) {
-          add(change, added, variance);
+        if (!change.offered()) {
+          add(change, 1, added, variance);
+        } else if (change.equals(offer)) {
+          add(change, part, added, variance);
         }
       }
       Map<AxleRef, AxleLoad> now = new HashMap<>();
@@ -232,11 +235,12 @@ public final class Loads {
     return ref.number() == 1 ? 1 - hitch.lever() : 0;
   }
 
-  private void add(LoadChange change, Map<AxleRef, Double> added, Map<AxleRef, Double> variance) {
-    double weight = change.weight().value().kilograms();
+  private void add(
+      LoadChange change, double part, Map<AxleRef, Double> added, Map<AxleRef, Double> variance) {
+    double weight = change.weight().value().kilograms() * part;
     double relative = CHANGE_SIGMA.getOrDefault(change.source(), 0.15);
     Map<AxleRef, Double> parts = new HashMap<>();
-    change.axles().forEach((ref, part) -> parts.put(ref, part.value().value()));
+    change.axles().forEach((ref, share) -> parts.put(ref, share.value().value()));
     Entered<Ratio> toHitch = change.hitch();
     Hitch hitch = rig.hitch();
     if (toHitch != null && hitch != null) {
@@ -248,8 +252,8 @@ public final class Loads {
       }
     }
     parts.forEach(
-        (ref, part) -> {
-          double kilograms = weight * part;
+        (ref, share) -> {
+          double kilograms = weight * share;
           added.merge(ref, kilograms, Double::sum);
           variance.merge(ref, kilograms * kilograms * relative * relative, Double::sum);
         });

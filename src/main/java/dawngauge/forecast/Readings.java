@@ -108,6 +108,7 @@ final class Readings {
     double kelvins = air + over;
     return new FillOrigin(
         kind,
+        gaugeName,
         timeline.seconds[node],
         open,
         kelvins,
@@ -149,6 +150,7 @@ final class Readings {
     double repeat = Math.sqrt(1 / (1 / (before * before) + 1 / (now * now)));
     return new FillOrigin(
         read.kind(),
+        read.gauge(),
         read.seconds(),
         GasLaw.gauge(fill, read.tireKelvins(), read.airPressure()),
         read.tireKelvins(),

@@ -2,6 +2,7 @@ package dawngauge.forecast;
 
 import dawngauge.explain.Phrase;
 import dawngauge.trip.Itinerary;
+import dawngauge.trip.Itinerary.Drive;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -19,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record StopForecast(
     Itinerary.Visit visit,
-    Itinerary.@Nullable Drive ahead,
+    @Nullable Drive ahead,
     double airOnArrival,
     double airOnLeaving,
     @Nullable Phrase airGiven,

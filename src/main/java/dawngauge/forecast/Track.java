@@ -257,6 +257,7 @@ final class Track {
     origin =
         new FillOrigin(
             FillOrigin.Kind.ASSUMED,
+            before.origin().gauge(),
             before.seconds(),
             setting.gaugePascals(),
             kelvins,

@@ -1,6 +1,5 @@
 package dawngauge.geo;
 
-import dawngauge.quantity.Elevation;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -45,15 +44,12 @@ public final class Daylight {
    * @param date the local date; its sun is that of the noon by local mean time nearest to 12
    *     o'clock
    * @param zone the zone of the date
-   * @param place where
-   * @param elevation height of the ground there. It does not move the times: the horizon is taken
-   *     as level, as land around a road is mostly as high as the road. (Looking out from a peak
-   *     over the sea the sun would rise minutes earlier: the dip of the horizon.)
+   * @param place where (The horizon is taken as level: land around a road is mostly as high as the
+   *     road.)
    * @return empty where the sun does not both rise and set within the 12 h on each side of noon:
    *     polar day, polar night and the days of change between
    */
-  public static Optional<Sun> on(
-      LocalDate date, ZoneId zone, Coordinate place, Elevation elevation) {
+  public static Optional<Sun> on(LocalDate date, ZoneId zone, Coordinate place) {
     Instant noon = meanNoon(date, zone, place);
     Instant sunrise =
         instant(from(noon.minus(HALF_DAY), place).limit(HALF_DAY).execute().getRise());

@@ -206,7 +206,14 @@ public enum ProblemCode {
       "the departure time of the first stop \"{0}\" is missing, so there is no forecast; write"
           + " \"leave\", such as {1}"),
   TOO_FEW_STOPS(
-      Severity.GAP, "a forecast needs at least two stops, the route has {0}; add where it leads");
+      Severity.GAP, "a forecast needs at least two stops, the route has {0}; add where it leads"),
+
+  // Command line
+  NO_SUCH_POSITION(
+      Severity.ERROR, "there is no tire position \"{0}\"; the rig has {1}, or their words"),
+  NO_SUCH_STOP(Severity.ERROR, "there is no stop \"{0}\"; the trip has {1}, or their numbers"),
+  AMBIGUOUS_STOP(Severity.ERROR, "\"{0}\" fits several stops: {1}; type more of the name"),
+  NO_SUCH_STOP_NUMBER(Severity.ERROR, "there is no stop {0}; the trip has stops 1 to {1}");
 
   /** How bad a problem is. */
   public enum Severity {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.geo.Daylight.Sun;
-import dawngauge.quantity.Elevation;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -24,8 +23,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Judged by NOAA's algorithm (Meeus, Astronomical Algorithms, 1991) in another library. */
 class DaylightTest {
-
-  private static final Elevation SEA_LEVEL = new Elevation(0);
 
   private static Optional<Moment> noaaSunrise(LocalDate date, Coordinate place) {
     return PlainDate.from(date).get(noaa(place).sunrise());
@@ -46,8 +43,7 @@ class DaylightTest {
         Daylight.on(
                 LocalDate.of(2027, 3, 9),
                 ZoneId.of("America/Denver"),
-                new Coordinate(38.54, -106.93),
-                new Elevation(2348))
+                new Coordinate(38.54, -106.93))
             .orElseThrow();
     assertThat(sun.sunrise())
         .isCloseTo(Instant.parse("2027-03-09T13:28:13Z"), within(30, ChronoUnit.SECONDS));
@@ -63,7 +59,7 @@ class DaylightTest {
           new Coordinate(-60 + 120 * random.nextDouble(), -180 + 360 * random.nextDouble());
       LocalDate date = LocalDate.of(2020, 1, 1).plusDays(random.nextInt(7305));
       ZoneId zone = ZoneOffset.ofHours((int) Math.round(place.longitude() / 15));
-      Sun sun = Daylight.on(date, zone, place, SEA_LEVEL).orElseThrow();
+      Sun sun = Daylight.on(date, zone, place).orElseThrow();
       assertThat(sun.sunrise().getEpochSecond())
           .as("sunrise at %s on %s", place, date)
           .isCloseTo(noaaSunrise(date, place).orElseThrow().getPosixTime(), within(120L));
@@ -86,7 +82,7 @@ class DaylightTest {
   void thereIsNoSunriseInPolarDayOrNight(double latitude, double longitude, LocalDate date) {
     Coordinate place = new Coordinate(latitude, longitude);
     ZoneId zone = ZoneOffset.ofHours((int) Math.round(longitude / 15));
-    assertThat(Daylight.on(date, zone, place, SEA_LEVEL)).isEmpty();
+    assertThat(Daylight.on(date, zone, place)).isEmpty();
     assertThat(noaaSunrise(date, place)).isEmpty();
     assertThat(noaaSunset(date, place)).isEmpty();
   }
@@ -96,7 +92,7 @@ class DaylightTest {
   void theSunMaySetPastMidnight() {
     ZoneId zone = ZoneId.of("America/Anchorage");
     LocalDate date = LocalDate.of(2027, 6, 21);
-    Sun sun = Daylight.on(date, zone, new Coordinate(64.84, -147.72), SEA_LEVEL).orElseThrow();
+    Sun sun = Daylight.on(date, zone, new Coordinate(64.84, -147.72)).orElseThrow();
     assertThat(sun.sunrise().atZone(zone).toLocalDate()).isEqualTo(date);
     assertThat(sun.sunset().atZone(zone).toLocalDate()).isEqualTo(date.plusDays(1));
     assertThat(Duration.between(sun.sunrise(), sun.sunset())).isLessThan(Duration.ofHours(22));
@@ -107,7 +103,7 @@ class DaylightTest {
   void theDateIsThatOfTheZone() {
     ZoneId zone = ZoneId.of("Pacific/Apia");
     LocalDate date = LocalDate.of(2027, 3, 20);
-    Sun sun = Daylight.on(date, zone, new Coordinate(-13.83, -171.77), SEA_LEVEL).orElseThrow();
+    Sun sun = Daylight.on(date, zone, new Coordinate(-13.83, -171.77)).orElseThrow();
     assertThat(sun.sunrise().atZone(zone).toLocalDate()).isEqualTo(date);
     assertThat(sun.sunset().atZone(zone).toLocalDate()).isEqualTo(date);
   }
@@ -118,7 +114,7 @@ class DaylightTest {
     Coordinate place = new Coordinate(38.54, -106.93);
     LocalDate date = LocalDate.of(2027, 3, 9);
     for (int hours = -12; hours <= 14; hours++) {
-      Sun sun = Daylight.on(date, ZoneOffset.ofHours(hours), place, SEA_LEVEL).orElseThrow();
+      Sun sun = Daylight.on(date, ZoneOffset.ofHours(hours), place).orElseThrow();
       assertThat(Duration.between(sun.sunrise(), sun.sunset()))
           .isCloseTo(Duration.ofMinutes(701), Duration.ofMinutes(4));
     }
@@ -133,7 +129,7 @@ class DaylightTest {
     for (LocalDate date = LocalDate.of(2027, 1, 1);
         date.getYear() == 2027;
         date = date.plusDays(1)) {
-      Sun sun = Daylight.on(date, zone, place, SEA_LEVEL).orElseThrow();
+      Sun sun = Daylight.on(date, zone, place).orElseThrow();
       assertThat(sun.sunrise()).isAfter(previousSunset);
       assertThat(sun.sunrise().atZone(zone).toLocalDate()).isEqualTo(date);
       previousSunset = sun.sunset();

@@ -1,0 +1,93 @@
+package dawngauge.cli;
+
+import dawngauge.advice.Advice;
+import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.report.ExplanationText;
+import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints how the figures of one tire at one stop came about. */
+@Command(
+    name = "explain",
+    description = "Print, step by step, how the figures of one tire at one stop came about.",
+    mixinStandardHelpOptions = true)
+final class ExplainCommand implements Callable<Integer> {
+
+  /** Arriving or leaving. */
+  enum When {
+    /** On arrival. */
+    ARRIVE,
+    /** On leaving. */
+    LEAVE
+  }
+
+  private final Planner planner;
+  private final Console console;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
+  private String file = "";
+
+  @Option(
+      names = "--stop",
+      required = true,
+      paramLabel = "N|NAME",
+      description = "Number of the stop (1 is the start) or an unambiguous part of its name.")
+  private String stop = "";
+
+  @Option(
+      names = "--tire",
+      required = true,
+      paramLabel = "POSITION",
+      description = "The tire: its words (\"trailer axle 2 left\") or short form (t2l).")
+  private String tire = "";
+
+  @Option(
+      names = "--when",
+      paramLabel = "arrive|leave",
+      description = "On arrival or on leaving; leave unless given.")
+  private When when = When.LEAVE;
+
+  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
+  private UnitSystem units = UnitSystem.US;
+
+  ExplainCommand(Planner planner, Console console) {
+    this.planner = planner;
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    if (!opened.hasValue()) {
+      return TripArgument.refuse(console, file, opened.problems());
+    }
+    Trip trip = opened.get();
+    Outcome<WheelPosition> position = Names.position(trip, tire);
+    Outcome<Integer> index = Names.stop(trip, stop);
+    if (!position.hasValue() || !index.hasValue()) {
+      position.problems().forEach(problem -> console.err().println(problem.text()));
+      index.problems().forEach(problem -> console.err().println(problem.text()));
+      return ExitCode.USAGE;
+    }
+    PlannedTrip planned = planner.plan(trip);
+    Advice advice = planned.advice();
+    if (advice == null || index.get() >= advice.stops().size()) {
+      planned.problems().forEach(problem -> console.err().println(problem.message()));
+      return ExitCode.CONTENT;
+    }
+    console
+        .out()
+        .print(
+            ExplanationText.of(
+                trip, advice.stops().get(index.get()), position.get(), when == When.ARRIVE, units));
+    console.out().flush();
+    return ExitCode.DONE;
+  }
+}

@@ -1,0 +1,114 @@
+package dawngauge.cli;
+
+import dawngauge.advice.Mark;
+import dawngauge.ledger.Ledger;
+import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.report.LedgerText;
+import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints the forecast of a trip. */
+@Command(
+    name = "forecast",
+    description =
+        "Print what each tire will read at each stop, its load margin, and what to do there.",
+    mixinStandardHelpOptions = true)
+final class ForecastCommand implements Callable<Integer> {
+
+  /** Forms of output. */
+  enum Format {
+    /** A timetable to read. */
+    TEXT,
+    /** One row a tire and stop. */
+    CSV,
+    /** For programs. */
+    JSON
+  }
+
+  private final Planner planner;
+  private final Console console;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
+  private String file = "";
+
+  @Option(
+      names = "--format",
+      paramLabel = "text|csv|json",
+      description = "Form of the output; text unless given.")
+  private Format format = Format.TEXT;
+
+  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
+  private UnitSystem units = UnitSystem.US;
+
+  @Option(
+      names = "--tire",
+      paramLabel = "POSITION",
+      description = "Only this tire: its words (\"trailer axle 2 left\") or short form (t2l).")
+  private @Nullable String tire;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "Write there instead of to standard output; - is standard output.")
+  private String out = "-";
+
+  @Option(names = "--force", description = "Let --out replace a file that exists.")
+  private boolean force;
+
+  @Option(
+      names = "--check",
+      description = "Exit with 1 if some tire must be adjusted, 2 if some tire is on hold.")
+  private boolean check;
+
+  ForecastCommand(Planner planner, Console console) {
+    this.planner = planner;
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    if (!opened.hasValue()) {
+      return TripArgument.refuse(console, file, opened.problems());
+    }
+    Trip trip = opened.get();
+    WheelPosition only = null;
+    if (tire != null) {
+      Outcome<WheelPosition> found = Names.position(trip, tire);
+      if (!found.hasValue()) {
+        console.err().println(found.problems().get(0).text());
+        return ExitCode.USAGE;
+      }
+      only = found.get();
+    }
+    PlannedTrip planned = planner.plan(trip);
+    List<Problem> problems = new ArrayList<>(opened.problems());
+    planned.problems().stream().filter(p -> !problems.contains(p)).forEach(problems::add);
+    Ledger ledger = Ledger.of(trip, planned.advice(), problems, units, only);
+    String text = LedgerText.of(ledger);
+    int written = Output.write(console, out, force, text);
+    if (written != ExitCode.DONE) {
+      return written;
+    }
+    return check ? code(planned.advice() == null ? Mark.CLEAR : planned.advice().mark()) : 0;
+  }
+
+  private static int code(Mark mark) {
+    return switch (mark) {
+      case HOLD -> ExitCode.HOLD;
+      case ADJUST -> ExitCode.ADJUST;
+      case RECHECK, CLEAR -> ExitCode.DONE;
+    };
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * The command line: parse, call the planner, print, exit code. Start at {@link
+ * dawngauge.cli.CommandLineFace}.
+ */
+@NullMarked
+package dawngauge.cli;
+
+import org.jspecify.annotations.NullMarked;

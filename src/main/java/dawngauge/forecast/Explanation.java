@@ -1,0 +1,198 @@
+package dawngauge.forecast;
+
+import dawngauge.explain.Authority;
+import dawngauge.explain.Phrase;
+import dawngauge.explain.Step;
+import dawngauge.physics.GasLaw;
+import dawngauge.quantity.Elevation;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Mass;
+import dawngauge.quantity.Pressure;
+import dawngauge.quantity.Ratio;
+import dawngauge.quantity.Temperature;
+import dawngauge.quantity.TemperatureDifference;
+import dawngauge.tire.Capacity;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How the numbers of one tire at one stop came about, step by step. */
+public final class Explanation {
+
+  /** Two-sided 90 %. */
+  private static final double NINETY = 1.6449;
+
+  private Explanation() {}
+
+  /** From the reading or setting that the fill is known from to what the gauge reads now. */
+  public static List<Step> ofReading(Moment moment) {
+    FillOrigin origin = moment.origin();
+    List<Step> steps = new ArrayList<>();
+    steps.add(start(origin));
+    steps.add(
+        new Step(
+            Phrase.of("the air in it, shown as pressure at 68 °F, sea level"),
+            new GaugePressure(GasLaw.atReference(origin.fill())),
+            Authority.GAS_LAW));
+    double cooled = GasLaw.gauge(origin.fill(), moment.airKelvins(), origin.airPressure());
+    steps.add(
+        new Step(
+            Phrase.of(
+                "as cool as the air here, {0} instead of {1} in the tire then",
+                new Temperature(moment.airKelvins()), new Temperature(origin.tireKelvins())),
+            new GaugePressure(cooled),
+            Authority.GAS_LAW));
+    double raised = GasLaw.gauge(origin.fill(), moment.airKelvins(), moment.airPressure());
+    steps.add(
+        new Step(
+            Phrase.of(
+                "at {0} instead of {1}: the air around presses with {2} instead of {3}",
+                new Elevation(moment.elevation()),
+                new Elevation(origin.elevation()),
+                new Pressure(moment.airPressure()),
+                new Pressure(origin.airPressure())),
+            new GaugePressure(raised),
+            new Authority(Authority.Kind.STANDARD, "U.S. Standard Atmosphere 1976")));
+    steps.add(
+        new Step(
+            Phrase.of(
+                "air lost since, {0}: this is the settled pressure",
+                new GaugePressure(raised - moment.settled())),
+            new GaugePressure(moment.settled()),
+            new Authority(
+                Authority.Kind.PUBLISHED,
+                "permeation, Tire Science and Technology 13(1) 1985, or the leak typed")));
+    if (!Double.isNaN(moment.reading())) {
+      steps.add(
+          new Step(
+              Phrase.of(
+                  "the tire is {0} warmer than the air from running (or cooler, while it lags)",
+                  new TemperatureDifference(moment.tireKelvins() - moment.airKelvins())),
+              new GaugePressure(moment.reading()),
+              Authority.inferred("lumped heat balance, see docs/method.md")));
+      steps.add(
+          new Step(
+              Phrase.of(
+                  "9 of 10 readings with the same gauge lie between {0} and {1}",
+                  new GaugePressure(moment.reading() - NINETY * moment.readingSigma()),
+                  new GaugePressure(moment.reading() + NINETY * moment.readingSigma())),
+              new GaugePressure(NINETY * moment.readingSigma()),
+              Authority.inferred("linear propagation of the spreads in docs/accuracy.md")));
+    }
+    return steps;
+  }
+
+  private static Step start(FillOrigin origin) {
+    Phrase what =
+        switch (origin.kind()) {
+          case READING ->
+              Phrase.of(
+                  "read with {0}, air {1}, at {2}",
+                  origin.gauge(),
+                  new Temperature(origin.airKelvins()),
+                  new Elevation(origin.elevation()));
+          case ADJUSTMENT ->
+              Phrase.of(
+                  "set with {0}, air {1}, at {2}",
+                  origin.gauge(),
+                  new Temperature(origin.airKelvins()),
+                  new Elevation(origin.elevation()));
+          case ASSUMED ->
+              Phrase.of(
+                  "taken as set there by this plan, air {0}, at {1}",
+                  new Temperature(origin.airKelvins()), new Elevation(origin.elevation()));
+        };
+    Authority authority =
+        origin.kind() == FillOrigin.Kind.ASSUMED
+            ? Authority.inferred("each adjustment asked for is taken as done")
+            : Authority.typed("log");
+    return new Step(what, new GaugePressure(origin.gaugePascals()), authority);
+  }
+
+  /** Floor, aim and ceiling. */
+  public static List<Step> ofLimits(TireAtStop at) {
+    List<Step> steps = new ArrayList<>();
+    Limits limits = at.limits();
+    Loads.TireLoad load = limits.load();
+    if (!Double.isNaN(load.kilograms())) {
+      steps.add(
+          new Step(
+              Phrase.of(
+                  "{0} of {1} on this side ({2}), {3} a side",
+                  new Ratio(load.side()),
+                  new Mass(load.axle().kilograms()),
+                  load.sideKnown() ? "weighed or typed" : "not weighed, judged so",
+                  at.fitted().axle().tiresPerSide() == 1 ? "one tire" : "two tires"),
+              new Mass(load.kilograms()),
+              Authority.typed(load.axle().source().words())));
+      Capacity capacity = at.fitted().capacity();
+      if (capacity != null) {
+        steps.addAll(capacity.stepsFor(new Mass(load.kilograms())));
+      }
+    }
+    if (!Double.isNaN(limits.floor())) {
+      steps.add(
+          new Step(
+              Phrase.of(
+                  limits.speed() == Limits.SpeedVerdict.RAISED
+                      ? "floor: never roll below it (10 psi more for this top speed)"
+                      : "floor: never roll below it"),
+              new GaugePressure(limits.floor()),
+              Authority.regulation("49 CFR 393.75(i)(1)")));
+    }
+    if (!Double.isNaN(limits.aim())) {
+      steps.add(
+          new Step(
+              Phrase.of("aim, set when cold: {0}", limits.aimFrom().words()),
+              new GaugePressure(limits.aim()),
+              Authority.typed("label, sidewall, scale")));
+    }
+    if (!Double.isNaN(limits.ceiling())) {
+      steps.add(
+          new Step(
+              Phrase.of("ceiling: least of the tire's, wheel's and valve's highest cold pressure"),
+              new GaugePressure(limits.ceiling()),
+              Authority.typed("sidewall, wheel, valve")));
+    }
+    return steps;
+  }
+
+  /** Load margin at a judged pressure. */
+  public static List<Step> ofMargin(TireAtStop at, Moment moment) {
+    List<Step> steps = new ArrayList<>();
+    Capacity capacity = at.fitted().capacity();
+    double load = at.limits().load().kilograms();
+    if (capacity == null || !(load > 0)) {
+      return steps;
+    }
+    steps.add(
+        new Step(
+            Phrase.of(
+                "judged pressure: warmth above the air is not credited, a tire still colder than"
+                    + " the air counts as cold as it is"),
+            new GaugePressure(moment.judged()),
+            Authority.inferred("docs/method.md")));
+    steps.addAll(capacity.stepsAt(new GaugePressure(Math.max(0, moment.judged()))));
+    double margin = at.marginAt(moment.judged());
+    if (!Double.isNaN(margin)) {
+      steps.add(
+          new Step(
+              Phrase.of("margin over the load of {0}", new Mass(load)),
+              new Ratio(margin),
+              Authority.inferred(
+                  capacity.estimated()
+                      ? "by estimate: type the maker's rows for better"
+                      : "by the maker's rows")));
+      double likely = capacity.likelyKilogramsAt(moment.judged()) / load - 1;
+      if (capacity.estimated() && likely > margin + 1e-9) {
+        steps.add(
+            new Step(
+                Phrase.of("likely margin by the exponent of the tire's class, never set air by it"),
+                new Ratio(likely),
+                new Authority(
+                    Authority.Kind.INFERRED,
+                    "exponents that reproduce printed load/inflation rows")));
+      }
+    }
+    return steps;
+  }
+}

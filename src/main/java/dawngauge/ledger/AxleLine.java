@@ -1,0 +1,70 @@
+package dawngauge.ledger;
+
+import dawngauge.advice.Advice;
+import dawngauge.advice.TireAdvice;
+import dawngauge.forecast.FittedTire;
+import dawngauge.forecast.Loads;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Mass;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.tire.TireSpec;
+import dawngauge.trip.AxleRef;
+import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What stands on one axle.
+ *
+ * @param positions short forms, in walking order
+ * @param axle the axle in words
+ * @param tires kinds of tire on it
+ * @param label the label's cold pressure
+ * @param load load at the start, and how it is known
+ */
+public record AxleLine(String positions, String axle, String tires, String label, String load) {
+
+  static List<AxleLine> all(Trip trip, @Nullable Advice advice, UnitSystem units) {
+    Map<AxleRef, List<TireAdvice>> byAxle = new LinkedHashMap<>();
+    if (advice != null && !advice.stops().isEmpty()) {
+      for (TireAdvice tire : advice.stops().get(0).tires()) {
+        byAxle
+            .computeIfAbsent(tire.tire().fitted().position().axle(), key -> new ArrayList<>())
+            .add(tire);
+      }
+    }
+    List<AxleLine> lines = new ArrayList<>();
+    byAxle.forEach((axle, tires) -> lines.add(line(trip, axle, tires, units)));
+    return lines;
+  }
+
+  private static AxleLine line(Trip trip, AxleRef axle, List<TireAdvice> tires, UnitSystem units) {
+    Set<String> kinds = new LinkedHashSet<>();
+    List<String> positions = new ArrayList<>();
+    for (TireAdvice tire : tires) {
+      WheelPosition position = tire.tire().fitted().position();
+      positions.add(trip.rig().shortForm(position));
+      TireSpec spec = tire.tire().fitted().spec();
+      kinds.add(spec == null ? "tire not described" : spec.name());
+    }
+    FittedTire first = tires.get(0).tire().fitted();
+    double label = first.labelPascals();
+    Loads.AxleLoad load = tires.get(0).tire().limits().load().axle();
+    return new AxleLine(
+        String.join(" ", positions),
+        axle.words() + (first.axle().dual() ? ", dual" : ""),
+        String.join(" / ", kinds),
+        Double.isNaN(label)
+            ? "no label pressure"
+            : "label " + units.format(new GaugePressure(label)),
+        Double.isNaN(load.likelyKilograms())
+            ? load.source().words()
+            : units.format(new Mass(load.likelyKilograms())) + ", " + load.source().words());
+  }
+}

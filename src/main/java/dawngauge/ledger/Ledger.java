@@ -1,0 +1,87 @@
+package dawngauge.ledger;
+
+import dawngauge.advice.Advice;
+import dawngauge.advice.StopAdvice;
+import dawngauge.problem.Problem;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A forecast as it is shown: texts in the chosen units, in order, without a toolkit.
+ *
+ * @param title name of the trip
+ * @param when its days
+ * @param summary one line: stops, distance, strongest mark
+ * @param rig one line an axle: what stands there and how its load is known
+ * @param stops stop by stop
+ * @param basis what the figures rest on
+ * @param problems what is missing or assumed
+ * @param units the units
+ */
+public record Ledger(
+    String title,
+    String when,
+    String summary,
+    List<AxleLine> rig,
+    List<StopLine> stops,
+    List<String> basis,
+    List<String> problems,
+    UnitSystem units) {
+
+  /** The cautions shown where a person acts on a figure. */
+  public static final List<String> CAUTIONS =
+      List.of(
+          "A forecast replaces no gauge. The certification label, the tire and wheel makers' tables"
+              + " and local law come first; where figures disagree or a tire looks wrong, ask a"
+              + " qualified tire technician.",
+          "Never set above the tire's, wheel's or valve's limit. Never let air out of a warm tire.",
+          "A tire that ran at or below 80 % of its recommended pressure may be damaged inside: do"
+              + " not just pump it up and go; have it inspected by a qualified technician.",
+          "Inflating: clip-on chuck and in-line gauge; stand clear of the path of tread and"
+              + " sidewall.");
+
+  /** Copies the lists. */
+  public Ledger {
+    rig = List.copyOf(rig);
+    stops = List.copyOf(stops);
+    basis = List.copyOf(basis);
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * The ledger of a trip.
+   *
+   * @param trip the trip
+   * @param advice what was computed, or null where no time is known
+   * @param problems what is missing or assumed
+   * @param units the units to show
+   * @param only the one position to show, or null for all
+   */
+  public static Ledger of(
+      Trip trip,
+      @Nullable Advice advice,
+      List<Problem> problems,
+      UnitSystem units,
+      @Nullable WheelPosition only) {
+    List<StopLine> lines = new ArrayList<>();
+    if (advice != null) {
+      StopLines maker = new StopLines(trip, advice, units, only);
+      for (StopAdvice stop : advice.stops()) {
+        lines.add(maker.of(stop));
+      }
+    }
+    return new Ledger(
+        trip.name(),
+        advice == null ? "" : Summary.days(advice),
+        Summary.line(trip, advice, units),
+        AxleLine.all(trip, advice, units),
+        lines,
+        Summary.basis(trip, advice, units),
+        problems.stream().map(Problem::message).toList(),
+        units);
+  }
+}

@@ -1,0 +1,93 @@
+package dawngauge.ledger;
+
+import dawngauge.advice.Mark;
+import java.util.List;
+
+/**
+ * One stop as it is shown.
+ *
+ * @param newDay heading of the day, where the stop is the first of one; else empty
+ * @param number of the stop, 1 first
+ * @param arrive clock on arrival; empty at the start
+ * @param leave clock on leaving; empty at the end and where it is passed
+ * @param zone letters of the clock's zone, where they are new; else empty
+ * @param place its name
+ * @param kind what the stop is for
+ * @param elevation height of the ground
+ * @param air temperature on arrival and on leaving
+ * @param airFrom where the temperature came from
+ * @param hose whether air is to be had
+ * @param mark the strongest of its tires
+ * @param rows tires, those with the same figures together
+ * @param tasks what to do, strongest first
+ * @param loads what is taken on or set down
+ * @param leg the leg ahead in one line; empty at the end
+ * @param cautions what to heed on the leg
+ */
+public record StopLine(
+    String newDay,
+    int number,
+    String arrive,
+    String leave,
+    String zone,
+    String place,
+    String kind,
+    String elevation,
+    String air,
+    String airFrom,
+    String hose,
+    Mark mark,
+    List<TireRow> rows,
+    List<Task> tasks,
+    List<String> loads,
+    String leg,
+    List<String> cautions) {
+
+  /**
+   * Tires with the same figures. Pressures without unit, in the ledger's units; a dash where a
+   * figure is not known.
+   *
+   * @param tires short forms
+   * @param arriveReads what the gauge reads on arrival
+   * @param arriveSettled the same once as cool as the air
+   * @param leaveReads what it reads on leaving, after what is set here
+   * @param leaveSettled the same once as cool as the air
+   * @param lowest lowest judged pressure on the leg ahead
+   * @param floor floor
+   * @param aim aim
+   * @param ceiling ceiling
+   * @param margin lowest load margin from here to the next stop
+   * @param byEstimate whether the margin rests on an estimate
+   * @param mark the mark
+   */
+  public record TireRow(
+      String tires,
+      String arriveReads,
+      String arriveSettled,
+      String leaveReads,
+      String leaveSettled,
+      String lowest,
+      String floor,
+      String aim,
+      String ceiling,
+      String margin,
+      boolean byEstimate,
+      Mark mark) {}
+
+  /**
+   * One thing to do.
+   *
+   * @param mark the mark it comes from
+   * @param tires short forms, or "all tires"
+   * @param text what and why
+   */
+  public record Task(Mark mark, String tires, String text) {}
+
+  /** Copies the lists. */
+  public StopLine {
+    rows = List.copyOf(rows);
+    tasks = List.copyOf(tasks);
+    loads = List.copyOf(loads);
+    cautions = List.copyOf(cautions);
+  }
+}

@@ -1,0 +1,261 @@
+package dawngauge.ledger;
+
+import dawngauge.advice.Advice;
+import dawngauge.advice.Mark;
+import dawngauge.advice.OfferAdvice;
+import dawngauge.advice.Reason;
+import dawngauge.advice.StopAdvice;
+import dawngauge.advice.TireAdvice;
+import dawngauge.forecast.Limits;
+import dawngauge.forecast.Moment;
+import dawngauge.forecast.StopForecast;
+import dawngauge.forecast.TireAtStop;
+import dawngauge.quantity.Distance;
+import dawngauge.quantity.Elevation;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Mass;
+import dawngauge.quantity.Speed;
+import dawngauge.quantity.Temperature;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Air;
+import dawngauge.trip.Itinerary;
+import dawngauge.trip.LoadChange;
+import dawngauge.trip.ProfilePoint;
+import dawngauge.trip.Stop;
+import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Makes the lines of the stops. */
+final class StopLines {
+
+  private static final String NONE = "–";
+
+  private final Trip trip;
+  private final Advice advice;
+  private final UnitSystem units;
+  private final @Nullable WheelPosition only;
+
+  StopLines(Trip trip, Advice advice, UnitSystem units, @Nullable WheelPosition only) {
+    this.trip = trip;
+    this.advice = advice;
+    this.units = units;
+    this.only = only;
+  }
+
+  StopLine of(StopAdvice stop) {
+    StopForecast forecast = stop.stop();
+    Itinerary.Visit visit = forecast.visit();
+    boolean first = visit.index() == 0;
+    boolean last = forecast.ahead() == null;
+    List<TireAdvice> tires =
+        stop.tires().stream()
+            .filter(t -> only == null || t.tire().fitted().position().equals(only))
+            .toList();
+    return new StopLine(
+        newDay(visit),
+        visit.index() + 1,
+        first ? "" : Wording.clock(visit.arrive(), visit.zone()),
+        last || visit.passes() ? "" : Wording.clock(visit.leave(), visit.zone()),
+        zone(visit),
+        visit.stop().place(),
+        visit.stop().kind().word(),
+        Double.isNaN(forecast.elevation())
+            ? "elevation not known"
+            : units.format(new Elevation(forecast.elevation())),
+        air(forecast),
+        forecast.airGiven() == null ? "" : forecast.airGiven().in(units),
+        hose(visit.stop().air()),
+        tires.stream().map(TireAdvice::mark).reduce(Mark.CLEAR, Mark::stronger),
+        visit.passes() ? List.of() : rows(tires),
+        tasks(stop, tires),
+        loads(stop),
+        last ? "" : leg(forecast),
+        stop.legCautions().stream().map(caution -> caution.in(units)).toList());
+  }
+
+  private String newDay(Itinerary.Visit visit) {
+    String day = day(visit);
+    int index = visit.index();
+    return index > 0 && day.equals(day(advice.stops().get(index - 1).stop().visit())) ? "" : day;
+  }
+
+  /** A stop stands under the day on which the rig arrives; the first under that of its start. */
+  private static String day(Itinerary.Visit visit) {
+    return Wording.day(visit.index() == 0 ? visit.leave() : visit.arrive(), visit.zone());
+  }
+
+  private String zone(Itinerary.Visit visit) {
+    String zone = Wording.zone(visit.leave(), visit.zone());
+    if (visit.index() == 0) {
+      return zone;
+    }
+    Itinerary.Visit before = advice.stops().get(visit.index() - 1).stop().visit();
+    return zone.equals(Wording.zone(before.leave(), before.zone())) ? "" : zone;
+  }
+
+  private String air(StopForecast forecast) {
+    if (Double.isNaN(forecast.airOnArrival())) {
+      return "air not known";
+    }
+    String arrival = units.number(new Temperature(forecast.airOnArrival()));
+    String leaving = units.format(new Temperature(forecast.airOnLeaving()));
+    boolean once = forecast.visit().index() == 0 || forecast.visit().passes();
+    return once || leaving.startsWith(arrival + " ") ? leaving : arrival + " → " + leaving;
+  }
+
+  private String hose(Air air) {
+    if (!air.available()) {
+      return trip.rig().compressorTop() == null ? "no air" : "own compressor only";
+    }
+    return air.upTo() == null ? "air" : "air up to " + air.upTo().text();
+  }
+
+  private List<StopLine.TireRow> rows(List<TireAdvice> tires) {
+    Map<StopLine.TireRow, List<String>> same = new LinkedHashMap<>();
+    for (TireAdvice tire : tires) {
+      same.computeIfAbsent(row(tire), key -> new ArrayList<>())
+          .add(trip.rig().shortForm(tire.tire().fitted().position()));
+    }
+    List<StopLine.TireRow> rows = new ArrayList<>();
+    same.forEach(
+        (row, names) ->
+            rows.add(
+                new StopLine.TireRow(
+                    String.join(" ", names),
+                    row.arriveReads(),
+                    row.arriveSettled(),
+                    row.leaveReads(),
+                    row.leaveSettled(),
+                    row.lowest(),
+                    row.floor(),
+                    row.aim(),
+                    row.ceiling(),
+                    row.margin(),
+                    row.byEstimate(),
+                    row.mark())));
+    return rows;
+  }
+
+  private StopLine.TireRow row(TireAdvice advised) {
+    TireAtStop at = advised.tire();
+    Moment arrival = at.arrival();
+    Moment leaving = at.leaving();
+    Limits limits = at.limits();
+    return new StopLine.TireRow(
+        "",
+        arrival == null ? NONE : pressure(arrival.reading()),
+        arrival == null ? NONE : pressure(arrival.settled()),
+        leaving == null ? NONE : pressure(leaving.reading()),
+        leaving == null ? NONE : pressure(leaving.settled()),
+        at.low() == null ? NONE : pressure(at.low().moment().judged()),
+        pressure(limits.floor()),
+        pressure(limits.aim()),
+        pressure(limits.ceiling()),
+        Wording.signedPercent(at.worstMargin()),
+        limits.estimated(),
+        advised.mark());
+  }
+
+  private String pressure(double pascals) {
+    return Double.isNaN(pascals) ? NONE : units.number(new GaugePressure(pascals));
+  }
+
+  private List<StopLine.Task> tasks(StopAdvice stop, List<TireAdvice> tires) {
+    record Key(Mark mark, String text) {}
+    Map<Key, List<String>> same = new LinkedHashMap<>();
+    for (Mark mark : List.of(Mark.HOLD, Mark.ADJUST, Mark.RECHECK)) {
+      for (TireAdvice tire : tires) {
+        for (Reason reason : tire.reasons()) {
+          if (reason.mark() == mark) {
+            same.computeIfAbsent(new Key(mark, reason.text().in(units)), key -> new ArrayList<>())
+                .add(trip.rig().shortForm(tire.tire().fitted().position()));
+          }
+        }
+      }
+    }
+    List<StopLine.Task> tasks = new ArrayList<>();
+    same.forEach(
+        (key, names) ->
+            tasks.add(
+                new StopLine.Task(
+                    key.mark,
+                    names.size() == stop.tires().size() && names.size() > 1
+                        ? "all tires"
+                        : String.join(" ", names),
+                    key.text)));
+    return tasks;
+  }
+
+  private List<String> loads(StopAdvice stop) {
+    List<String> lines = new ArrayList<>();
+    for (LoadChange change : stop.stop().visit().stop().loadChanges()) {
+      if (!change.offered()) {
+        boolean on = change.weight().value().kilograms() >= 0;
+        Mass amount = new Mass(Math.abs(change.weight().value().kilograms()));
+        lines.add(
+            (on ? "takes on " : "sets down ")
+                + change.what()
+                + ", "
+                + units.format(amount)
+                + " "
+                + change.source().word());
+      }
+    }
+    for (OfferAdvice offer : stop.offers()) {
+      lines.add(offer(offer));
+    }
+    return lines;
+  }
+
+  private String offer(OfferAdvice offer) {
+    String what =
+        "offered: "
+            + offer.offer().what()
+            + ", "
+            + units.format(offer.offer().weight().value())
+            + " "
+            + offer.offer().source().word();
+    if (offer.mark() == Mark.CLEAR) {
+      return what + ": could be taken, no rating is passed";
+    }
+    Mass most = offer.most();
+    String lighter =
+        most == null || most.kilograms() < 1
+            ? "none of it can be taken"
+            : "at most " + units.format(new Mass(Math.floor(most.kilograms()))) + " of it can";
+    return what + ": hold if taken: " + offer.reasons().get(0).text().in(units) + "; " + lighter;
+  }
+
+  private String leg(StopForecast forecast) {
+    Itinerary.Drive drive = forecast.ahead();
+    if (drive == null) {
+      return "";
+    }
+    List<String> parts = new ArrayList<>();
+    if (drive.meters() > 0) {
+      parts.add(units.format(new Distance(drive.meters())));
+    }
+    parts.add(Wording.span(Duration.ofMillis(Math.round(drive.seconds() * 1000))));
+    if (drive.metersPerSecond() > 0) {
+      parts.add("average " + units.format(new Speed(drive.metersPerSecond())));
+      parts.add(
+          "top "
+              + units.format(new Speed(drive.topMetersPerSecond()))
+              + (drive.topAssumed() ? " assumed" : ""));
+    }
+    for (ProfilePoint point : drive.leg().profile()) {
+      parts.add(
+          (point.name() == null ? "a point at " : point.name() + " ")
+              + units.format(point.elevation().value()));
+    }
+    Stop next = advice.stops().get(forecast.visit().index() + 1).stop().visit().stop();
+    parts.add("to " + next.place());
+    return String.join(" · ", parts);
+  }
+}

@@ -1,0 +1,68 @@
+package dawngauge.ledger;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+
+/** How times, spans and lists are written. */
+public final class Wording {
+
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
+  private static final DateTimeFormatter SHORT_DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter ZONE = DateTimeFormatter.ofPattern("zzz", Locale.ENGLISH);
+
+  private Wording() {}
+
+  /** The clock at a place, to the nearest minute. */
+  public static String clock(Instant instant, ZoneId zone) {
+    return CLOCK.format(instant.plusSeconds(30).atZone(zone));
+  }
+
+  /** A day with its date. */
+  public static String day(Instant instant, ZoneId zone) {
+    return DAY.format(instant.atZone(zone));
+  }
+
+  /** A day in short. */
+  public static String shortDay(Instant instant, ZoneId zone) {
+    return SHORT_DAY.format(instant.atZone(zone));
+  }
+
+  /** The zone's letters at an instant, such as "MDT". */
+  public static String zone(Instant instant, ZoneId zone) {
+    return ZONE.format(instant.atZone(zone));
+  }
+
+  /** A span: "1 h 05", "45 min". */
+  public static String span(Duration duration) {
+    long minutes = Math.round(duration.toMillis() / 60000.0);
+    return minutes < 60
+        ? minutes + " min"
+        : String.format(Locale.ROOT, "%d h %02d", minutes / 60, minutes % 60);
+  }
+
+  /** A margin or chance with its sign: "+13 %", "−4 %". */
+  public static String signedPercent(double ratio) {
+    if (Double.isNaN(ratio)) {
+      return "–";
+    }
+    long percent = (long) Math.floor(ratio * 100 + 1e-9);
+    return (percent < 0 ? "−" : "+") + Math.abs(percent) + " %";
+  }
+
+  /** "a, b and c". */
+  public static String list(List<String> words) {
+    if (words.size() < 2) {
+      return String.join("", words);
+    }
+    return String.join(", ", words.subList(0, words.size() - 1))
+        + " and "
+        + words.get(words.size() - 1);
+  }
+}

@@ -1,0 +1,22 @@
+package dawngauge.planner;
+
+import dawngauge.advice.Advice;
+import dawngauge.problem.Problem;
+import dawngauge.trip.Trip;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A trip with all that was computed of it.
+ *
+ * @param trip the trip
+ * @param advice forecast and what to do, or null where no time on the way is known
+ * @param problems everything missing or assumed, each once
+ */
+public record PlannedTrip(Trip trip, @Nullable Advice advice, List<Problem> problems) {
+
+  /** Copies the list. */
+  public PlannedTrip {
+    problems = List.copyOf(problems);
+  }
+}

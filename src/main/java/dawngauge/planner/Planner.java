@@ -1,0 +1,83 @@
+package dawngauge.planner;
+
+import dawngauge.advice.Adviser;
+import dawngauge.advice.Thresholds;
+import dawngauge.ambient.Ambient;
+import dawngauge.ambient.AmbientNeeds;
+import dawngauge.ambient.AmbientSource;
+import dawngauge.ambient.TypedAmbient;
+import dawngauge.forecast.ForecastOptions;
+import dawngauge.forecast.Forecaster;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.settings.Settings;
+import dawngauge.trip.Itinerary;
+import dawngauge.trip.Trip;
+import dawngauge.tripfile.TripFile;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What the window and the command line ask for. */
+public final class Planner {
+
+  private final Settings settings;
+  private final List<AmbientSource> further;
+
+  /**
+   * A planner.
+   *
+   * @param settings the user's choices
+   * @param further where air is asked for beyond what stands in the trip, in order
+   */
+  public Planner(Settings settings, List<AmbientSource> further) {
+    this.settings = settings;
+    this.further = List.copyOf(further);
+  }
+
+  /** Reads a trip file. */
+  public Outcome<Trip> open(Path file) {
+    return TripFile.read(file);
+  }
+
+  /** Reads a trip from a stream, such as standard input. */
+  public Outcome<Trip> open(InputStream stream) {
+    return TripFile.readFrom(stream);
+  }
+
+  /** Forecast and advice for a trip. */
+  public PlannedTrip plan(Trip trip) {
+    Set<Problem> problems = new LinkedHashSet<>();
+    Outcome<Itinerary> itinerary = Itinerary.of(trip);
+    problems.addAll(itinerary.problems());
+    if (!itinerary.hasValue()) {
+      return new PlannedTrip(trip, null, List.copyOf(problems));
+    }
+    AmbientNeeds needs = AmbientNeeds.of(trip, itinerary.get());
+    List<AmbientSource> sources = new ArrayList<>();
+    sources.add(new TypedAmbient(trip));
+    sources.addAll(further);
+    Outcome<Ambient> ambient = Ambient.of(needs, sources);
+    problems.addAll(ambient.problems());
+    Forecaster forecaster = new Forecaster(trip, itinerary.get(), ambient.get(), options());
+    var advice = new Adviser(forecaster, thresholds()).advise();
+    problems.addAll(advice.forecast().problems());
+    return new PlannedTrip(trip, advice, List.copyOf(problems));
+  }
+
+  private ForecastOptions options() {
+    return new ForecastOptions(settings.confidence().value(), settings.reserve().value());
+  }
+
+  private Thresholds thresholds() {
+    return new Thresholds(
+        settings.recheckChance().value(),
+        settings.recheckChange().pascals(),
+        settings.recheckChangePart().value(),
+        settings.dualsApart().pascals(),
+        settings.shortStopMinutes() * 60.0);
+  }
+}

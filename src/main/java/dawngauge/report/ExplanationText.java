@@ -1,0 +1,148 @@
+package dawngauge.report;
+
+import dawngauge.advice.Reason;
+import dawngauge.advice.StopAdvice;
+import dawngauge.advice.TireAdvice;
+import dawngauge.explain.Step;
+import dawngauge.forecast.Explanation;
+import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireAtStop;
+import dawngauge.ledger.Ledger;
+import dawngauge.ledger.Wording;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The steps behind the figures of one tire at one stop, as plain text. */
+public final class ExplanationText {
+
+  private static final int FIGURE = 11;
+
+  private final StringBuilder out = new StringBuilder();
+  private final UnitSystem units;
+
+  private ExplanationText(UnitSystem units) {
+    this.units = units;
+  }
+
+  /**
+   * The steps.
+   *
+   * @param trip the trip
+   * @param stop the stop
+   * @param position the tire's place
+   * @param arriving on arrival, else on leaving
+   * @param units the units to show
+   */
+  public static String of(
+      Trip trip, StopAdvice stop, WheelPosition position, boolean arriving, UnitSystem units) {
+    ExplanationText text = new ExplanationText(units);
+    var visit = stop.stop().visit();
+    String clock = Wording.clock(arriving ? visit.arrive() : visit.leave(), visit.zone());
+    text.line(
+        visit.stop().place()
+            + ", "
+            + (arriving ? "arriving " : "leaving ")
+            + clock
+            + ": "
+            + position.words()
+            + " ("
+            + trip.rig().shortForm(position)
+            + ")");
+    Optional<TireAdvice> advice =
+        stop.tires().stream()
+            .filter(t -> t.tire().fitted().position().equals(position))
+            .findFirst();
+    if (advice.isEmpty()) {
+      text.line("No tire is fitted there in the file.");
+      return text.out.toString();
+    }
+    text.tire(advice.get(), arriving);
+    return text.out.toString();
+  }
+
+  private void tire(TireAdvice advice, boolean arriving) {
+    TireAtStop at = advice.tire();
+    Moment moment = arriving ? at.arrival() : at.leaving();
+    if (moment == null) {
+      line("Nothing is known of it here: no reading so far, or no air temperature or elevation.");
+    } else {
+      section("What the gauge reads", Explanation.ofReading(moment));
+    }
+    section("Floor, aim and limit for the leg ahead", Explanation.ofLimits(at));
+    if (moment != null) {
+      section("Load margin", Explanation.ofMargin(at, moment));
+    }
+    if (at.low() != null && !arriving) {
+      section(
+          "Load margin at the lowest point of the leg ahead",
+          Explanation.ofMargin(at, at.low().moment()));
+    }
+    if (arriving) {
+      published(at);
+    }
+    line("");
+    line("Mark: " + advice.mark().word());
+    for (Reason reason : advice.reasons()) {
+      for (String part :
+          LedgerText.split(
+              reason.mark().word() + ": " + reason.text().in(units), LedgerText.WIDTH - 2)) {
+        line("  " + part);
+      }
+    }
+    line("");
+    for (String caution : Ledger.CAUTIONS) {
+      for (String part : LedgerText.split(caution, LedgerText.WIDTH)) {
+        line(part);
+      }
+    }
+  }
+
+  private void published(TireAtStop at) {
+    line("");
+    line("Beside our model: 49 CFR 393.75(i)(2), Table 1");
+    if (at.published() == null) {
+      line(
+          "  no published factor: its only row is for 41 to 55 mph on average over the hour"
+              + " before");
+      return;
+    }
+    Moment arrival = at.arrival();
+    line("  subtract " + units.format(at.published().pressure()) + " from a warm reading");
+    if (arrival != null && !Double.isNaN(arrival.reading())) {
+      line(
+          "  "
+              + units.format(new GaugePressure(arrival.reading()))
+              + " warm would count as "
+              + units.format(
+                  new GaugePressure(arrival.reading() - at.published().pressure().pascals()))
+              + " cold; our model says "
+              + units.format(new GaugePressure(arrival.settled())));
+    }
+  }
+
+  private void section(String heading, List<Step> steps) {
+    if (steps.isEmpty()) {
+      return;
+    }
+    line("");
+    line(heading);
+    for (Step step : steps) {
+      String first =
+          String.format(Locale.ROOT, "  %" + FIGURE + "s  ", units.format(step.result()));
+      String text = step.what().in(units) + " [" + step.authority().text() + "]";
+      List<String> parts = LedgerText.split(text, LedgerText.WIDTH - first.length());
+      for (int i = 0; i < parts.size(); i++) {
+        line((i == 0 ? first : " ".repeat(first.length())) + parts.get(i));
+      }
+    }
+  }
+
+  private void line(String text) {
+    out.append(text.stripTrailing()).append('\n');
+  }
+}

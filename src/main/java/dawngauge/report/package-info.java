@@ -1,0 +1,5 @@
+/** The ledger as text, and for other programs. Start at {@link dawngauge.report.LedgerText}. */
+@NullMarked
+package dawngauge.report;
+
+import org.jspecify.annotations.NullMarked;

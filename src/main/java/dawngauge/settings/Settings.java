@@ -1,0 +1,24 @@
+package dawngauge.settings;
+
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Ratio;
+
+/**
+ * What a user or packager may choose.
+ *
+ * @param confidence one-sided, per tire and judged point, with which the floor is kept
+ * @param reserve part of the load by which the aim stands above its need
+ * @param recheckChance chance of being under the floor that asks for a reading
+ * @param recheckChange change of settled pressure that asks for a reading
+ * @param recheckChangePart the same as a part of the last reading
+ * @param dualsApart cold difference of dual mates that is set right
+ * @param shortStopMinutes stops shorter than this are no place to take readings
+ */
+public record Settings(
+    Ratio confidence,
+    Ratio reserve,
+    Ratio recheckChance,
+    GaugePressure recheckChange,
+    Ratio recheckChangePart,
+    GaugePressure dualsApart,
+    int shortStopMinutes) {}
