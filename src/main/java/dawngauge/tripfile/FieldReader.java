@@ -99,6 +99,11 @@ final class FieldReader {
     return value == null ? form.standIn() : value;
   }
 
+  /** The value of a field, null where it is missing, or the stand-in where it is wrong. */
+  <T> @Nullable T optionalOrStandIn(String name, Form<T> form) {
+    return has(name) ? required(name, form) : null;
+  }
+
   /** A number within limits, or null where it is missing or wrong. */
   @Nullable Double number(String name, double lowest, double highest) {
     JsonNode value = field(name);

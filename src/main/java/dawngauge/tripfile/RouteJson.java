@@ -61,8 +61,8 @@ final class RouteJson {
             in.optional("elevation", ELEVATION),
             in.optional("zone", TimeForms.ZONE_FORM),
             in.optional("stay", TimeForms.DURATION_FORM),
-            in.optional("arrive", TimeForms.TIME_FORM),
-            in.optional("leave", TimeForms.TIME_FORM),
+            in.optionalOrStandIn("arrive", TimeForms.TIME_FORM),
+            in.optionalOrStandIn("leave", TimeForms.TIME_FORM),
             air == null ? Air.NONE : air,
             in.objects("loadChanges", LoadChangeJson::read),
             in.remarks());
