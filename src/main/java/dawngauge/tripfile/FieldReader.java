@@ -22,10 +22,10 @@ import org.jspecify.annotations.Nullable;
 final class FieldReader {
   private final @Nullable ObjectNode node;
   private final String pointer;
-  private final List<Problem> problems;
+  private final Findings problems;
   private final Set<String> known = new LinkedHashSet<>();
 
-  private FieldReader(@Nullable JsonNode given, String pointer, List<Problem> problems) {
+  private FieldReader(@Nullable JsonNode given, String pointer, Findings problems) {
     this.node = given instanceof ObjectNode object ? object : null;
     this.pointer = pointer;
     this.problems = problems;
@@ -36,14 +36,14 @@ final class FieldReader {
 
   /** Reads a whole object; fields that nothing asked for are reported. */
   static <T> T read(
-      JsonNode node, String pointer, List<Problem> problems, Function<FieldReader, T> reading) {
+      JsonNode node, String pointer, Findings problems, Function<FieldReader, T> reading) {
     return readNullable(node, pointer, problems, reading);
   }
 
   private static <T> T readNullable(
       @Nullable JsonNode node,
       String pointer,
-      List<Problem> problems,
+      Findings problems,
       Function<FieldReader, T> reading) {
     FieldReader reader = new FieldReader(node, pointer, problems);
     T value = reading.apply(reader);
@@ -68,7 +68,7 @@ final class FieldReader {
 
   /** How many problems have been met so far. */
   int problemCount() {
-    return problems.size();
+    return problems.count();
   }
 
   /** Notes a problem. */

@@ -20,13 +20,19 @@ final class JsonText {
   /** Most levels of objects and lists in each other. */
   static final int DEEPEST = 64;
 
+  /** Most names, values and brackets; a full file of 100,000 readings has fewer. */
+  static final int MOST_TOKENS = 2_000_000;
+
   private static final int WIDTH = 100;
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder(
               JsonFactory.builder()
                   .streamReadConstraints(
-                      StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build())
+                      StreamReadConstraints.builder()
+                          .maxNestingDepth(DEEPEST)
+                          .maxTokenCount(MOST_TOKENS)
+                          .build())
                   .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                   .build())
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -45,7 +51,12 @@ final class JsonText {
           : Outcome.of(tree);
     } catch (StreamConstraintsException beyond) {
       return Form.failed(
-          ProblemCode.JSON_LIMIT, line(beyond), column(beyond), reason(beyond), "" + DEEPEST);
+          ProblemCode.JSON_LIMIT,
+          line(beyond),
+          column(beyond),
+          reason(beyond),
+          "" + DEEPEST,
+          "" + MOST_TOKENS);
     } catch (JsonProcessingException wrong) {
       return Form.failed(ProblemCode.NOT_JSON, line(wrong), column(wrong), reason(wrong));
     }

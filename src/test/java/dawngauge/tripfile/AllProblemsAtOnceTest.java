@@ -26,8 +26,9 @@ class AllProblemsAtOnceTest {
             "NOT_A_DURATION /route/stops/1/stay",
             "LOW_ABOVE_HIGH /ambient/0/low",
             "NOT_A_QUANTITY /log/0/pressure",
-            "NO_SUCH_NAME /rig/tires/0/type",
             "FITTED_TWICE /rig/vehicles/0/axles/0/tires/right",
+            "NO_SUCH_NAME /rig/tires/0/type",
+            "NO_SUCH_NAME /log/0/gauge",
             "TIMES_OUT_OF_ORDER /log/1/time");
   }
 

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,6 +32,13 @@ class LimitsTest {
     public int read() {
       taken++;
       return '[';
+    }
+
+    @Override
+    public int read(byte[] bytes, int offset, int length) {
+      taken += length;
+      Arrays.fill(bytes, offset, offset + length, (byte) '[');
+      return length;
     }
   }
 
@@ -70,6 +78,24 @@ class LimitsTest {
     assertThat(TripFile.parse(withLevels(64)).hasValue()).isTrue();
     assertOnly(TripFile.parse(withLevels(65)), ProblemCode.JSON_LIMIT);
     assertOnly(TripFile.parse("[".repeat(15 * MEBIBYTE)), ProblemCode.JSON_LIMIT);
+  }
+
+  @Test
+  void thousandsOfFaultsAreCountedAndTheFirstNamed() {
+    String zeros = "0,".repeat(500_000) + "0";
+    String small = Samples.text("small.dawngauge");
+    Outcome<Trip> outcome =
+        TripFile.parse(
+            small.replaceFirst("\"rig\": \\{", "\"rig\": {\"spares\": [" + zeros + "],"));
+    assertThat(outcome.hasValue()).isFalse();
+    assertThat(outcome.problems()).hasSize(Findings.MOST + 1);
+    assertThat(outcome.problems().get(0).where()).isEqualTo("/rig/spares/0");
+    assertThat(outcome.problems().get(Findings.MOST).text()).startsWith("and 499001 more");
+  }
+
+  @Test
+  void millionsOfEmptyListsAreRefused() {
+    assertOnly(TripFile.parse("[" + "[],".repeat(5 * MEBIBYTE)), ProblemCode.JSON_LIMIT);
   }
 
   @Test
