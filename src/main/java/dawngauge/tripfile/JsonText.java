@@ -9,6 +9,7 @@ import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.ProblemCode;
@@ -57,6 +58,12 @@ final class JsonText {
           reason(beyond),
           "" + DEEPEST,
           "" + MOST_TOKENS);
+    } catch (MismatchedInputException trailing) {
+      return Form.failed(
+          ProblemCode.NOT_JSON,
+          line(trailing),
+          column(trailing),
+          "something follows after the end");
     } catch (JsonProcessingException wrong) {
       return Form.failed(ProblemCode.NOT_JSON, line(wrong), column(wrong), reason(wrong));
     }

@@ -52,7 +52,7 @@ final class RouteCheck {
           .forEach(
               ref ->
                   names.requireAxle(
-                      ref, FieldReader.under(axles, RigForms.AXLE_FORM.text().apply(ref))));
+                      ref, ValueReader.under(axles, RigForms.AXLE_FORM.text().apply(ref))));
     }
   }
 

@@ -92,7 +92,7 @@ final class RouteJson {
   }
 
   private static @Nullable Coordinate readCoordinate(FieldReader in) {
-    double[] pair = in.pair("at", 90, 180, "[38.54, -106.93]");
+    double[] pair = in.pair("at", 90, 180);
     return pair == null ? null : new Coordinate(pair[0], pair[1]);
   }
 }

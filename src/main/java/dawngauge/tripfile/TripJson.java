@@ -35,7 +35,7 @@ final class TripJson {
               "" + VERSION));
     }
     Findings problems = new Findings();
-    Trip trip = FieldReader.read(tree, "", problems, TripJson::fields);
+    Trip trip = FieldReader.read(tree, "", new ValueReader(problems), TripJson::fields);
     TripCheck.check(trip, problems);
     return problems.hasError()
         ? Outcome.failed(problems.list())
