@@ -127,8 +127,9 @@ public enum ProblemCode {
   NOT_JSON(Severity.ERROR, "line {0}, column {1} is not JSON ({2}); mend the text there"),
   JSON_LIMIT(
       Severity.ERROR,
-      "line {0}, column {1}: {2}; a trip file has at most {3} levels and short numbers: make it"
-          + " flatter"),
+      "line {0}, column {1}: {2}; a trip file has at most {3} levels and {4} names, values and"
+          + " brackets: make it smaller"),
+  MORE_PROBLEMS(Severity.NOTE, "and {0} more problems; mend those above first"),
   NOT_A_TRIP_FILE(
       Severity.ERROR, "this is no trip file: \"format\" is {0}; a trip file has \"{1}\" there"),
   NEWER_VERSION(
@@ -147,7 +148,7 @@ public enum ProblemCode {
   NOT_A_CHOICE(Severity.ERROR, "\"{0}\" is none of {1}; write one of them"),
   NOT_A_NAME(
       Severity.ERROR,
-      "\"{0}\" is no name; write at least one letter or digit and no blank at either end"),
+      "\"{0}\" is no name; write at least one letter or digit, no blank at either end and no line break"),
   NOT_A_TIME(Severity.ERROR, "\"{0}\" is no point in time; write such as {1}"),
   TIME_WITHOUT_ZONE(
       Severity.ERROR, "\"{0}\" lacks its zone; write offset and zone behind it, such as {1}"),

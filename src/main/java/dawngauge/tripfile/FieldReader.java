@@ -2,8 +2,6 @@ package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dawngauge.problem.Outcome;
-import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.trip.Remarks;
 import java.util.ArrayList;
@@ -16,49 +14,34 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads the fields of one JSON object. Every problem goes to one list with its JSON Pointer, and
- * reading goes on with a stand-in, so that all problems are found at once.
+ * Reads the fields of one JSON object. Every problem is noted with its place, and reading goes on
+ * with a stand-in, so that all problems are found at once.
  */
 final class FieldReader {
   private final @Nullable ObjectNode node;
   private final String pointer;
-  private final List<Problem> problems;
+  private final ValueReader values;
   private final Set<String> known = new LinkedHashSet<>();
 
-  private FieldReader(@Nullable JsonNode given, String pointer, List<Problem> problems) {
+  private FieldReader(@Nullable JsonNode given, String pointer, ValueReader values) {
     this.node = given instanceof ObjectNode object ? object : null;
     this.pointer = pointer;
-    this.problems = problems;
+    this.values = values;
     if (given != null && node == null) {
-      report(ProblemCode.WRONG_KIND, pointer, shown(given), "an object", "{\"note\": \"…\"}");
+      values.reportKind(given, pointer, "an object", "{\"note\": \"…\"}");
     }
   }
 
-  /** Reads a whole object; fields that nothing asked for are reported. */
+  /** Reads a whole object, stand-ins where there is none; fields not asked for are reported. */
   static <T> T read(
-      JsonNode node, String pointer, List<Problem> problems, Function<FieldReader, T> reading) {
-    return readNullable(node, pointer, problems, reading);
-  }
-
-  private static <T> T readNullable(
       @Nullable JsonNode node,
       String pointer,
-      List<Problem> problems,
+      ValueReader values,
       Function<FieldReader, T> reading) {
-    FieldReader reader = new FieldReader(node, pointer, problems);
+    FieldReader reader = new FieldReader(node, pointer, values);
     T value = reading.apply(reader);
     reader.reportUnknown();
     return value;
-  }
-
-  /** The place of a field. */
-  String at(String name) {
-    return under(pointer, name);
-  }
-
-  /** The place of a field in an object (RFC 6901, 2013). */
-  static String under(String place, String name) {
-    return place + "/" + name.replace("~", "~0").replace("/", "~1");
   }
 
   /** The place of this object. */
@@ -66,14 +49,19 @@ final class FieldReader {
     return pointer;
   }
 
-  /** How many problems have been met so far. */
-  int problemCount() {
-    return problems.size();
+  /** The place of a field. */
+  String at(String name) {
+    return ValueReader.under(pointer, name);
   }
 
   /** Notes a problem. */
   void report(ProblemCode code, String where, String... arguments) {
-    problems.add(Problem.of(code, where, arguments));
+    values.report(code, where, arguments);
+  }
+
+  /** How many problems have been met so far. */
+  int problemCount() {
+    return values.problems().count();
   }
 
   /** Whether the field is there; it is known from now on. */
@@ -84,7 +72,7 @@ final class FieldReader {
   /** The value of a field, or null where it is missing or wrong (which is reported). */
   <T> @Nullable T optional(String name, Form<T> form) {
     JsonNode value = field(name);
-    return value == null ? null : parsed(value, at(name), form);
+    return value == null ? null : values.text(value, at(name), form);
   }
 
   /** The value of a field, or null where it is missing or wrong (both are reported). */
@@ -99,17 +87,22 @@ final class FieldReader {
     return value == null ? form.standIn() : value;
   }
 
+  /** The value of a field, null where it is missing, or the stand-in where it is wrong. */
+  <T> @Nullable T optionalOrStandIn(String name, Form<T> form) {
+    return has(name) ? required(name, form) : null;
+  }
+
   /** A number within limits, or null where it is missing or wrong. */
   @Nullable Double number(String name, double lowest, double highest) {
     JsonNode value = field(name);
-    return value == null ? null : inRange(value, at(name), lowest, highest);
+    return value == null ? null : values.number(value, at(name), lowest, highest);
   }
 
   /** A whole number within limits, or null where it is missing or wrong. */
   @Nullable Integer integer(String name, int lowest, int highest) {
     JsonNode value = field(name);
     if (value != null && !value.isIntegralNumber()) {
-      report(ProblemCode.WRONG_KIND, at(name), shown(value), "a whole number", "" + lowest);
+      values.reportKind(value, at(name), "a whole number", "" + highest);
       return null;
     }
     Double number = number(name, lowest, highest);
@@ -117,59 +110,49 @@ final class FieldReader {
   }
 
   /** Two numbers, each within ± its limit, or null where they are missing or wrong. */
-  double @Nullable [] pair(String name, double firstLimit, double secondLimit, String example) {
+  double @Nullable [] pair(String name, double firstLimit, double secondLimit) {
     JsonNode value = field(name);
-    if (value == null) {
-      return null;
-    }
-    if (!value.isArray() || value.size() != 2) {
-      report(ProblemCode.WRONG_KIND, at(name), shown(value), "a pair of numbers", example);
-      return null;
-    }
-    Double first = inRange(value.path(0), at(name) + "/0", -firstLimit, firstLimit);
-    Double second = inRange(value.path(1), at(name) + "/1", -secondLimit, secondLimit);
-    return first == null || second == null ? null : new double[] {first, second};
+    return value == null ? null : values.pair(value, at(name), firstLimit, secondLimit);
   }
 
-  /** Yes or no, or null where it is missing or wrong. */
-  @Nullable Boolean flag(String name) {
+  /** Yes or no; no where it is missing or wrong. */
+  boolean flag(String name) {
     JsonNode value = field(name);
-    if (value == null || value.isBoolean()) {
-      return value == null ? null : value.booleanValue();
+    if (value != null && !value.isBoolean()) {
+      values.reportKind(value, at(name), "true or false", "false");
     }
-    report(ProblemCode.WRONG_KIND, at(name), shown(value), "true or false", "false");
-    return null;
+    return value != null && value.booleanValue();
   }
 
   /** Yes or no, which must be there. */
   boolean requiredFlag(String name) {
     reportIfMissing(name, "true or false");
-    return Boolean.TRUE.equals(flag(name));
+    return flag(name);
   }
 
   /** An object, or null where it is missing. */
   <T> @Nullable T object(String name, Function<FieldReader, T> reading) {
     JsonNode value = field(name);
-    return value == null ? null : read(value, at(name), problems, reading);
+    return value == null ? null : read(value, at(name), values, reading);
   }
 
   /** An object that must be there. */
   <T> T requiredObject(String name, Function<FieldReader, T> reading) {
     reportIfMissing(name, "an object");
-    return readNullable(field(name), at(name), problems, reading);
+    return read(field(name), at(name), values, reading);
   }
 
   /** Objects in a list; none where it is missing. One for each element, so that places hold. */
   <T> List<T> objects(String name, Function<FieldReader, T> reading) {
-    return elements(name, (value, where) -> read(value, where, problems, reading));
+    return elements(name, (value, where) -> read(value, where, values, reading));
   }
 
-  /** Texts in a list; none where it is missing. */
+  /** Texts in a list; none where it is missing. One for each element. */
   <T> List<T> texts(String name, Form<T> form) {
     return elements(
         name,
         (value, where) -> {
-          T read = parsed(value, where, form);
+          T read = values.text(value, where, form);
           return read == null ? form.standIn() : read;
         });
   }
@@ -177,29 +160,7 @@ final class FieldReader {
   /** An object whose names and values are both texts; empty where it is missing. */
   <K, V> Map<K, V> map(String name, Form<K> keyForm, Form<V> valueForm) {
     JsonNode value = field(name);
-    Map<K, V> map = new LinkedHashMap<>();
-    if (value instanceof ObjectNode object) {
-      FieldReader inner = new FieldReader(object, at(name), problems);
-      object
-          .properties()
-          .forEach(
-              entry -> {
-                String where = inner.at(entry.getKey());
-                K key = inner.outcome(keyForm.parse().apply(entry.getKey()), where);
-                V read = inner.parsed(entry.getValue(), where, valueForm);
-                if (key != null && read != null) {
-                  map.put(key, read);
-                }
-              });
-    } else if (value != null) {
-      report(
-          ProblemCode.WRONG_KIND,
-          at(name),
-          shown(value),
-          "an object",
-          "{" + keyForm.example() + ": " + valueForm.example() + "}");
-    }
-    return map;
+    return value == null ? Map.of() : values.map(value, at(name), keyForm, valueForm);
   }
 
   /** The note and the fields whose names begin with "x-". */
@@ -207,14 +168,12 @@ final class FieldReader {
     String note = optional("note", Form.TEXT);
     Map<String, String> extras = new LinkedHashMap<>();
     if (node != null) {
-      node.properties()
-          .forEach(
-              entry -> {
-                if (entry.getKey().startsWith("x-")) {
-                  known.add(entry.getKey());
-                  extras.put(entry.getKey(), entry.getValue().toString());
-                }
-              });
+      for (Map.Entry<String, JsonNode> entry : node.properties()) {
+        if (entry.getKey().startsWith("x-")) {
+          known.add(entry.getKey());
+          extras.put(entry.getKey(), entry.getValue().toString());
+        }
+      }
     }
     return new Remarks(note, extras);
   }
@@ -243,7 +202,7 @@ final class FieldReader {
         all.add(reading.read(value.path(i), at(name) + "/" + i));
       }
     } else if (value != null) {
-      report(ProblemCode.WRONG_KIND, at(name), shown(value), "a list", "[]");
+      values.reportKind(value, at(name), "a list", "[]");
     }
     return all;
   }
@@ -259,52 +218,21 @@ final class FieldReader {
     }
   }
 
-  private <T> @Nullable T parsed(JsonNode value, String where, Form<T> form) {
-    if (!value.isTextual()) {
-      report(ProblemCode.WRONG_KIND, where, shown(value), form.what(), form.example());
-      return null;
-    }
-    return outcome(form.parse().apply(value.textValue()), where);
-  }
-
-  private <T> @Nullable T outcome(Outcome<T> outcome, String where) {
-    outcome.problems().forEach(problem -> problems.add(problem.at(where)));
-    return outcome.valueOrNull();
-  }
-
-  private @Nullable Double inRange(JsonNode value, String where, double lowest, double highest) {
-    if (!value.isNumber()) {
-      report(ProblemCode.WRONG_KIND, where, shown(value), "a number", "" + lowest);
-      return null;
-    }
-    double number = value.doubleValue();
-    if (!(number >= lowest && number <= highest)) {
-      report(ProblemCode.OUT_OF_RANGE, where, shown(value), "" + lowest, "" + highest);
-      return null;
-    }
-    return number;
-  }
-
   private void reportUnknown() {
     if (node == null) {
       return;
     }
-    node.fieldNames()
-        .forEachRemaining(
-            name -> {
-              if (known.contains(name)) {
-                return;
-              }
-              if (name.equals("note") || name.startsWith("x-")) {
-                report(ProblemCode.NOTE_NOT_KEPT, at(name), Form.shortened(name));
-              } else {
-                String nearest = Nearest.of(name, known);
-                report(ProblemCode.UNKNOWN_FIELD, at(name), Form.shortened(name), nearest);
-              }
-            });
-  }
-
-  private static String shown(JsonNode value) {
-    return Form.shortened(value.toString());
+    for (Map.Entry<String, JsonNode> entry : node.properties()) {
+      String name = entry.getKey();
+      if (known.contains(name)) {
+        continue;
+      }
+      if (name.equals("note") || name.startsWith("x-")) {
+        report(ProblemCode.NOTE_NOT_KEPT, at(name), Form.shortened(name));
+      } else {
+        String nearest = Nearest.of(name, known);
+        report(ProblemCode.UNKNOWN_FIELD, at(name), Form.shortened(name), nearest);
+      }
+    }
   }
 }

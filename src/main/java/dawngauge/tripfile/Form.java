@@ -112,7 +112,8 @@ record Form<T>(
   }
 
   private static Outcome<String> parseName(String name) {
-    return name.isBlank() || !name.equals(name.strip())
+    boolean plain = name.chars().noneMatch(Character::isISOControl);
+    return !plain || name.isBlank() || !name.equals(name.strip())
         ? failed(ProblemCode.NOT_A_NAME, shortened(name))
         : Outcome.of(name);
   }

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.ProblemCode;
@@ -20,13 +21,19 @@ final class JsonText {
   /** Most levels of objects and lists in each other. */
   static final int DEEPEST = 64;
 
+  /** Most names, values and brackets; a full file of 100,000 readings has fewer. */
+  static final int MOST_TOKENS = 2_000_000;
+
   private static final int WIDTH = 100;
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder(
               JsonFactory.builder()
                   .streamReadConstraints(
-                      StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build())
+                      StreamReadConstraints.builder()
+                          .maxNestingDepth(DEEPEST)
+                          .maxTokenCount(MOST_TOKENS)
+                          .build())
                   .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                   .build())
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -45,7 +52,18 @@ final class JsonText {
           : Outcome.of(tree);
     } catch (StreamConstraintsException beyond) {
       return Form.failed(
-          ProblemCode.JSON_LIMIT, line(beyond), column(beyond), reason(beyond), "" + DEEPEST);
+          ProblemCode.JSON_LIMIT,
+          line(beyond),
+          column(beyond),
+          reason(beyond),
+          "" + DEEPEST,
+          "" + MOST_TOKENS);
+    } catch (MismatchedInputException trailing) {
+      return Form.failed(
+          ProblemCode.NOT_JSON,
+          line(trailing),
+          column(trailing),
+          "something follows after the end");
     } catch (JsonProcessingException wrong) {
       return Form.failed(ProblemCode.NOT_JSON, line(wrong), column(wrong), reason(wrong));
     }

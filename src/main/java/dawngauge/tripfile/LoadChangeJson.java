@@ -40,7 +40,7 @@ final class LoadChangeJson {
         in.required("source", SOURCE),
         axles,
         hitch,
-        Boolean.TRUE.equals(in.flag("offered")),
+        in.flag("offered"),
         in.remarks());
   }
 

@@ -1,6 +1,5 @@
 package dawngauge.tripfile;
 
-import dawngauge.problem.Problem;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Rig;
@@ -12,7 +11,7 @@ import java.util.List;
 final class LogCheck {
   private LogCheck() {}
 
-  static void check(Trip trip, Names names, List<Problem> problems) {
+  static void check(Trip trip, Names names, Findings problems) {
     ambient(trip.ambient(), names, problems);
     TimeOrder order = new TimeOrder(problems);
     for (int i = 0; i < trip.log().size(); i++) {
@@ -23,7 +22,7 @@ final class LogCheck {
     }
   }
 
-  private static void ambient(List<AmbientEntry> entries, Names names, List<Problem> problems) {
+  private static void ambient(List<AmbientEntry> entries, Names names, Findings problems) {
     for (int i = 0; i < entries.size(); i++) {
       AmbientEntry entry = entries.get(i);
       names.require("stop", entry.stop(), "/ambient/" + i + "/stop");
@@ -37,7 +36,7 @@ final class LogCheck {
   }
 
   private static void references(
-      LogEvent event, String place, Rig rig, Names names, List<Problem> problems) {
+      LogEvent event, String place, Rig rig, Names names, Findings problems) {
     if (event instanceof LogEvent.Reading reading) {
       names.require("tire", reading.tire(), place + "/tire");
       names.require("gauge", reading.gauge(), place + "/gauge");
@@ -56,7 +55,7 @@ final class LogCheck {
   }
 
   private static void position(
-      WheelPosition position, String place, Rig rig, Names names, List<Problem> problems) {
+      WheelPosition position, String place, Rig rig, Names names, Findings problems) {
     if (names.requireAxle(position.axle(), place)) {
       rig.axle(position.axle())
           .ifPresent(

@@ -25,14 +25,14 @@ final class Names {
 
   private final Map<String, Set<String>> byKind = new HashMap<>();
   private final Map<String, Integer> axlesOf = new HashMap<>();
-  private final List<Problem> problems;
+  private final Findings problems;
 
-  private Names(List<Problem> problems) {
+  private Names(Findings problems) {
     this.problems = problems;
   }
 
   /** Gathers the names; one that stands twice is a problem. */
-  static Names of(Trip trip, List<Problem> problems) {
+  static Names of(Trip trip, Findings problems) {
     Names names = new Names(problems);
     Rig rig = trip.rig();
     names.gather("vehicle", rig.vehicles(), Vehicle::name, "/rig/vehicles", "/name");

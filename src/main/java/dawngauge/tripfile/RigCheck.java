@@ -18,16 +18,16 @@ import java.util.stream.Collectors;
 final class RigCheck {
   private final Rig rig;
   private final Names names;
-  private final List<Problem> problems;
+  private final Findings problems;
   private final Map<String, String> placeOfTire = new HashMap<>();
 
-  private RigCheck(Rig rig, Names names, List<Problem> problems) {
+  private RigCheck(Rig rig, Names names, Findings problems) {
     this.rig = rig;
     this.names = names;
     this.problems = problems;
   }
 
-  static void check(Rig rig, Names names, List<Problem> problems) {
+  static void check(Rig rig, Names names, Findings problems) {
     RigCheck check = new RigCheck(rig, names, problems);
     check.fittedTires();
     check.tireTypes();
@@ -55,8 +55,7 @@ final class RigCheck {
   }
 
   /** Reports a place that an axle does not have. */
-  static void slotFits(
-      WheelSlot slot, Axle axle, AxleRef ref, String place, List<Problem> problems) {
+  static void slotFits(WheelSlot slot, Axle axle, AxleRef ref, String place, Findings problems) {
     List<WheelSlot> slots = WheelSlot.of(axle.dual());
     if (!slots.contains(slot)) {
       String words = slots.stream().map(WheelSlot::words).collect(Collectors.joining(", "));

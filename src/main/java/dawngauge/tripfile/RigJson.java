@@ -150,7 +150,7 @@ final class RigJson {
     return new Hitch(
         in.required("kind", HITCH_KIND),
         in.optional("load", MASS),
-        Boolean.TRUE.equals(in.flag("weighed")),
+        in.flag("weighed"),
         lever == null ? 1 : lever,
         in.remarks());
   }

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 final class RouteCheck {
   private RouteCheck() {}
 
-  static void check(Route route, Names names, List<Problem> problems) {
+  static void check(Route route, Names names, Findings problems) {
     List<Stop> stops = route.stops();
     if (stops.size() < 2) {
       problems.add(Problem.of(ProblemCode.TOO_FEW_STOPS, "/route/stops", "" + stops.size()));
@@ -52,11 +52,11 @@ final class RouteCheck {
           .forEach(
               ref ->
                   names.requireAxle(
-                      ref, FieldReader.under(axles, RigForms.AXLE_FORM.text().apply(ref))));
+                      ref, ValueReader.under(axles, RigForms.AXLE_FORM.text().apply(ref))));
     }
   }
 
-  private static void profile(Leg leg, String place, List<Problem> problems) {
+  private static void profile(Leg leg, String place, Findings problems) {
     Entered<Distance> length = leg.distance();
     Entered<Distance> before = null;
     for (int i = 0; i < leg.profile().size(); i++) {

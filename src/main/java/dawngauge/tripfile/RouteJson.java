@@ -61,8 +61,8 @@ final class RouteJson {
             in.optional("elevation", ELEVATION),
             in.optional("zone", TimeForms.ZONE_FORM),
             in.optional("stay", TimeForms.DURATION_FORM),
-            in.optional("arrive", TimeForms.TIME_FORM),
-            in.optional("leave", TimeForms.TIME_FORM),
+            in.optionalOrStandIn("arrive", TimeForms.TIME_FORM),
+            in.optionalOrStandIn("leave", TimeForms.TIME_FORM),
             air == null ? Air.NONE : air,
             in.objects("loadChanges", LoadChangeJson::read),
             in.remarks());
@@ -92,7 +92,7 @@ final class RouteJson {
   }
 
   private static @Nullable Coordinate readCoordinate(FieldReader in) {
-    double[] pair = in.pair("at", 90, 180, "[38.54, -106.93]");
+    double[] pair = in.pair("at", 90, 180);
     return pair == null ? null : new Coordinate(pair[0], pair[1]);
   }
 }

@@ -3,16 +3,15 @@ package dawngauge.tripfile;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.trip.TypedTime;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Watches that times, as they are met, never go back. Equal times are in order. */
 final class TimeOrder {
-  private final List<Problem> problems;
+  private final Findings problems;
   private @Nullable TypedTime latest;
   private String latestPlace = "";
 
-  TimeOrder(List<Problem> problems) {
+  TimeOrder(Findings problems) {
     this.problems = problems;
   }
 

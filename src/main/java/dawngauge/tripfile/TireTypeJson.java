@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Mass;
 import dawngauge.tire.Construction;
 import dawngauge.tire.LoadInflationTable;
 import dawngauge.tire.LoadInflationTable.Row;
@@ -106,7 +107,8 @@ final class TireTypeJson {
   }
 
   private static String words(Row row) {
-    String dual = row.dual() == null ? "" : " (dual " + row.dual().text() + ")";
-    return row.pressure().text() + ": " + row.single().text() + dual;
+    Entered<Mass> dual = row.dual();
+    String single = row.pressure().text() + ": " + row.single().text();
+    return dual == null ? single : single + " (dual " + dual.text() + ")";
   }
 }

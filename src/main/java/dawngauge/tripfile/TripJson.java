@@ -5,10 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
-import dawngauge.problem.ProblemCode.Severity;
 import dawngauge.trip.Trip;
-import java.util.ArrayList;
-import java.util.List;
 
 /** The whole trip as JSON, with the format's name and version. */
 final class TripJson {
@@ -18,7 +15,6 @@ final class TripJson {
   private TripJson() {}
 
   static Outcome<Trip> read(JsonNode tree) {
-    List<Problem> problems = new ArrayList<>();
     JsonNode format = tree.path("format");
     if (!FORMAT.equals(format.textValue())) {
       String found = format.isMissingNode() ? "missing" : Form.shortened(format.toString());
@@ -38,10 +34,12 @@ final class TripJson {
               Form.shortened(version.toString()),
               "" + VERSION));
     }
-    Trip trip = FieldReader.read(tree, "", problems, TripJson::fields);
-    problems.addAll(TripCheck.problems(trip));
-    boolean sound = problems.stream().noneMatch(p -> p.code().severity() == Severity.ERROR);
-    return sound ? Outcome.of(trip, problems) : Outcome.failed(problems);
+    Findings problems = new Findings();
+    Trip trip = FieldReader.read(tree, "", new ValueReader(problems), TripJson::fields);
+    TripCheck.check(trip, problems);
+    return problems.hasError()
+        ? Outcome.failed(problems.list())
+        : Outcome.of(trip, problems.list());
   }
 
   private static Trip fields(FieldReader in) {

@@ -43,7 +43,7 @@ class RoundTripTest {
     } else if (node.isObject()) {
       node.properties()
           .forEach(
-              field -> gather(field.getValue(), FieldReader.under(place, field.getKey()), leaves));
+              field -> gather(field.getValue(), ValueReader.under(place, field.getKey()), leaves));
     } else {
       for (int i = 0; i < node.size(); i++) {
         gather(node.path(i), place + "/" + i, leaves);

@@ -1,0 +1,96 @@
+package dawngauge.tripfile;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads single JSON values. What is wrong is reported at the value's place, a JSON Pointer (RFC
+ * 6901, 2013), and read as null.
+ *
+ * @param problems takes the problems
+ */
+record ValueReader(Findings problems) {
+
+  /** The place of a field in an object. */
+  static String under(String place, String name) {
+    return place + "/" + name.replace("~", "~0").replace("/", "~1");
+  }
+
+  /** Notes a problem. */
+  void report(ProblemCode code, String where, String... arguments) {
+    problems.add(Problem.of(code, where, arguments));
+  }
+
+  /** Notes that a value is of another kind than belongs there. */
+  void reportKind(JsonNode value, String where, String expected, String example) {
+    report(ProblemCode.WRONG_KIND, where, shown(value), expected, example);
+  }
+
+  /** A text in a form. */
+  <T> @Nullable T text(JsonNode value, String where, Form<T> form) {
+    if (!value.isTextual()) {
+      reportKind(value, where, form.what(), form.example());
+      return null;
+    }
+    return outcome(form.parse().apply(value.textValue()), where);
+  }
+
+  /** A number within limits. */
+  @Nullable Double number(JsonNode value, String where, double lowest, double highest) {
+    if (!value.isNumber()) {
+      reportKind(value, where, "a number", "" + lowest);
+      return null;
+    }
+    double number = value.doubleValue();
+    if (!(number >= lowest && number <= highest)) {
+      report(ProblemCode.OUT_OF_RANGE, where, shown(value), "" + lowest, "" + highest);
+      return null;
+    }
+    return number;
+  }
+
+  /** Two numbers, each within ± its limit. */
+  double @Nullable [] pair(JsonNode value, String where, double limit, double second) {
+    if (!value.isArray() || value.size() != 2) {
+      reportKind(value, where, "a pair of numbers", "[38.54, -106.93]");
+      return null;
+    }
+    Double a = number(value.path(0), where + "/0", -limit, limit);
+    Double b = number(value.path(1), where + "/1", -second, second);
+    return a == null || b == null ? null : new double[] {a, b};
+  }
+
+  /** An object whose names and values are both texts; what is wrong is left out. */
+  <K, V> Map<K, V> map(JsonNode value, String where, Form<K> keyForm, Form<V> valueForm) {
+    Map<K, V> map = new LinkedHashMap<>();
+    if (!(value instanceof ObjectNode object)) {
+      reportKind(
+          value, where, "an object", "{" + keyForm.example() + ": " + valueForm.example() + "}");
+      return map;
+    }
+    for (Map.Entry<String, JsonNode> entry : object.properties()) {
+      String place = under(where, entry.getKey());
+      K key = outcome(keyForm.parse().apply(entry.getKey()), place);
+      V read = text(entry.getValue(), place, valueForm);
+      if (key != null && read != null) {
+        map.put(key, read);
+      }
+    }
+    return map;
+  }
+
+  private <T> @Nullable T outcome(Outcome<T> outcome, String where) {
+    outcome.problems().forEach(problem -> problems.add(problem.at(where)));
+    return outcome.valueOrNull();
+  }
+
+  private static String shown(JsonNode value) {
+    return Form.shortened(value.toString());
+  }
+}
