@@ -12,6 +12,7 @@ import dawngauge.quantity.Ratio;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.tire.Capacity;
+import dawngauge.trip.Loads;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -7,6 +7,7 @@ import dawngauge.problem.ProblemCode;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LoadChange;
+import dawngauge.trip.Loads;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;

@@ -8,6 +8,7 @@ import dawngauge.tire.Capacity;
 import dawngauge.tire.SpeedSymbol;
 import dawngauge.tire.TireSpec;
 import dawngauge.tire.TrailerSpeedRule;
+import dawngauge.trip.Loads;
 
 /** Finds floor, aim and ceiling of a tire for one leg. */
 final class LimitFinder {

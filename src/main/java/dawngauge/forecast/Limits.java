@@ -1,5 +1,7 @@
 package dawngauge.forecast;
 
+import dawngauge.trip.Loads;
+
 /**
  * The three figures between which a tire's cold pressure belongs on one leg. Gauge pressures in
  * pascal; NaN where unknown.

@@ -4,6 +4,7 @@ import dawngauge.ambient.Ambient;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Speed;
 import dawngauge.trip.Itinerary;
+import dawngauge.trip.Loads;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
