@@ -120,7 +120,7 @@ final class LowHighAir implements AirSeries {
     return Math.max(0, ChronoUnit.DAYS.between(from, date));
   }
 
-  private static Given nearest(TreeMap<LocalDate, Given> typed, LocalDate date) {
+  private static Given nearest(NavigableMap<LocalDate, Given> typed, LocalDate date) {
     var before = typed.floorEntry(date);
     var after = typed.ceilingEntry(date);
     if (before == null || after == null) {

@@ -80,6 +80,10 @@ public final class CommandLineFace implements Runnable {
       spec.commandLine().usage(console.out());
       return;
     }
+    console
+        .err()
+        .println(
+            "This version has no window yet: here is the forecast" + (copy ? " of a copy." : "."));
     CommandLine forecast = new CommandLine(new ForecastCommand(planner, console));
     code = forecast.execute(file);
   }

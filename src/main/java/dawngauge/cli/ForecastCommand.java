@@ -7,6 +7,8 @@ import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.report.CsvTable;
+import dawngauge.report.JsonResult;
 import dawngauge.report.LedgerText;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
@@ -95,8 +97,12 @@ final class ForecastCommand implements Callable<Integer> {
     PlannedTrip planned = planner.plan(trip);
     List<Problem> problems = new ArrayList<>(opened.problems());
     planned.problems().stream().filter(p -> !problems.contains(p)).forEach(problems::add);
-    Ledger ledger = Ledger.of(trip, planned.advice(), problems, units, only);
-    String text = LedgerText.of(ledger);
+    String text =
+        switch (format) {
+          case TEXT -> LedgerText.of(Ledger.of(trip, planned.advice(), problems, units, only));
+          case CSV -> CsvTable.of(trip, planned.advice(), only);
+          case JSON -> JsonResult.of(trip, planned.advice(), problems, units, only);
+        };
     int written = Output.write(console, out, force, text);
     if (written != ExitCode.DONE) {
       return written;

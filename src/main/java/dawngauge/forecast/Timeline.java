@@ -11,6 +11,7 @@ import dawngauge.trip.ProfilePoint;
 import dawngauge.trip.Trip;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -206,7 +207,7 @@ final class Timeline {
     return Math.abs(typed.value().meters() - line) > ON_THE_LINE_METERS;
   }
 
-  private void profileTimes(Itinerary.Visit visit, TreeSet<Double> knots) {
+  private void profileTimes(Itinerary.Visit visit, Set<Double> knots) {
     Itinerary.Drive after = itinerary.drives().get(visit.index());
     if (after.metersPerSecond() <= 0) {
       return;
@@ -249,7 +250,7 @@ final class Timeline {
   }
 
   /** Lays the extra times on the straight lines between their neighbouring knots. */
-  private void straighten(TreeSet<Double> extras) {
+  private void straighten(Set<Double> extras) {
     for (double t : extras) {
       int node = nodeAt(t);
       int before = node - 1;

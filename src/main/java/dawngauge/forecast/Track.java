@@ -5,6 +5,7 @@ import dawngauge.physics.GasLaw;
 import dawngauge.physics.WarmUp;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Temperature;
 import dawngauge.tire.Capacity;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.WheelPosition;
@@ -70,7 +71,7 @@ final class Track {
     Moment arrival = momentAt(visit, arrive);
     PublishedBuildUp published = scene.publishedAt(visit, tire);
     for (int node = arrive; node <= leave; node++) {
-      events(visit, node, readings);
+      events(node, readings);
       if (node == arrive && arrival == null) {
         arrival = momentAt(visit, node);
       }
@@ -113,7 +114,7 @@ final class Track {
     for (int node = from; node < to; node++) {
       piece(node, rise);
       if (node + 1 < to) {
-        events(visit, node + 1, new ArrayList<>());
+        events(node + 1, new ArrayList<>());
       }
       Moment next = knownOnLeg(node + 1) ? moment(node + 1) : null;
       if (next != null && (lowest == null || next.judged() < lowest.judged())) {
@@ -186,7 +187,7 @@ final class Track {
     }
   }
 
-  private void events(int visit, int node, List<ReadingCheck> readings) {
+  private void events(int node, List<ReadingCheck> readings) {
     for (LogEvent event : scene.eventsAt(node)) {
       if (event instanceof LogEvent.Reading reading && isMine(reading.tire())) {
         read(reading, node, readings);
@@ -221,7 +222,7 @@ final class Track {
             Readings.settledSigma(found, timeline.air[node]),
             rolledSinceReading || before == null));
     known(expected == null ? found : Readings.joined(found, expected, reading), node);
-    Entered<dawngauge.quantity.Temperature> own = reading.tireTemperature();
+    Entered<Temperature> own = reading.tireTemperature();
     if (own != null) {
       heat.reset(own.value().kelvins());
       warmthKnown = true;

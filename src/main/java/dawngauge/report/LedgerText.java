@@ -15,8 +15,6 @@ public final class LedgerText {
   public static final int WIDTH = 100;
 
   private static final int INDENT = 13;
-  private static final String ROW = "  %-28s %6s %7s  %6s %7s %7s  %6s %6s %6s %7s%1s %-8s";
-
   private final StringBuilder out = new StringBuilder();
 
   private LedgerText() {}
@@ -26,7 +24,7 @@ public final class LedgerText {
     LedgerText text = new LedgerText();
     text.head(ledger);
     for (StopLine stop : ledger.stops()) {
-      text.stop(stop, ledger);
+      text.stop(stop);
     }
     text.foot(ledger);
     return text.out.toString();
@@ -54,7 +52,7 @@ public final class LedgerText {
             + " next stop (e: by estimate).");
   }
 
-  private void stop(StopLine stop, Ledger ledger) {
+  private void stop(StopLine stop) {
     if (!stop.newDay().isEmpty()) {
       line("");
       String day = stop.newDay().toUpperCase(Locale.ROOT);
@@ -81,7 +79,7 @@ public final class LedgerText {
       wrapped(" ".repeat(INDENT), load);
     }
     if (!stop.rows().isEmpty()) {
-      table(stop, ledger);
+      table(stop);
     }
     for (StopLine.Task task : stop.tasks()) {
       String word = task.mark().word();
@@ -95,7 +93,7 @@ public final class LedgerText {
     }
   }
 
-  private void table(StopLine stop, Ledger ledger) {
+  private void table(StopLine stop) {
     boolean last = stop.leg().isEmpty();
     line(
         row(
@@ -138,7 +136,9 @@ public final class LedgerText {
   }
 
   private static String row(Object... cells) {
-    return String.format(Locale.ROOT, ROW, cells).stripTrailing();
+    return String.format(
+            Locale.ROOT, "  %-28s %6s %7s  %6s %7s %7s  %6s %6s %6s %7s%1s %-8s", cells)
+        .stripTrailing();
   }
 
   private void foot(Ledger ledger) {

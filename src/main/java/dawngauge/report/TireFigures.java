@@ -1,0 +1,62 @@
+package dawngauge.report;
+
+import dawngauge.advice.SetFigure;
+import dawngauge.advice.TireAdvice;
+import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireAtStop;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Mass;
+import dawngauge.quantity.Quantity;
+import dawngauge.quantity.Ratio;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The figures of a tire at a stop that go to other programs, by name, in a fixed order. The same
+ * names are used in every machine-readable form.
+ */
+final class TireFigures {
+
+  private TireFigures() {}
+
+  /** Name to figure; null where it is not known. */
+  static Map<String, @Nullable Quantity> of(TireAdvice advice) {
+    TireAtStop at = advice.tire();
+    Moment arrival = at.arrival();
+    Moment leaving = at.leaving();
+    SetFigure set = advice.set();
+    Map<String, @Nullable Quantity> figures = new LinkedHashMap<>();
+    figures.put("arriveReads", arrival == null ? null : pressure(arrival.reading()));
+    figures.put("arriveReadsSigma", arrival == null ? null : pressure(arrival.readingSigma()));
+    figures.put("arriveSettled", arrival == null ? null : pressure(arrival.settled()));
+    figures.put("leaveReads", leaving == null ? null : pressure(leaving.reading()));
+    figures.put("leaveReadsSigma", leaving == null ? null : pressure(leaving.readingSigma()));
+    figures.put("leaveSettled", leaving == null ? null : pressure(leaving.settled()));
+    figures.put("setTo", set == null ? null : set.figure());
+    figures.put("lowestAhead", at.low() == null ? null : pressure(at.low().moment().judged()));
+    figures.put("floor", pressure(at.limits().floor()));
+    figures.put("aim", pressure(at.limits().aim()));
+    figures.put("ceiling", pressure(at.limits().ceiling()));
+    figures.put("publishedBuildUp", at.published() == null ? null : at.published().pressure());
+    double load = at.limits().load().kilograms();
+    figures.put("load", Double.isNaN(load) ? null : new Mass(load));
+    figures.put("margin", ratio(at.worstMargin()));
+    figures.put("chanceUnderFloor", ratio(chance(at)));
+    return figures;
+  }
+
+  private static double chance(TireAtStop at) {
+    double here = at.leavingChance();
+    double ahead = at.low() == null ? Double.NaN : at.low().chance();
+    return Double.isNaN(here) ? ahead : Double.isNaN(ahead) ? here : Math.max(here, ahead);
+  }
+
+  private static @Nullable Quantity pressure(double pascals) {
+    return Double.isNaN(pascals) ? null : new GaugePressure(pascals);
+  }
+
+  private static @Nullable Quantity ratio(double value) {
+    return Double.isNaN(value) ? null : new Ratio(value);
+  }
+}
