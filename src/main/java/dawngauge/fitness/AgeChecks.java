@@ -109,7 +109,11 @@ final class AgeChecks {
     Phrase what =
         Phrase.of(
             "made in the week from {0} (date code {1}): {2} and {3} old on {4}",
-            code.weekStart(), code.code(), Words.count(age.getYears(), "year"), Words.count(age.getMonths(), "month"), date);
+            code.weekStart(),
+            code.code(),
+            Words.count(age.getYears(), "year"),
+            Words.count(age.getMonths(), "month"),
+            date);
     if (years >= MOST_ADVISED) {
       place.add(
           Code.OLD_TIRE,
@@ -131,7 +135,8 @@ final class AgeChecks {
           Code.OLD_TIRE,
           Severity.KNOW,
           what,
-          Phrase.of("trailer tires are replaced at five to six years, whatever their tread; covers keep the"
+          Phrase.of(
+              "trailer tires are replaced at five to six years, whatever their tread; covers keep the"
                   + " sun off while the trailer stands"),
           Authority.commonPractice());
     }

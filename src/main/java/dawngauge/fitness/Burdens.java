@@ -2,6 +2,7 @@ package dawngauge.fitness;
 
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
+import dawngauge.quantity.Ratio;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Hitch;
 import dawngauge.trip.LoadChange;
@@ -132,8 +133,9 @@ final class Burdens {
     double kilograms = typed == null || !weighedHitched(vehicle) ? 0 : typed.value().kilograms();
     for (Stop passed : stops.subList(0, stop + 1)) {
       for (LoadChange change : passed.loadChanges()) {
-        if (!change.offered() && change.hitch() != null) {
-          kilograms += change.weight().value().kilograms() * change.hitch().value().value();
+        Entered<Ratio> part = change.hitch();
+        if (!change.offered() && part != null) {
+          kilograms += change.weight().value().kilograms() * part.value().value();
         }
       }
     }

@@ -1,5 +1,6 @@
 package dawngauge.fitness;
 
+import dawngauge.quantity.Entered;
 import dawngauge.quantity.Speed;
 import dawngauge.trip.Air;
 import dawngauge.trip.AxleRef;
@@ -80,12 +81,13 @@ final class Inspection {
     List<Stop> stops = trip.route().stops();
     for (int i = 0; i < trip.route().legs().size(); i++) {
       Leg leg = trip.route().legs().get(i);
+      Entered<Speed> typed = leg.topSpeed();
       String words = stops.get(i).place() + " to " + stops.get(i + 1).place();
       if (i < drives.size()) {
         Itinerary.Drive drive = drives.get(i);
         speeds.add(new LegSpeed(words, new Speed(drive.topMetersPerSecond()), drive.topAssumed()));
-      } else if (leg.topSpeed() != null) {
-        speeds.add(new LegSpeed(words, leg.topSpeed().value(), false));
+      } else if (typed != null) {
+        speeds.add(new LegSpeed(words, typed.value(), false));
       } else {
         legsWithoutSpeed.add(words);
       }

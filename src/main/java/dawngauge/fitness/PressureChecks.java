@@ -5,6 +5,7 @@ import dawngauge.explain.Phrase;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.tire.Capacity;
+import dawngauge.tire.TireSpec;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.LabelFitment;
 import java.util.ArrayList;
@@ -48,7 +49,8 @@ final class PressureChecks {
     }
     GaugePressure pressure = label.coldPressure().value();
     aboveLimit(wheel, "the label's cold pressure", pressure, findings);
-    if (wheel.labelSpeaks() || wheel.spec() == null) {
+    TireSpec spec = wheel.spec();
+    if (wheel.labelSpeaks() || spec == null) {
       return;
     }
     findings
@@ -60,7 +62,7 @@ final class PressureChecks {
                 "the label does not speak for this tire: it gives {0} for {1}, fitted is {2}",
                 pressure,
                 kind(label.size(), label.loadRange()),
-                kind(wheel.sizeWords(), wheel.spec().loadRange())),
+                kind(wheel.sizeWords(), spec.loadRange())),
             Phrase.of("have a tire technician confirm pressure and wheel for this tire"),
             LABEL);
     if (wheel.rimMayBeForOtherTire()) {
@@ -127,10 +129,11 @@ final class PressureChecks {
     if (!weighed) {
       why.add("the axle was not weighed");
     }
-    if (wheel.label() == null) {
+    LabelFitment label = wheel.label();
+    if (label == null) {
       why.add("there is no label pressure");
     } else if (target.pascals()
-        < Wheel.LEAST_TARGET * wheel.label().coldPressure().value().pascals() - Wheel.GRACE) {
+        < Wheel.LEAST_TARGET * label.coldPressure().value().pascals() - Wheel.GRACE) {
       why.add("it is under 80 % of the label's pressure");
     }
     findings

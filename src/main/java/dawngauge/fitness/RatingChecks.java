@@ -8,6 +8,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
 import dawngauge.tire.Capacity;
 import dawngauge.tire.TireClass;
+import dawngauge.tire.TireSpec;
 import dawngauge.trip.Axle;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Vehicle;
@@ -116,7 +117,8 @@ final class RatingChecks {
   }
 
   private static boolean countsDivided(Wheel wheel) {
-    TireClass known = wheel.spec() == null ? null : wheel.spec().classOrFromSize();
+    TireSpec spec = wheel.spec();
+    TireClass known = spec == null ? null : spec.classOrFromSize();
     return wheel.vehicle().kind() != Vehicle.Kind.CAR
         && (known == null || known == TireClass.PASSENGER);
   }

@@ -74,7 +74,14 @@ final class SpareChecks {
         SparePlaces.named(inspection, spare, tire).stream()
             .filter(wheel -> !SparePlaces.sizeFits(inspection.rig(), wheel))
             .toList();
-    if (!misfits.isEmpty()) {
+    if (inspection.rig().specOf(tire).filter(spec -> spec.size() == null).isPresent()) {
+      place.add(
+          Code.SPARE_SIZE,
+          Severity.KNOW,
+          Phrase.of("its size is not known: whether it fits is not checked"),
+          Phrase.of("type the size on its sidewall"),
+          Authority.typed("sidewall of tire \"" + tire.type() + "\""));
+    } else if (!misfits.isEmpty()) {
       place.add(
           Code.SPARE_SIZE,
           Severity.MEND,

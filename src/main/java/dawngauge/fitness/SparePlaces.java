@@ -11,6 +11,7 @@ import dawngauge.trip.Tire;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Where a spare may have to serve: each such place with the spare's tire as if fitted there. */
 final class SparePlaces {
@@ -53,10 +54,11 @@ final class SparePlaces {
   /** Whether a spare is of a size that the axle's label names or that is fitted on the axle. */
   static boolean sizeFits(Rig rig, Wheel place) {
     TireSpec spec = place.spec();
-    if (spec == null || spec.size() == null) {
-      return true; // said elsewhere
+    String text = spec == null ? null : spec.size();
+    if (text == null) {
+      return true; // not known: said beside
     }
-    String size = Wheel.plain(spec.size());
+    String size = Wheel.plain(text);
     boolean labelled =
         place.axle().label().stream()
             .map(LabelFitment::size)
@@ -65,7 +67,8 @@ final class SparePlaces {
         || place.axle().fitted().values().stream()
             .flatMap(id -> rig.tire(id).stream())
             .flatMap(tire -> rig.specOf(tire).stream())
-            .anyMatch(fitted -> fitted.size() != null && Wheel.plain(fitted.size()).equals(size));
+            .flatMap(fitted -> Stream.ofNullable(fitted.size()))
+            .anyMatch(fitted -> Wheel.plain(fitted).equals(size));
   }
 
   /** Highest cold pressure that a spare's tire and wheel may take, in pascal; NaN if not known. */

@@ -105,17 +105,17 @@ record Wheel(
   }
 
   private static @Nullable LabelFitment speaking(List<LabelFitment> label, TireSpec spec) {
+    String size = spec.size();
     for (LabelFitment line : label) {
-      boolean size = spec.size() != null && plain(spec.size()).equals(plain(line.size()));
+      String range = line.loadRange();
+      boolean sameSize = size != null && plain(size).equals(plain(line.size()));
       boolean sameClass =
           line.tireClass() == null
               || spec.tireClass() == null
               || line.tireClass() == spec.tireClass();
       boolean sameRange =
-          line.loadRange() == null
-              || spec.loadRange() == null
-              || line.loadRange().equalsIgnoreCase(spec.loadRange());
-      if (size && sameClass && sameRange) {
+          range == null || spec.loadRange() == null || range.equalsIgnoreCase(spec.loadRange());
+      if (sameSize && sameClass && sameRange) {
         return line;
       }
     }

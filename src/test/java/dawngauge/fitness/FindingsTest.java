@@ -134,8 +134,7 @@ class FindingsTest {
   @Test
   void assumedTopSpeedSaysSo() {
     // An average of 58 mph is taken to be driven at 68.
-    Trip trip =
-        SoundRig.with("route/stops/b/leg={'distance':'60 mi','averageSpeed':'58 mph'}");
+    Trip trip = SoundRig.with("route/stops/b/leg={'distance':'60 mi','averageSpeed':'58 mph'}");
     assertThat(SoundRig.check(trip))
         .extracting(Defect::code)
         .containsExactly(Code.TRAILER_TIRE_SPEED, Code.TRAILER_TIRE_SPEED);

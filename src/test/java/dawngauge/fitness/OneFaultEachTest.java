@@ -273,6 +273,8 @@ class OneFaultEachTest {
         fault(
             "rig/spares/S2/serves=['pickup 1','trailer 1','trailer 2']",
             "MEND SPARE_SIZE spare S2"),
+        after(
+            List.of("rig/tires/S2/type='other'"), OTHER_TYPE + "size=", "KNOW SPARE_SIZE spare S2"),
         fault("rig/spares/S2/wheelMaxLoad='2900 lb'", "MEND SPARE_LOAD spare S2"),
         after(
             List.of("log/S1/pressure='69 psi'"),
