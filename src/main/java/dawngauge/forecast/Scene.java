@@ -21,9 +21,6 @@ final class Scene {
   /** A move under a mile leaves a tire cold (NHTSA consumer text). */
   private static final double SHORT_MOVE_METERS = 1609.344;
 
-  /** Parked so long a tire counts as cold (NHTSA consumer text). */
-  private static final double COLD_AFTER_SECONDS = 3 * 3600.0;
-
   final Trip trip;
   final Itinerary itinerary;
   final Timeline timeline;
@@ -62,7 +59,7 @@ final class Scene {
   /** Which stops are left with cold tires. */
   private boolean[] coldAtLeaving() {
     boolean[] result = new boolean[itinerary.visits().size()];
-    double parked = COLD_AFTER_SECONDS;
+    double parked = Timeline.COLD_SECONDS;
     for (Itinerary.Visit visit : itinerary.visits()) {
       if (visit.index() > 0) {
         Itinerary.Drive before = itinerary.drives().get(visit.index() - 1);
@@ -70,7 +67,7 @@ final class Scene {
         parked = shortMove ? parked + before.seconds() : 0;
       }
       parked += visit.stay().toMillis() / 1000.0;
-      result[visit.index()] = parked >= COLD_AFTER_SECONDS;
+      result[visit.index()] = parked >= Timeline.COLD_SECONDS;
     }
     return result;
   }

@@ -8,6 +8,7 @@ import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.Limits;
 import dawngauge.forecast.Moment;
+import dawngauge.forecast.Setting;
 import dawngauge.forecast.StopForecast;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Distance;
@@ -16,6 +17,7 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.Temperature;
+import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
@@ -35,6 +37,12 @@ import org.jspecify.annotations.Nullable;
 final class StopLines {
 
   private static final String NONE = "–";
+
+  /** Two-sided 90 %. */
+  private static final double NINETY = 1.6449;
+
+  private static final double WHOLE_PSI = GaugePressure.of(1, Unit.PSI).pascals();
+  private static final double HUNDREDTH_BAR = GaugePressure.of(0.01, Unit.BAR).pascals();
 
   private final Trip trip;
   private final Advice advice;
@@ -123,38 +131,35 @@ final class StopLines {
           .add(trip.rig().shortForm(tire.tire().fitted().position()));
     }
     List<StopLine.TireRow> rows = new ArrayList<>();
-    same.forEach(
-        (row, names) ->
-            rows.add(
-                new StopLine.TireRow(
-                    String.join(" ", names),
-                    row.arriveReads(),
-                    row.arriveSettled(),
-                    row.leaveReads(),
-                    row.leaveSettled(),
-                    row.lowest(),
-                    row.floor(),
-                    row.aim(),
-                    row.ceiling(),
-                    row.margin(),
-                    row.byEstimate(),
-                    row.mark())));
+    same.forEach((row, names) -> rows.add(row.of(String.join(" ", names))));
     return rows;
   }
 
   private StopLine.TireRow row(TireAdvice advised) {
     TireAtStop at = advised.tire();
     Moment arrival = at.arrival();
+    Moment check = at.check();
     Moment leaving = at.leaving();
     Limits limits = at.limits();
+    boolean read = !at.readings().isEmpty();
+    Setting set = at.setting();
+    double shown =
+        read
+            ? at.readings().get(at.readings().size() - 1).reading().pressure().value().pascals()
+            : arrival == null ? Double.NaN : arrival.reading();
     return new StopLine.TireRow(
         "",
-        arrival == null ? NONE : pressure(arrival.reading()),
-        arrival == null ? NONE : pressure(arrival.settled()),
-        leaving == null ? NONE : pressure(leaving.reading()),
+        read,
+        pressure(shown),
+        read || arrival == null ? "" : range(arrival),
+        read || arrival == null ? NONE : pressure(arrival.settled()),
+        set != null
+            ? pressure(set.gaugePascals())
+            : check == null ? NONE : pressure(check.reading()),
+        set != null || read || check == null ? "" : range(check),
         leaving == null ? NONE : pressure(leaving.settled()),
         at.low() == null ? NONE : pressure(at.low().moment().judged()),
-        pressure(limits.floor()),
+        floor(limits.floor()),
         pressure(limits.aim()),
         pressure(limits.ceiling()),
         Wording.signedPercent(at.worstMargin()),
@@ -162,8 +167,27 @@ final class StopLines {
         advised.mark());
   }
 
+  /** The floor is rounded up: a figure shown as enough must be enough. */
+  private String floor(double pascals) {
+    if (Double.isNaN(pascals)) {
+      return NONE;
+    }
+    double step = units == UnitSystem.US ? WHOLE_PSI : HUNDREDTH_BAR;
+    return pressure(Math.ceil(pascals / step - 1e-6) * step);
+  }
+
+  private String range(Moment moment) {
+    if (Double.isNaN(moment.reading())) {
+      return "";
+    }
+    double spread = NINETY * moment.readingSigma();
+    return pressure(moment.reading() - spread) + "–" + pressure(moment.reading() + spread);
+  }
+
   private String pressure(double pascals) {
-    return Double.isNaN(pascals) ? NONE : units.number(new GaugePressure(pascals));
+    return Double.isNaN(pascals)
+        ? NONE
+        : units.number(new GaugePressure(pascals), units == UnitSystem.US ? 0 : 2);
   }
 
   private List<StopLine.Task> tasks(StopAdvice stop, List<TireAdvice> tires) {
@@ -228,7 +252,9 @@ final class StopLines {
     String lighter =
         most == null || most.kilograms() < 1
             ? "none of it can be taken"
-            : "at most " + units.format(new Mass(Math.floor(most.kilograms()))) + " of it can";
+            : "at most "
+                + units.format(new Mass(Math.floor(most.kilograms())))
+                + " of it can be taken";
     return what + ": hold if taken: " + offer.reasons().get(0).text().in(units) + "; " + lighter;
   }
 

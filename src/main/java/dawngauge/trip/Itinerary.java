@@ -7,6 +7,7 @@ import dawngauge.quantity.Speed;
 import dawngauge.quantity.Unit;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -39,18 +40,20 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
    * @param leave when it rolls again; the same as arrive where it passes, and at the last stop
    *     without a typed stay
    * @param meters way from the start of the route
+   * @param passes whether the rig passes without standing
    */
   public record Visit(
-      int index, Stop stop, ZoneId zone, Instant arrive, Instant leave, double meters) {
+      int index,
+      Stop stop,
+      ZoneId zone,
+      Instant arrive,
+      Instant leave,
+      double meters,
+      boolean passes) {
 
     /** How long the rig stands. */
     public Duration stay() {
       return Duration.between(arrive, leave);
-    }
-
-    /** Whether the rig passes without standing. */
-    public boolean passes() {
-      return arrive.equals(leave) && index > 0;
     }
   }
 
@@ -100,7 +103,7 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     ZoneId zone = zoneOf(first, ZoneOffset.UTC);
     List<Visit> visits = new ArrayList<>();
     List<Drive> drives = new ArrayList<>();
-    visits.add(new Visit(0, first, zone, there.isAfter(leave) ? leave : there, leave, 0));
+    visits.add(new Visit(0, first, zone, there.isAfter(leave) ? leave : there, leave, 0, false));
     for (int i = 1; i < stops.size(); i++) {
       Visit before = visits.get(i - 1);
       Stop stop = stops.get(i);
@@ -134,17 +137,41 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
                 clock(reached, zone)));
         break;
       }
-      Drive drive = drive(leg, Duration.between(before.leave(), reached));
+      Duration driving = Duration.between(before.leave(), reached);
+      Drive drive = drive(leg, driving, driving.equals(computed));
       drives.add(drive);
-      visits.add(new Visit(i, stop, zone, reached, goes, before.meters() + drive.meters()));
+      boolean passes = goes.equals(reached) && i < stops.size() - 1;
+      double meters = before.meters() + drive.meters();
+      visits.add(new Visit(i, stop, zone, reached, goes, meters, passes));
     }
     return Outcome.of(new Itinerary(visits, drives), problems);
   }
 
-  private static Drive drive(Leg leg, Duration driving) {
+  /** Whether the rig starts from a stop for the first time that day, by the stop's own clock. */
+  public boolean firstStartOfDay(int index) {
+    if (index == visits.size() - 1 || visits.get(index).passes()) {
+      return false;
+    }
+    for (int i = index - 1; i >= 0; i--) {
+      if (!visits.get(i).passes()) {
+        return !startDay(visits.get(i)).equals(startDay(visits.get(index)));
+      }
+    }
+    return true;
+  }
+
+  private static LocalDate startDay(Visit visit) {
+    return visit.leave().atZone(visit.zone()).toLocalDate();
+  }
+
+  private static Drive drive(Leg leg, Duration driving, boolean asPlanned) {
     double seconds = driving.toNanos() / 1e9;
     double meters = leg.distance() == null ? 0 : leg.distance().value().meters();
-    double average = meters / seconds;
+    boolean typed = asPlanned && leg.averageSpeed() != null && leg.duration() == null;
+    double average =
+        typed && leg.averageSpeed() != null
+            ? leg.averageSpeed().value().metersPerSecond()
+            : meters / seconds;
     boolean assumed = leg.topSpeed() == null;
     double top =
         leg.topSpeed() == null
