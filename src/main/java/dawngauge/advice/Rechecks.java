@@ -54,8 +54,15 @@ final class Rechecks {
       return reasons;
     }
     if (at.fitted().tire().lossPerDay() != null) {
-      reasons.add(new Reason(Mark.RECHECK, onArrival("it is losing air"), 1));
-    } else if (lookAtNextStop) {
+      reasons.add(
+          new Reason(
+              Mark.RECHECK,
+              Phrase.of(
+                  "loses about {0} a day: gauge it at every stop, find the leak",
+                  at.fitted().tire().lossPerDay().value()),
+              1));
+    }
+    if (lookAtNextStop) {
       reasons.add(
           new Reason(
               Mark.RECHECK,

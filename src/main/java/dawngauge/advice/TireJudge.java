@@ -54,6 +54,7 @@ final class TireJudge {
     if (check != null && !last) {
       set = adjust(visit, track, mate, check, reasons);
     }
+    handsOff(at, set, reasons);
     reasons.addAll(rechecks.at(visit, track));
     rechecks.remember(visit, at, set != null, reasons);
     return new TireAdvice(at, reasons, set, takenCold(at));
@@ -95,6 +96,27 @@ final class TireJudge {
     return at.readings().stream()
         .map(ReadingCheck::reading)
         .anyMatch(reading -> reading.state() == ReadingState.COLD);
+  }
+
+  /** A tire above its limit only by the warmth of road and day is not to be touched. */
+  private void handsOff(TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
+    double ceiling = at.limits().ceiling();
+    Moment arrival = at.arrival();
+    Moment check = at.check();
+    double highest =
+        Math.max(
+            arrival == null || Double.isNaN(arrival.reading()) ? 0 : arrival.reading(),
+            check == null || Double.isNaN(check.reading()) ? 0 : check.reading());
+    if (highest > ceiling && (set == null || set.adds())) {
+      reasons.add(
+          new Reason(
+              Mark.CLEAR,
+              Phrase.of(
+                  "reads over the cold limit of {0} by the warmth of road and day only: let no air out"
+                      + " while it is warm",
+                  Shown.pressure(ceiling)),
+              0));
+    }
   }
 
   private @Nullable SetFigure adjust(
@@ -143,7 +165,11 @@ final class TireJudge {
       reasons.add(new Reason(Mark.ADJUST, added(set, limits, why), floorAtRisk ? 0 : 1));
       return set;
     }
+    boolean saidBefore = belowAimSinceStart && !start && !floorAtRisk;
     belowAimSinceStart = belowAimSinceStart || below || belowMate;
+    if (saidBefore) {
+      return null;
+    }
     withoutAir(visit, track, worst, why, air, set, check, reasons);
     return null;
   }

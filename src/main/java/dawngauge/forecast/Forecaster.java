@@ -113,10 +113,24 @@ public final class Forecaster {
               known ? timeline.air[timeline.leave[index]] : Double.NaN,
               series == null ? null : series.given(),
               timeline.elevation[arrive],
+              airAheadKnown(index),
               itinerary.firstStartOfDay(index),
               tires));
     }
     return new Forecast(trip, options, stops, problems());
+  }
+
+  private boolean airAheadKnown(int index) {
+    Timeline timeline = scene.timeline;
+    if (index + 1 >= timeline.arrive.length) {
+      return false;
+    }
+    for (int node = timeline.leave[index]; node <= timeline.arrive[index + 1]; node++) {
+      if (timeline.bridged[node] || Double.isNaN(timeline.air[node])) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private List<Problem> problems() {

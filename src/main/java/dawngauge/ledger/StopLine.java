@@ -78,28 +78,7 @@ public record StopLine(
       String ceiling,
       String margin,
       boolean byEstimate,
-      Mark mark) {
-
-    /** The same figures for these tires. */
-    TireRow of(String names) {
-      return new TireRow(
-          names,
-          read,
-          arriveReads,
-          arriveRange,
-          arriveSettled,
-          checkReads,
-          checkRange,
-          checkSettled,
-          lowest,
-          floor,
-          aim,
-          ceiling,
-          margin,
-          byEstimate,
-          mark);
-    }
-  }
+      Mark mark) {}
 
   /**
    * One thing to do.

@@ -121,9 +121,9 @@ public final class LedgerText {
     line(
         row(
             "tires",
-            read ? "" : "reads",
+            read ? "" : reads("reads", "range"),
             "settled",
-            last ? "" : "reads",
+            last ? "" : reads("reads", "range"),
             last ? "" : "settled",
             last ? "" : "ahead",
             "floor",
