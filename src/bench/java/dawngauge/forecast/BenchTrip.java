@@ -60,7 +60,9 @@ final class BenchTrip {
         new Rig(
             "bench",
             vehicles,
-            List.of(spec("small", "3195 lb", "2910 lb", "80 psi"), spec("large", "6175 lb", "5675 lb", "110 psi")),
+            List.of(
+                spec("small", "3195 lb", "2910 lb", "80 psi"),
+                spec("large", "6175 lb", "5675 lb", "110 psi")),
             tires,
             List.of(),
             List.of(
@@ -128,7 +130,15 @@ final class BenchTrip {
         String id = name + number + slot.letters();
         fitted.put(slot, id);
         tires.add(
-            new Tire(id, dual ? "large" : "small", null, null, 1, null, java.util.Set.of(), Remarks.NONE));
+            new Tire(
+                id,
+                dual ? "large" : "small",
+                null,
+                null,
+                1,
+                null,
+                java.util.Set.of(),
+                Remarks.NONE));
       }
       axles.add(
           new Axle(

@@ -23,8 +23,8 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
 /**
- * Speed of the core on a haul of five days, 40 stops and 18 tires, and how it grows. Compare figures
- * of one run only.
+ * Speed of the core on a haul of five days, 40 stops and 18 tires, and how it grows. Compare
+ * figures of one run only.
  */
 public class ForecastBench {
 
@@ -51,8 +51,7 @@ public class ForecastBench {
     public void prepare() {
       trip = BenchTrip.of(stops, rigs);
       itinerary = Itinerary.of(trip).get();
-      ambient =
-          Ambient.of(AmbientNeeds.of(trip, itinerary), List.of(new TypedAmbient(trip))).get();
+      ambient = Ambient.of(AmbientNeeds.of(trip, itinerary), List.of(new TypedAmbient(trip))).get();
       scene =
           new Scene(
               trip, itinerary, ambient, new ForecastOptions(0.9, 0.1), new Loads(trip, null, 1));
@@ -118,8 +117,7 @@ public class ForecastBench {
   @Benchmark
   public int b1Forecast(Haul haul) {
     Forecaster forecaster =
-        new Forecaster(
-            haul.trip, haul.itinerary, haul.ambient, new ForecastOptions(0.9, 0.1));
+        new Forecaster(haul.trip, haul.itinerary, haul.ambient, new ForecastOptions(0.9, 0.1));
     int count = 0;
     for (WheelPosition position : haul.trip.rig().positions()) {
       count += forecaster.follow(position, java.util.Map.of()).size();
@@ -131,8 +129,7 @@ public class ForecastBench {
   @Benchmark
   public Object b2ForecastWithMarks(Haul haul) {
     Forecaster forecaster =
-        new Forecaster(
-            haul.trip, haul.itinerary, haul.ambient, new ForecastOptions(0.9, 0.1));
+        new Forecaster(haul.trip, haul.itinerary, haul.ambient, new ForecastOptions(0.9, 0.1));
     return new Adviser(forecaster, new Thresholds(0.05, 34474, 0.08, 34474, 300)).advise();
   }
 

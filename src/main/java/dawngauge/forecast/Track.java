@@ -119,15 +119,22 @@ final class Track {
       if (node + 1 < to) {
         events(node + 1, new ArrayList<>());
       }
-      Moment next = knownOnLeg(node + 1) ? moment(node + 1) : null;
-      if (next != null && (lowest == null || next.judged() < lowest.judged())) {
-        lowest = next;
+      if (knownOnLeg(node + 1) && (lowest == null || judgedAt(node + 1) < lowest.judged())) {
+        Moment next = moment(node + 1);
+        lowest = next == null ? lowest : next;
       }
     }
     rolledSinceReading = true;
     return lowest == null
         ? null
         : new LegLow(timeline.metersAt(lowest.seconds()) - start, lowest, chance(limits, lowest));
+  }
+
+  /** Judged pressure at a node, in pascal; NaN where unknown. */
+  private double judgedAt(int node) {
+    double air = timeline.air[node];
+    double kelvins = warmthKnown ? Math.min(heat.kelvins(), air) : air;
+    return fill * kelvins - timeline.pressure[node];
   }
 
   /** Air taken across an unknown stop is good enough for warmth, not to judge a limit by. */
