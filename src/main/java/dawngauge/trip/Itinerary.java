@@ -3,6 +3,8 @@ package dawngauge.trip;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Distance;
+import dawngauge.quantity.Entered;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.Unit;
 import java.time.Duration;
@@ -34,7 +36,8 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
    *
    * @param index its place in the route, 0 first
    * @param stop the stop
-   * @param zone the zone whose clock is shown there
+   * @param zone the zone whose clock is shown there: the stop's own, else that of its typed times,
+   *     else that of the stop before (at the first stop, of the log)
    * @param arrive when the rig comes to stand; at the first stop, when it was there at the latest
    * @param leave when it rolls again; the same as arrive where it passes, and at the last stop
    *     without a typed stay
@@ -61,7 +64,7 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
    * @param meters its length, 0 where it is not known
    * @param seconds driving time
    * @param metersPerSecond average speed; 0 where the length is not known
-   * @param topMetersPerSecond top speed
+   * @param topMetersPerSecond top speed, never below the average
    * @param topAssumed whether the top speed was assumed
    */
   public record Drive(
@@ -97,7 +100,7 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     }
     Instant arrive = timeArrived(trip, first, null);
     Instant there = arrive == null ? earliestReading(trip, leave) : arrive;
-    ZoneId zone = zoneOf(first, ZoneOffset.UTC);
+    ZoneId zone = zoneOf(first, zoneOfLog(trip));
     List<Visit> visits = new ArrayList<>();
     List<Drive> drives = new ArrayList<>();
     visits.add(new Visit(0, first, zone, there.isAfter(leave) ? leave : there, leave, 0));
@@ -143,27 +146,28 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
 
   private static Drive drive(Leg leg, Duration driving) {
     double seconds = driving.toNanos() / 1e9;
-    double meters = leg.distance() == null ? 0 : leg.distance().value().meters();
+    Entered<Distance> distance = leg.distance();
+    double meters = distance == null ? 0 : distance.value().meters();
     double average = meters / seconds;
-    boolean assumed = leg.topSpeed() == null;
+    Entered<Speed> typedTop = leg.topSpeed();
     double top =
-        leg.topSpeed() == null
+        typedTop == null
             ? Math.max(LEAST_ASSUMED_TOP, average + TOP_ABOVE_AVERAGE)
-            : leg.topSpeed().value().metersPerSecond();
-    return new Drive(leg, meters, seconds, average, top, assumed);
+            : Math.max(average, typedTop.value().metersPerSecond());
+    return new Drive(leg, meters, seconds, average, top, typedTop == null);
   }
 
   private static @Nullable Duration drivingTime(Leg leg) {
     if (leg.duration() != null) {
       return leg.duration();
     }
-    if (leg.distance() == null || leg.averageSpeed() == null) {
+    Entered<Distance> distance = leg.distance();
+    Entered<Speed> average = leg.averageSpeed();
+    if (distance == null || average == null || !(average.value().metersPerSecond() > 0)) {
       return null;
     }
-    double speed = leg.averageSpeed().value().metersPerSecond();
-    return speed > 0
-        ? Duration.ofNanos(Math.round(leg.distance().value().meters() / speed * 1e9))
-        : null;
+    double seconds = distance.value().meters() / average.value().metersPerSecond();
+    return Duration.ofNanos(Math.round(seconds * 1e9));
   }
 
   private static @Nullable Instant timeArrived(Trip trip, Stop stop, @Nullable Instant computed) {
@@ -176,7 +180,8 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     if (actual != null) {
       return actual;
     }
-    return stop.arrive() == null ? computed : stop.arrive().instant();
+    TypedTime typed = stop.arrive();
+    return typed == null ? computed : typed.instant();
   }
 
   private static @Nullable Instant timeLeft(Trip trip, Stop stop, @Nullable Instant computed) {
@@ -189,7 +194,8 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     if (actual != null) {
       return actual;
     }
-    return stop.leave() == null ? computed : stop.leave().instant();
+    TypedTime typed = stop.leave();
+    return typed == null ? computed : typed.instant();
   }
 
   private static Instant earliestReading(Trip trip, Instant leave) {
@@ -200,6 +206,10 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
       }
     }
     return earliest;
+  }
+
+  private static ZoneId zoneOfLog(Trip trip) {
+    return trip.log().isEmpty() ? ZoneOffset.UTC : trip.log().get(0).time().time().getZone();
   }
 
   private static ZoneId zoneOf(Stop stop, ZoneId before) {
