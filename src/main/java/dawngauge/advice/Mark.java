@@ -4,6 +4,8 @@ package dawngauge.advice;
 public enum Mark {
   /** Nothing. */
   CLEAR("clear"),
+  /** Nothing can be said: a figure that it needs is missing. */
+  UNKNOWN("not known"),
   /** A reading is worth taking. */
   RECHECK("re-check"),
   /** Air is to be added or let out. */

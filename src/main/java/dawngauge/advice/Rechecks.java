@@ -15,8 +15,8 @@ import java.util.List;
 /** Where a reading is worth taking, and what it should show. */
 final class Rechecks {
 
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
+  /** Parked so long a tire counts as cold (NHTSA consumer text). */
+  private static final long COLD_SECONDS = 3 * 3600;
 
   /** A reading so many deviations off is worth finding out about. */
   private static final double UNEXPECTED = 2;
@@ -41,9 +41,12 @@ final class Rechecks {
       unexpected(check, reasons);
     }
     boolean taken = !at.readings().isEmpty();
-    Moment leaving = at.beforeSetting();
-    if (!last && forecaster.firstStartOfDay(visit) && !takenCold(at) && leaving != null) {
-      reasons.add(beforeStart(at, leaving));
+    Moment leaving = at.check();
+    if (!last
+        && forecaster.itinerary().firstStartOfDay(visit)
+        && !takenCold(at)
+        && leaving != null) {
+      reasons.add(beforeStart(visit, at));
     }
     boolean longEnough = last || stop.stay().toMillis() >= thresholds.shortStopSeconds() * 1000;
     Moment arrival = at.arrival();
@@ -51,17 +54,23 @@ final class Rechecks {
       return reasons;
     }
     if (at.fitted().tire().lossPerDay() != null) {
-      reasons.add(new Reason(Mark.RECHECK, expected("losing air", arrival), 1));
-    } else if (lookAtNextStop) {
       reasons.add(
           new Reason(
               Mark.RECHECK,
-              expected(
-                  afterSetting ? "first stop after air was set" : "first stop of the day", arrival),
+              Phrase.of(
+                  "loses about {0} a day: gauge it at every stop, find the leak",
+                  at.fitted().tire().lossPerDay().value()),
+              1));
+    }
+    if (lookAtNextStop) {
+      reasons.add(
+          new Reason(
+              Mark.RECHECK,
+              onArrival(afterSetting ? "first stop after air was set" : "first stop of the day"),
               2));
     } else if (farFromReference(arrival)) {
       reasons.add(
-          new Reason(Mark.RECHECK, expected("much changed since the last reading", arrival), 3));
+          new Reason(Mark.RECHECK, onArrival("much has changed since the last reading"), 3));
     }
     if (!last && at.leavingChance() >= thresholds.recheckChance()) {
       reasons.add(chance(at, at.leavingChance()));
@@ -83,13 +92,13 @@ final class Rechecks {
                         && a.tire().equals(at.fitted().tire().id())
                         && !a.time().instant().isBefore(stop.arrive())
                         && !a.time().instant().isAfter(stop.leave()));
-    if (forecaster.firstStartOfDay(visit) || set || adjusted) {
+    if (forecaster.itinerary().firstStartOfDay(visit) || set || adjusted) {
       lookAtNextStop = true;
       afterSetting = set || adjusted;
     } else if (longEnough) {
       lookAtNextStop = false;
     }
-    Moment moment = at.beforeSetting();
+    Moment moment = at.check();
     boolean asked = reasons.stream().anyMatch(reason -> reason.mark() == Mark.RECHECK);
     if (moment != null && (asked || set || !at.readings().isEmpty() || Double.isNaN(reference))) {
       reference = moment.settled();
@@ -121,25 +130,35 @@ final class Rechecks {
             0));
   }
 
-  private static Reason beforeStart(TireAtStop at, Moment leaving) {
-    if (!at.cold()) {
+  private Reason beforeStart(int visit, TireAtStop at) {
+    if (at.cold()) {
       return new Reason(
           Mark.RECHECK,
           Phrase.of(
-              "parked under three hours, no cold reading possible: {0}",
-              expected("before the start", leaving)),
+              "gauge cold before the start, before sun reaches it; under the range find out why"),
           4);
     }
-    return new Reason(Mark.RECHECK, expected("cold, before the start", leaving), 4);
+    return new Reason(
+        Mark.RECHECK,
+        Phrase.of(
+            "parked under three hours, so no cold reading is possible: gauge before the start and"
+                + " compare with the range; next cold reading {0}",
+            nextCold(visit)),
+        4);
   }
 
-  private static Phrase expected(String when, Moment moment) {
-    double middle = Double.isNaN(moment.reading()) ? moment.settled() : moment.reading();
-    double sigma = Double.isNaN(moment.reading()) ? moment.settledSigma() : moment.readingSigma();
-    double low = middle - NINETY * sigma;
-    return Phrase.of(
-        "{0}: expect {1} to {2}; under {1} find out why",
-        when, Shown.pressure(low), Shown.pressure(middle + NINETY * sigma));
+  private String nextCold(int visit) {
+    List<Itinerary.Visit> visits = forecaster.itinerary().visits();
+    for (int i = visit + 1; i < visits.size(); i++) {
+      if (visits.get(i).stay().toSeconds() >= COLD_SECONDS) {
+        return "at " + visits.get(i).stop().place();
+      }
+    }
+    return "after the trip, parked three hours";
+  }
+
+  private static Phrase onArrival(String why) {
+    return Phrase.of("gauge on arrival, {0}; under the range find out why", why);
   }
 
   private static Reason chance(TireAtStop at, double chance) {

@@ -11,9 +11,9 @@ final class Shown {
 
   private Shown() {}
 
-  /** A pressure as everywhere. */
-  static GaugePressure pressure(double pascals) {
-    return new GaugePressure(pascals);
+  /** A pressure as in the ledger: whole psi, hundredths of a bar. */
+  static Phrase.Stated pressure(double pascals) {
+    return new Phrase.Stated(new GaugePressure(pascals), 0, 2);
   }
 
   /** A figure to set: whole psi and tenths of a bar where it is that. */

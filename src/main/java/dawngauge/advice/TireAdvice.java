@@ -27,8 +27,9 @@ public record TireAdvice(
             .toList();
   }
 
-  /** The strongest mark. */
+  /** The strongest mark; clear only where there is something to say it from. */
   public Mark mark() {
-    return reasons.isEmpty() ? Mark.CLEAR : reasons.get(0).mark();
+    Mark known = tire.leaving() == null || Double.isNaN(tire.margin()) ? Mark.UNKNOWN : Mark.CLEAR;
+    return reasons.stream().map(Reason::mark).reduce(known, Mark::stronger);
   }
 }

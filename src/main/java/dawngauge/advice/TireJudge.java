@@ -7,6 +7,7 @@ import dawngauge.forecast.Moment;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Ratio;
 import dawngauge.quantity.Unit;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
@@ -48,11 +49,12 @@ final class TireJudge {
     }
     List<Reason> reasons = new ArrayList<>(holds.at(visit, at, mate));
     boolean last = visit == track.size() - 1;
-    Moment leaving = at.leaving();
+    Moment check = at.check();
     SetFigure set = null;
-    if (leaving != null && !last) {
-      set = adjust(visit, track, mate, leaving, reasons);
+    if (check != null && !last) {
+      set = adjust(visit, track, mate, check, reasons);
     }
+    handsOff(at, set, reasons);
     reasons.addAll(rechecks.at(visit, track));
     rechecks.remember(visit, at, set != null, reasons);
     return new TireAdvice(at, reasons, set, takenCold(at));
@@ -75,6 +77,16 @@ final class TireJudge {
                     Shown.pressure(judged.floor())),
                 1));
         break;
+      } else if (chances.tooLikely(judged.chance())) {
+        reasons.add(
+            new Reason(
+                Mark.RECHECK,
+                Phrase.of(
+                    "even so {0} a {1} chance of being under the {2} that its load needs: gauge it"
+                        + " there",
+                    where(judged), new Ratio(judged.chance()), Shown.pressure(judged.floor())),
+                2));
+        break;
       }
     }
     return new TireAdvice(track.get(visit), reasons, before.set(), before.readingTaken());
@@ -86,73 +98,99 @@ final class TireJudge {
         .anyMatch(reading -> reading.state() == ReadingState.COLD);
   }
 
+  /** A tire above its limit only by the warmth of road and day is not to be touched. */
+  private void handsOff(TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
+    double ceiling = at.limits().ceiling();
+    Moment arrival = at.arrival();
+    Moment check = at.check();
+    double highest =
+        Math.max(
+            arrival == null || Double.isNaN(arrival.reading()) ? 0 : arrival.reading(),
+            check == null || Double.isNaN(check.reading()) ? 0 : check.reading());
+    if (highest > ceiling && (set == null || set.adds())) {
+      reasons.add(
+          new Reason(
+              Mark.CLEAR,
+              Phrase.of(
+                  "reads over the cold limit of {0} by the warmth of road and day only: let no air out"
+                      + " while it is warm",
+                  Shown.pressure(ceiling)),
+              0));
+    }
+  }
+
   private @Nullable SetFigure adjust(
       int visit,
       List<TireAtStop> track,
       List<TireAtStop> mate,
-      Moment leaving,
+      Moment check,
       List<Reason> reasons) {
     TireAtStop at = track.get(visit);
     Limits limits = at.limits();
-    double step = step(leaving);
-    boolean start = forecaster.firstStartOfDay(visit);
-    boolean dualsApart = start && at.cold() && dualsApart(visit, leaving, mate);
+    double step = step(check);
+    boolean start = forecaster.itinerary().firstStartOfDay(visit);
+    boolean dualsApart = start && at.cold() && dualsApart(visit, check, mate);
     double aim = limits.aim();
     boolean below =
-        !Double.isNaN(aim) && leaving.settled() < aim - step && (start || belowAimSinceStart);
-    boolean belowMate = dualsApart && leaving.settled() < aim - step / 2;
+        !Double.isNaN(aim)
+            && check.settled() < aim - step
+            && ((start && at.cold()) || belowAimSinceStart);
+    boolean belowMate = dualsApart && check.settled() < aim - step / 2;
     boolean above =
         start
             && at.cold()
             && !Double.isNaN(limits.ceiling())
-            && leaving.settled() > limits.ceiling() + step / 2;
+            && check.settled() > limits.ceiling() + step / 2;
     Chances.@Nullable Judged worst = worst(visit, track);
-    double needed = worst == null ? Double.NEGATIVE_INFINITY : needed(visit, track, leaving);
+    double needed = worst == null ? Double.NEGATIVE_INFINITY : needed(visit, track, check);
     boolean floorAtRisk = worst != null && chances.tooLikely(worst.chance());
     double wanted = Double.isNaN(aim) ? needed : Math.max(aim, needed);
 
     if (above) {
       belowAimSinceStart = false;
-      return letOut(leaving, limits, Math.max(aim, needed), step, reasons);
+      return letOut(check, limits, Math.max(aim, needed), step, reasons);
     }
     if (!below && !belowMate && !floorAtRisk) {
-      if (start || leaving.settled() >= aim - step) {
+      if (start || check.settled() >= aim - step) {
         belowAimSinceStart = false;
       }
-      overAim(at, leaving, start, reasons);
+      overAim(at, check, start, reasons);
       return null;
     }
-    Phrase why = why(at, leaving, worst, floorAtRisk, below, dualsApart);
-    SetFigure set = SetFigure.of(leaving, wanted, limits.ceiling(), !at.cold(), step);
+    Phrase why = why(at, check, worst, floorAtRisk, below, dualsApart);
+    SetFigure set = SetFigure.of(check, wanted, limits.ceiling(), !at.cold(), step);
     Air air = Chances.airAt(forecaster, visit);
-    if (air != null && reaches(air, set, leaving) && set.adds()) {
+    if (air != null && reaches(air, set, check) && set.adds()) {
       belowAimSinceStart = false;
       reasons.add(new Reason(Mark.ADJUST, added(set, limits, why), floorAtRisk ? 0 : 1));
       return set;
     }
+    boolean saidBefore = belowAimSinceStart && !start && !floorAtRisk;
     belowAimSinceStart = belowAimSinceStart || below || belowMate;
-    withoutAir(visit, track, worst, why, air, set, leaving, reasons);
+    if (saidBefore) {
+      return null;
+    }
+    withoutAir(visit, track, worst, why, air, set, check, reasons);
     return null;
   }
 
-  private static boolean reaches(Air air, SetFigure set, Moment leaving) {
+  private static boolean reaches(Air air, SetFigure set, Moment check) {
     return air.upTo() == null
         || air.upTo().value().pascals() >= set.figure().pascals() - 1
-        || air.upTo().value().pascals() > SetFigure.now(leaving) + 1;
+        || air.upTo().value().pascals() > SetFigure.now(check) + 1;
   }
 
   private SetFigure letOut(
-      Moment leaving, Limits limits, double wanted, double step, List<Reason> reasons) {
+      Moment check, Limits limits, double wanted, double step, List<Reason> reasons) {
     SetFigure set =
-        SetFigure.of(leaving, Math.min(wanted, limits.ceiling()), limits.ceiling(), false, step);
+        SetFigure.of(check, Math.min(wanted, limits.ceiling()), limits.ceiling(), false, step);
     reasons.add(
         new Reason(
             Mark.ADJUST,
             Phrase.of(
-                "let out to {0}, cold only, before sun or road warm it: {1} cold is over its limit"
-                    + " of {2}",
+                "let out to {0}, cold only, before sun or road warm it: {1} is over its limit of {2}",
                 Shown.figure(set.figure()),
-                Shown.pressure(leaving.settled()),
+                Shown.pressure(check.settled()),
                 Shown.pressure(limits.ceiling())),
             1));
     return set;
@@ -161,22 +199,27 @@ final class TireJudge {
   private static Phrase added(SetFigure set, Limits limits, Phrase why) {
     Phrase cut =
         set.cutByCeiling()
-            ? Phrase.of("; {0} would be wanted, its limit cuts it", set.wanted())
+            ? Phrase.of(
+                "; {0} would be wanted, its limit cuts it", Shown.pressure(set.wanted().pascals()))
             : Phrase.of("");
     if (set.warm()) {
       return Phrase.of(
-          "add to {0} warm, settles at {1}; never let air out of a warm tire, not above {2} cold:"
+          "add to {0} warm (settles at {1}, limit {2} cold; never let air out of a warm tire):"
               + " {3}{4}",
-          Shown.figure(set.figure()), set.settled(), Shown.pressure(limits.ceiling()), why, cut);
+          Shown.figure(set.figure()),
+          Shown.pressure(set.settled().pascals()),
+          Shown.pressure(limits.ceiling()),
+          why,
+          cut);
     }
     return Phrase.of(
-        "add to {0} cold, not above {1}: {2}{3}",
+        "add to {0} cold (limit {1}): {2}{3}",
         Shown.figure(set.figure()), Shown.pressure(limits.ceiling()), why, cut);
   }
 
   private Phrase why(
       TireAtStop at,
-      Moment leaving,
+      Moment check,
       Chances.@Nullable Judged worst,
       boolean floorAtRisk,
       boolean below,
@@ -184,16 +227,22 @@ final class TireJudge {
     Limits limits = at.limits();
     if (floorAtRisk && worst != null) {
       return Phrase.of(
-          "{0} it falls to {1}, its load needs {2}",
-          where(worst), Shown.pressure(worst.moment().judged()), Shown.pressure(worst.floor()));
+          "{0} it is expected at {1}, with a {2} chance of being under the {3} that its load needs",
+          where(worst),
+          Shown.pressure(worst.moment().judged()),
+          new Ratio(worst.chance()),
+          Shown.pressure(worst.floor()));
     }
     if (dualsApart && !below) {
       return Phrase.of(
           "more than {0} under its dual mate", Shown.pressure(thresholds.dualApartPascals()));
     }
     return Phrase.of(
-        "at {0} it is below {1}, {2}",
-        Shown.pressure(leaving.settled()), Shown.pressure(limits.aim()), limits.aimFrom().words());
+        "{0} is below {1}, {2}{3}",
+        Shown.pressure(check.settled()),
+        Shown.pressure(limits.aim()),
+        limits.aimFrom().words(),
+        dualsApart ? ", and far under its dual mate" : "");
   }
 
   private void withoutAir(
@@ -203,7 +252,7 @@ final class TireJudge {
       Phrase why,
       @Nullable Air air,
       SetFigure set,
-      Moment leaving,
+      Moment check,
       List<Reason> reasons) {
     boolean underHere = false;
     for (Chances.Judged judged : chances.until(visit, track)) {
@@ -233,13 +282,13 @@ final class TireJudge {
     reasons.add(
         new Reason(
             Mark.RECHECK,
-            Phrase.of("{0}; {1}, its load is carried: {2}", why, none, later),
-            leaving.settled() < track.get(visit).limits().aim() ? 0 : 2));
+            Phrase.of("{0}; {1}, its load is carried; {2}", why, none, later),
+            check.settled() < track.get(visit).limits().aim() ? 0 : 2));
   }
 
   /** More air than label and load want, yet under the limit: worth a word, no more. */
-  private void overAim(TireAtStop at, Moment leaving, boolean start, List<Reason> reasons) {
-    double over = leaving.settled() - at.limits().aim();
+  private void overAim(TireAtStop at, Moment check, boolean start, List<Reason> reasons) {
+    double over = check.settled() - at.limits().aim();
     double asked =
         Math.max(thresholds.recheckPascals(), thresholds.recheckPart() * at.limits().aim());
     if (start && at.cold() && over > asked) {
@@ -247,9 +296,9 @@ final class TireJudge {
           new Reason(
               Mark.RECHECK,
               Phrase.of(
-                  "{0} cold is {1} over {2}: smaller footprint, hard ride, wear in the middle; may"
-                      + " be let out cold to {3}",
-                  Shown.pressure(leaving.settled()),
+                  "{0} is {1} over {2}: smaller footprint, hard ride, wear in the middle; may be let"
+                      + " out to {3}, cold only",
+                  Shown.pressure(check.settled()),
                   Shown.pressure(over),
                   at.limits().aimFrom().words(),
                   Shown.pressure(at.limits().aim())),
@@ -257,17 +306,15 @@ final class TireJudge {
     }
   }
 
-  private boolean dualsApart(int visit, Moment leaving, List<TireAtStop> mate) {
+  private boolean dualsApart(int visit, Moment check, List<TireAtStop> mate) {
     if (visit >= mate.size()) {
       return false;
     }
-    Moment other = mate.get(visit).leaving();
-    Moment before = mate.get(visit).beforeSetting();
-    Moment shown = before == null ? other : before;
+    Moment shown = mate.get(visit).check();
     return shown != null
         && mate.get(visit).fitted().position().slot()
             != mate.get(visit).fitted().position().slot().mate()
-        && Math.abs(shown.settled() - leaving.settled()) > thresholds.dualApartPascals();
+        && Math.abs(shown.settled() - check.settled()) > thresholds.dualApartPascals();
   }
 
   /** The judged moment before the next air at which the tire is likeliest under its floor. */
@@ -281,10 +328,10 @@ final class TireJudge {
     return worst;
   }
 
-  private double needed(int visit, List<TireAtStop> track, Moment leaving) {
+  private double needed(int visit, List<TireAtStop> track, Moment check) {
     double needed = Double.NEGATIVE_INFINITY;
     for (Chances.Judged judged : chances.until(visit, track)) {
-      needed = Math.max(needed, chances.neededSettled(leaving, judged));
+      needed = Math.max(needed, chances.neededSettled(check, judged));
     }
     return needed;
   }
@@ -297,11 +344,11 @@ final class TireJudge {
         : "leaving " + from;
   }
 
-  private double step(Moment leaving) {
+  private double step(Moment check) {
     return forecaster
         .trip()
         .rig()
-        .gauge(leaving.origin().gauge())
+        .gauge(check.origin().gauge())
         .map(gauge -> gauge.step().value().pascals())
         .orElse(DEFAULT_STEP);
   }

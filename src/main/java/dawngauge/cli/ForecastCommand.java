@@ -114,7 +114,7 @@ final class ForecastCommand implements Callable<Integer> {
     return switch (mark) {
       case HOLD -> ExitCode.HOLD;
       case ADJUST -> ExitCode.ADJUST;
-      case RECHECK, CLEAR -> ExitCode.DONE;
+      case RECHECK, UNKNOWN, CLEAR -> ExitCode.DONE;
     };
   }
 }

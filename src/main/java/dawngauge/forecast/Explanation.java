@@ -65,9 +65,7 @@ public final class Explanation {
     if (!Double.isNaN(moment.reading())) {
       steps.add(
           new Step(
-              Phrase.of(
-                  "the tire is {0} warmer than the air from running (or cooler, while it lags)",
-                  new TemperatureDifference(moment.tireKelvins() - moment.airKelvins())),
+              warmth(moment),
               new GaugePressure(moment.reading()),
               Authority.inferred("lumped heat balance, see docs/method.md")));
       steps.add(
@@ -80,6 +78,15 @@ public final class Explanation {
               Authority.inferred("linear propagation of the spreads in docs/accuracy.md")));
     }
     return steps;
+  }
+
+  private static Phrase warmth(Moment moment) {
+    double over = moment.tireKelvins() - moment.airKelvins();
+    return over >= 0
+        ? Phrase.of("the tire is {0} warmer than the air", new TemperatureDifference(over))
+        : Phrase.of(
+            "the tire is {0} cooler than the air, it lags the warming day",
+            new TemperatureDifference(-over));
   }
 
   private static Step start(FillOrigin origin) {
@@ -119,7 +126,7 @@ public final class Explanation {
           new Step(
               Phrase.of(
                   "{0} of {1} on this side ({2}), {3} a side",
-                  new Ratio(load.side()),
+                  new Phrase.Stated(new Ratio(load.side()), 1, 1),
                   new Mass(load.axle().kilograms()),
                   load.sideKnown() ? "weighed or typed" : "not weighed, judged so",
                   at.fitted().axle().tiresPerSide() == 1 ? "one tire" : "two tires"),

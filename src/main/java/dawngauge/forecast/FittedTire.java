@@ -59,8 +59,11 @@ public final class FittedTire {
           Problem.of(
               ProblemCode.LABEL_DOES_NOT_SPEAK,
               position.words(),
-              label.size(),
-              spec.size() == null ? spec.name() : spec.size()));
+              described(label.size(), label.tireClass(), label.loadRange()),
+              described(
+                  spec.size() == null ? spec.name() : spec.size(),
+                  spec.tireClass(),
+                  spec.loadRange())));
     }
   }
 
@@ -101,6 +104,13 @@ public final class FittedTire {
       }
     }
     return null;
+  }
+
+  private static String described(
+      String size, @Nullable TireClass tireClass, @Nullable String loadRange) {
+    return size
+        + (tireClass == null ? "" : " " + tireClass.word())
+        + (loadRange == null ? "" : " load range " + loadRange);
   }
 
   private static String plain(String size) {

@@ -11,7 +11,6 @@ import dawngauge.trip.Loads;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -86,24 +85,6 @@ public final class Forecaster {
     return Track.follow(scene, position, settings);
   }
 
-  /** Whether the rig starts from a stop for the first time that day, by the stop's own clock. */
-  public boolean firstStartOfDay(int visit) {
-    List<Itinerary.Visit> visits = itinerary.visits();
-    if (visit == visits.size() - 1 || visits.get(visit).passes()) {
-      return false;
-    }
-    for (int i = visit - 1; i >= 0; i--) {
-      if (!visits.get(i).passes()) {
-        return !day(visits.get(i)).equals(day(visits.get(visit)));
-      }
-    }
-    return true;
-  }
-
-  private static LocalDate day(Itinerary.Visit visit) {
-    return visit.leave().atZone(visit.zone()).toLocalDate();
-  }
-
   /**
    * The forecast of all tires.
    *
@@ -123,7 +104,7 @@ public final class Forecaster {
       AirSeries series = ambient.seriesAt(index);
       Timeline timeline = scene.timeline;
       int arrive = timeline.arrive[index];
-      boolean known = series != null || visit.passes();
+      boolean known = series != null || (visit.passes() && !timeline.bridged[arrive]);
       stops.add(
           new StopForecast(
               visit,
@@ -132,10 +113,24 @@ public final class Forecaster {
               known ? timeline.air[timeline.leave[index]] : Double.NaN,
               series == null ? null : series.given(),
               timeline.elevation[arrive],
-              firstStartOfDay(index),
+              airAheadKnown(index),
+              itinerary.firstStartOfDay(index),
               tires));
     }
     return new Forecast(trip, options, stops, problems());
+  }
+
+  private boolean airAheadKnown(int index) {
+    Timeline timeline = scene.timeline;
+    if (index + 1 >= timeline.arrive.length) {
+      return false;
+    }
+    for (int node = timeline.leave[index]; node <= timeline.arrive[index + 1]; node++) {
+      if (timeline.bridged[node] || Double.isNaN(timeline.air[node])) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private List<Problem> problems() {

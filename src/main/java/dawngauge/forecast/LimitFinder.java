@@ -118,15 +118,20 @@ final class LimitFinder {
     double label = fitted.labelPascals();
     if (Double.isNaN(label)) {
       // Without a label a light load gives no licence to run less than the rated pressure.
+      if (!(aim > capacity.ratedPascals())) {
+        from = Limits.AimFrom.RATED;
+      }
       aim = larger(aim, capacity.ratedPascals());
-      from = Limits.AimFrom.RATED;
     } else if (!fitted.labelSpeaks()) {
       double share = fitted.gawrShare();
       double forRating =
           capacity.fromRows() && !Double.isNaN(share) ? capacity.pascalsFor(share) : Double.NaN;
       double fittedNeeds = Double.isNaN(forRating) ? capacity.ratedPascals() : forRating;
-      aim = larger(larger(aim, label), fittedNeeds);
-      from = Limits.AimFrom.GAWR_SHARE;
+      double unlabelled = larger(label, fittedNeeds);
+      if (!(aim > unlabelled)) {
+        from = label >= fittedNeeds ? Limits.AimFrom.LABEL : Limits.AimFrom.GAWR_SHARE;
+      }
+      aim = larger(aim, unlabelled);
     } else if (!(aim > label + extraPascals)) {
       aim = label + extraPascals;
       from = Limits.AimFrom.LABEL;

@@ -31,7 +31,7 @@ public record Limits(
     /** The certification label. */
     LABEL("the certification label's cold pressure"),
     /** The load with its reserve, which needs more than the label. */
-    LOAD("what the load with its reserve needs"),
+    LOAD("what its load with the reserve needs"),
     /** A load-based target that the user chose. */
     TARGET("the load-based target you chose"),
     /** The ceiling, which is below what would be wanted. */

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param airOnLeaving the same when leaving
  * @param airGiven what was given for it, in words, or null where it was taken between neighbours
  * @param elevation height of the ground in meter; NaN where unknown
+ * @param airAheadKnown whether the air on the whole leg ahead is known; false at the last stop
  * @param firstStartOfDay whether the rig starts from here for the first time that day
  * @param tires the tires, in walking order; only positions with a tire
  */
@@ -25,6 +26,7 @@ public record StopForecast(
     double airOnLeaving,
     @Nullable Phrase airGiven,
     double elevation,
+    boolean airAheadKnown,
     boolean firstStartOfDay,
     List<TireAtStop> tires) {
 

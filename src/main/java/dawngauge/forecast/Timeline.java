@@ -2,6 +2,8 @@ package dawngauge.forecast;
 
 import dawngauge.ambient.Air;
 import dawngauge.ambient.Ambient;
+import dawngauge.geo.Coordinate;
+import dawngauge.geo.Daylight;
 import dawngauge.physics.StandardAtmosphere;
 import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
@@ -9,6 +11,8 @@ import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ProfilePoint;
 import dawngauge.trip.Trip;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -22,6 +26,12 @@ import java.util.TreeSet;
  * events, places passed) are added without changing the lines.
  */
 final class Timeline {
+
+  /** Parked so long a tire counts as cold (NHTSA consumer text). */
+  static final double COLD_SECONDS = 3 * 3600.0;
+
+  /** After sunrise the sun soon reaches the tires; ours, no source. */
+  private static final double AFTER_SUNRISE_SECONDS = 30 * 60.0;
 
   /** Spacing of the fixed grid. */
   private static final double GRID_SECONDS = 600;
@@ -62,6 +72,12 @@ final class Timeline {
   /** Node at which each visit ends. */
   final int[] leave;
 
+  /**
+   * Node at which the tires are to be gauged and set at each visit: when leaving; before the first
+   * start of a day not later than half an hour after sunrise, before the sun warms them.
+   */
+  final int[] check;
+
   private final Itinerary itinerary;
   private final Ambient ambient;
   private final TreeMap<Double, Double> elevationByMeters = new TreeMap<>();
@@ -97,6 +113,11 @@ final class Timeline {
         extras.add(t);
       }
     }
+    double[] checks = new double[visits.size()];
+    for (Itinerary.Visit visit : visits) {
+      checks[visit.index()] = checkTime(visit);
+      extras.add(checks[visit.index()]);
+    }
     extras.removeAll(knots);
     TreeSet<Double> all = new TreeSet<>(knots);
     all.addAll(extras);
@@ -112,10 +133,12 @@ final class Timeline {
     drive = new int[count];
     arrive = new int[visits.size()];
     leave = new int[visits.size()];
+    check = new int[visits.size()];
     Arrays.fill(drive, -1);
     for (Itinerary.Visit visit : visits) {
       arrive[visit.index()] = nodeAt(time(visit.arrive()));
       leave[visit.index()] = nodeAt(time(visit.leave()));
+      check[visit.index()] = nodeAt(checks[visit.index()]);
     }
     for (int i = 0; i < itinerary.drives().size(); i++) {
       for (int node = leave[i]; node < arrive[i + 1]; node++) {
@@ -144,7 +167,7 @@ final class Timeline {
   }
 
   /** Seconds of an instant. */
-  static double time(java.time.Instant instant) {
+  static double time(Instant instant) {
     return instant.getEpochSecond() + instant.getNano() / 1e9;
   }
 
@@ -192,6 +215,20 @@ final class Timeline {
         ? before.getValue()
         : before.getValue()
             + (meters - before.getKey()) / way * (after.getValue() - before.getValue());
+  }
+
+  private double checkTime(Itinerary.Visit visit) {
+    double leaving = time(visit.leave());
+    Coordinate place = visit.stop().coordinate();
+    if (place == null || !itinerary.firstStartOfDay(visit.index())) {
+      return leaving;
+    }
+    LocalDate date = visit.leave().atZone(visit.zone()).toLocalDate();
+    double cold = visit.index() == 0 ? time(visit.arrive()) : time(visit.arrive()) + COLD_SECONDS;
+    return Daylight.on(date, visit.zone(), place)
+        .map(sun -> time(sun.sunrise()) + AFTER_SUNRISE_SECONDS)
+        .filter(latest -> latest >= cold && latest < leaving)
+        .orElse(leaving);
   }
 
   /** Whether the ground bends at a place passed. */

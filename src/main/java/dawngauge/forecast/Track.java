@@ -68,24 +68,27 @@ final class Track {
     int arrive = timeline.arrive[visit];
     int leave = timeline.leave[visit];
     List<ReadingCheck> readings = new ArrayList<>();
-    Moment arrival = momentAt(visit, arrive);
+    Moment arrival = momentAt(arrive);
     PublishedBuildUp published = scene.publishedAt(visit, tire);
+    Moment check = null;
+    Setting setting = settings.get(visit);
     for (int node = arrive; node <= leave; node++) {
       events(node, readings);
       if (node == arrive && arrival == null) {
-        arrival = momentAt(visit, node);
+        arrival = momentAt(node);
+      }
+      if (node == timeline.check[visit]) {
+        regainWarmth(visit, node);
+        check = momentAt(node);
+        if (setting != null && check != null) {
+          assume(setting, check, node);
+        }
       }
       if (node < leave) {
         piece(node, 0);
       }
     }
-    regainWarmth(visit, leave);
-    Moment before = momentAt(visit, leave);
-    Setting setting = settings.get(visit);
-    if (setting != null && before != null) {
-      assume(setting, before, leave);
-    }
-    Moment leaving = setting == null ? before : momentAt(visit, leave);
+    Moment leaving = momentAt(leave);
     Limits limits = scene.limits(visit, tire);
     LegLow low = visit + 1 < timeline.arrive.length ? leg(visit, limits) : null;
     stops.add(
@@ -94,7 +97,7 @@ final class Track {
             tire,
             limits,
             arrival,
-            before,
+            check,
             leaving,
             setting,
             low,
@@ -116,15 +119,22 @@ final class Track {
       if (node + 1 < to) {
         events(node + 1, new ArrayList<>());
       }
-      Moment next = knownOnLeg(node + 1) ? moment(node + 1) : null;
-      if (next != null && (lowest == null || next.judged() < lowest.judged())) {
-        lowest = next;
+      if (knownOnLeg(node + 1) && (lowest == null || judgedAt(node + 1) < lowest.judged())) {
+        Moment next = moment(node + 1);
+        lowest = next == null ? lowest : next;
       }
     }
     rolledSinceReading = true;
     return lowest == null
         ? null
         : new LegLow(timeline.metersAt(lowest.seconds()) - start, lowest, chance(limits, lowest));
+  }
+
+  /** Judged pressure at a node, in pascal; NaN where unknown. */
+  private double judgedAt(int node) {
+    double air = timeline.air[node];
+    double kelvins = warmthKnown ? Math.min(heat.kelvins(), air) : air;
+    return fill * kelvins - timeline.pressure[node];
   }
 
   /** Air taken across an unknown stop is good enough for warmth, not to judge a limit by. */
@@ -272,10 +282,8 @@ final class Track {
             warmthKnown ? heat.warmSigma() : 0);
   }
 
-  private @Nullable Moment momentAt(int visit, int node) {
-    boolean known = timeline.arrive.length > visit && !Double.isNaN(timeline.air[node]);
-    boolean standing = scene.itinerary.visits().get(visit).passes();
-    return known && (standing || !timeline.bridged[node]) ? moment(node) : null;
+  private @Nullable Moment momentAt(int node) {
+    return timeline.bridged[node] ? null : moment(node);
   }
 
   private @Nullable Moment moment(int node) {

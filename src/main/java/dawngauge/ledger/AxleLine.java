@@ -3,8 +3,8 @@ package dawngauge.ledger;
 import dawngauge.advice.Advice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.FittedTire;
-import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
+import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.AxleRef;
@@ -62,7 +62,10 @@ public record AxleLine(String positions, String axle, String tires, String label
         String.join(" / ", kinds),
         Double.isNaN(label)
             ? "no label pressure"
-            : "label " + units.format(new GaugePressure(label)),
+            : "label "
+                + Wording.pressure(label, units)
+                + " "
+                + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol(),
         Double.isNaN(load.likelyKilograms())
             ? load.source().words()
             : units.format(new Mass(load.likelyKilograms())) + ", " + load.source().words());

@@ -7,7 +7,9 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -81,7 +83,22 @@ public record Ledger(
         AxleLine.all(trip, advice, units),
         lines,
         Summary.basis(trip, advice, units),
-        problems.stream().map(Problem::message).toList(),
+        messages(problems),
         units);
+  }
+
+  /** Each text once, with all its places before it. */
+  private static List<String> messages(List<Problem> problems) {
+    Map<String, List<String>> places = new LinkedHashMap<>();
+    for (Problem problem : problems) {
+      places.computeIfAbsent(problem.text(), key -> new ArrayList<>()).add(problem.where());
+    }
+    List<String> messages = new ArrayList<>();
+    places.forEach(
+        (text, where) -> {
+          String at = Wording.list(where.stream().filter(place -> !place.isEmpty()).toList());
+          messages.add(at.isEmpty() ? text : at + ": " + text);
+        });
+    return messages;
   }
 }

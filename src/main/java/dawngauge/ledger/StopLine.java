@@ -44,16 +44,19 @@ public record StopLine(
     List<String> cautions) {
 
   /**
-   * Tires with the same figures. Pressures without unit, in the ledger's units; a dash where a
-   * figure is not known.
+   * Tires with the same figures. Pressures without unit, in the ledger's units, U.S. ones to the
+   * whole psi; a dash where a figure is not known.
    *
    * @param tires short forms
-   * @param arriveReads what the gauge reads on arrival
+   * @param read whether the first figure was read there, else it is expected
+   * @param arriveReads what the gauge reads on arrival, or was read here last
+   * @param arriveRange in which 9 of 10 such readings lie; empty where it was read
    * @param arriveSettled the same once as cool as the air
-   * @param leaveReads what it reads on leaving, after what is set here
-   * @param leaveSettled the same once as cool as the air
+   * @param checkReads what the gauge reads before leaving, after what is set here
+   * @param checkRange in which 9 of 10 readings lie before anything is set; empty where set or read
+   * @param checkSettled what it reads before leaving once as cool as the air
    * @param lowest lowest judged pressure on the leg ahead
-   * @param floor floor
+   * @param floor floor, rounded up
    * @param aim aim
    * @param ceiling ceiling
    * @param margin lowest load margin from here to the next stop
@@ -62,10 +65,13 @@ public record StopLine(
    */
   public record TireRow(
       String tires,
+      boolean read,
       String arriveReads,
+      String arriveRange,
       String arriveSettled,
-      String leaveReads,
-      String leaveSettled,
+      String checkReads,
+      String checkRange,
+      String checkSettled,
       String lowest,
       String floor,
       String aim,

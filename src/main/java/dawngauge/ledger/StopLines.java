@@ -8,6 +8,7 @@ import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.Limits;
 import dawngauge.forecast.Moment;
+import dawngauge.forecast.Setting;
 import dawngauge.forecast.StopForecast;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Distance;
@@ -16,6 +17,7 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.Temperature;
+import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
@@ -35,6 +37,12 @@ import org.jspecify.annotations.Nullable;
 final class StopLines {
 
   private static final String NONE = "–";
+
+  /** Two-sided 90 %. */
+  private static final double NINETY = 1.6449;
+
+  private static final double WHOLE_PSI = GaugePressure.of(1, Unit.PSI).pascals();
+  private static final double HUNDREDTH_BAR = GaugePressure.of(0.01, Unit.BAR).pascals();
 
   private final Trip trip;
   private final Advice advice;
@@ -116,60 +124,121 @@ final class StopLines {
     return air.upTo() == null ? "air" : "air up to " + air.upTo().text();
   }
 
+  /** Tires whose figures agree to half a psi stand together, under those of the lowest margin. */
   private List<StopLine.TireRow> rows(List<TireAdvice> tires) {
-    Map<StopLine.TireRow, List<String>> same = new LinkedHashMap<>();
+    List<List<TireAdvice>> groups = new ArrayList<>();
     for (TireAdvice tire : tires) {
-      same.computeIfAbsent(row(tire), key -> new ArrayList<>())
-          .add(trip.rig().shortForm(tire.tire().fitted().position()));
+      groups.stream()
+          .filter(group -> alike(group.get(0), tire))
+          .findFirst()
+          .ifPresentOrElse(group -> group.add(tire), () -> groups.add(newGroup(tire)));
     }
-    List<StopLine.TireRow> rows = new ArrayList<>();
-    same.forEach(
-        (row, names) ->
-            rows.add(
-                new StopLine.TireRow(
-                    String.join(" ", names),
-                    row.arriveReads(),
-                    row.arriveSettled(),
-                    row.leaveReads(),
-                    row.leaveSettled(),
-                    row.lowest(),
-                    row.floor(),
-                    row.aim(),
-                    row.ceiling(),
-                    row.margin(),
-                    row.byEstimate(),
-                    row.mark())));
-    return rows;
+    return groups.stream().map(this::row).toList();
   }
 
-  private StopLine.TireRow row(TireAdvice advised) {
+  private static List<TireAdvice> newGroup(TireAdvice first) {
+    List<TireAdvice> group = new ArrayList<>();
+    group.add(first);
+    return group;
+  }
+
+  private static boolean alike(TireAdvice a, TireAdvice b) {
+    TireAtStop one = a.tire();
+    TireAtStop other = b.tire();
+    return a.mark() == b.mark()
+        && one.readings().isEmpty() == other.readings().isEmpty()
+        && (one.setting() == null) == (other.setting() == null)
+        && one.limits().estimated() == other.limits().estimated()
+        && close(one.limits().floor(), other.limits().floor())
+        && close(one.limits().aim(), other.limits().aim())
+        && close(one.limits().ceiling(), other.limits().ceiling())
+        && close(one.arrival(), other.arrival())
+        && close(one.check(), other.check())
+        && close(one.leaving(), other.leaving());
+  }
+
+  private static boolean close(@Nullable Moment a, @Nullable Moment b) {
+    if (a == null || b == null) {
+      return a == null && b == null;
+    }
+    return close(a.reading(), b.reading())
+        && close(a.settled(), b.settled())
+        && close(a.readingSigma(), b.readingSigma());
+  }
+
+  private static boolean close(double a, double b) {
+    return Double.isNaN(a) ? Double.isNaN(b) : Math.abs(a - b) < WHOLE_PSI / 2;
+  }
+
+  private StopLine.TireRow row(List<TireAdvice> group) {
+    TireAdvice lowest = group.get(0);
+    List<String> names = new ArrayList<>();
+    for (TireAdvice tire : group) {
+      names.add(trip.rig().shortForm(tire.tire().fitted().position()));
+      if (tire.tire().worstMargin() < lowest.tire().worstMargin()) {
+        lowest = tire;
+      }
+    }
+    return row(lowest, String.join(" ", names));
+  }
+
+  private StopLine.TireRow row(TireAdvice advised, String names) {
     TireAtStop at = advised.tire();
     Moment arrival = at.arrival();
+    Moment check = at.check();
     Moment leaving = at.leaving();
     Limits limits = at.limits();
+    boolean read = !at.readings().isEmpty();
+    Setting set = at.setting();
+    double shown =
+        read
+            ? at.readings().get(at.readings().size() - 1).reading().pressure().value().pascals()
+            : arrival == null ? Double.NaN : arrival.reading();
     return new StopLine.TireRow(
-        "",
-        arrival == null ? NONE : pressure(arrival.reading()),
-        arrival == null ? NONE : pressure(arrival.settled()),
-        leaving == null ? NONE : pressure(leaving.reading()),
+        names,
+        read,
+        pressure(shown),
+        read || arrival == null ? "" : range(arrival),
+        read || arrival == null ? NONE : pressure(arrival.settled()),
+        set != null
+            ? pressure(set.gaugePascals())
+            : check == null ? NONE : pressure(check.reading()),
+        set != null || read || check == null ? "" : range(check),
         leaving == null ? NONE : pressure(leaving.settled()),
         at.low() == null ? NONE : pressure(at.low().moment().judged()),
-        pressure(limits.floor()),
+        floor(limits.floor()),
         pressure(limits.aim()),
         pressure(limits.ceiling()),
         Wording.signedPercent(at.worstMargin()),
-        limits.estimated(),
+        limits.estimated() && !Double.isNaN(at.worstMargin()),
         advised.mark());
   }
 
+  /** The floor is rounded up: a figure shown as enough must be enough. */
+  private String floor(double pascals) {
+    if (Double.isNaN(pascals)) {
+      return NONE;
+    }
+    double step = units == UnitSystem.US ? WHOLE_PSI : HUNDREDTH_BAR;
+    return pressure(Math.ceil(pascals / step - 1e-6) * step);
+  }
+
+  private String range(Moment moment) {
+    if (Double.isNaN(moment.reading())) {
+      return "";
+    }
+    double spread = NINETY * moment.readingSigma();
+    return pressure(moment.reading() - spread) + "–" + pressure(moment.reading() + spread);
+  }
+
   private String pressure(double pascals) {
-    return Double.isNaN(pascals) ? NONE : units.number(new GaugePressure(pascals));
+    return Double.isNaN(pascals) ? NONE : Wording.pressure(pascals, units);
   }
 
   private List<StopLine.Task> tasks(StopAdvice stop, List<TireAdvice> tires) {
     record Key(Mark mark, String text) {}
     Map<Key, List<String>> same = new LinkedHashMap<>();
-    for (Mark mark : List.of(Mark.HOLD, Mark.ADJUST, Mark.RECHECK)) {
+    for (Mark mark : List.of(Mark.HOLD, Mark.ADJUST, Mark.RECHECK, Mark.CLEAR)) {
       for (TireAdvice tire : tires) {
         for (Reason reason : tire.reasons()) {
           if (reason.mark() == mark) {
@@ -180,16 +249,26 @@ final class StopLines {
       }
     }
     List<StopLine.Task> tasks = new ArrayList<>();
-    same.forEach(
-        (key, names) ->
-            tasks.add(
-                new StopLine.Task(
-                    key.mark,
-                    names.size() == stop.tires().size() && names.size() > 1
-                        ? "all tires"
-                        : String.join(" ", names),
-                    key.text)));
+    for (OfferAdvice offer : stop.offers()) {
+      if (offer.mark() == Mark.HOLD) {
+        tasks.add(holdIfTaken(offer));
+      }
+    }
+    List<String> all =
+        tires.stream().map(tire -> trip.rig().shortForm(tire.tire().fitted().position())).toList();
+    same.forEach((key, names) -> tasks.add(new StopLine.Task(key.mark, who(names, all), key.text)));
     return tasks;
+  }
+
+  /** "all tires", "all but t2r", or the tires themselves. */
+  private static String who(List<String> names, List<String> all) {
+    if (names.size() == all.size() && all.size() > 1) {
+      return "all tires";
+    } else if (names.size() > 3 && names.size() * 2 > all.size()) {
+      return "all but "
+          + String.join(" ", all.stream().filter(name -> !names.contains(name)).toList());
+    }
+    return String.join(" ", names);
   }
 
   private List<String> loads(StopAdvice stop) {
@@ -208,28 +287,32 @@ final class StopLines {
       }
     }
     for (OfferAdvice offer : stop.offers()) {
-      lines.add(offer(offer));
+      if (offer.mark() == Mark.CLEAR) {
+        lines.add(offered(offer) + ": could be taken, no rating is passed");
+      }
     }
     return lines;
   }
 
-  private String offer(OfferAdvice offer) {
-    String what =
-        "offered: "
-            + offer.offer().what()
-            + ", "
-            + units.format(offer.offer().weight().value())
-            + " "
-            + offer.offer().source().word();
-    if (offer.mark() == Mark.CLEAR) {
-      return what + ": could be taken, no rating is passed";
-    }
+  private String offered(OfferAdvice offer) {
+    return "offered: "
+        + offer.offer().what()
+        + ", "
+        + units.format(offer.offer().weight().value())
+        + " "
+        + offer.offer().source().word();
+  }
+
+  private StopLine.Task holdIfTaken(OfferAdvice offer) {
     Mass most = offer.most();
     String lighter =
         most == null || most.kilograms() < 1
             ? "none of it can be taken"
-            : "at most " + units.format(new Mass(Math.floor(most.kilograms()))) + " of it can";
-    return what + ": hold if taken: " + offer.reasons().get(0).text().in(units) + "; " + lighter;
+            : "at most " + units.format(new Mass(Math.floor(most.kilograms()))) + " can be taken";
+    return new StopLine.Task(
+        Mark.HOLD,
+        "if taken",
+        offered(offer) + ": " + offer.reasons().get(0).text().in(units) + "; " + lighter);
   }
 
   private String leg(StopForecast forecast) {
@@ -256,6 +339,9 @@ final class StopLines {
     }
     Stop next = advice.stops().get(forecast.visit().index() + 1).stop().visit().stop();
     parts.add("to " + next.place());
+    if (!forecast.airAheadKnown()) {
+      parts.add("air on the way not known, floor judged only where it is");
+    }
     return String.join(" · ", parts);
   }
 }

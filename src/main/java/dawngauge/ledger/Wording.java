@@ -1,5 +1,7 @@
 package dawngauge.ledger;
 
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.UnitSystem;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -45,6 +47,11 @@ public final class Wording {
     return minutes < 60
         ? minutes + " min"
         : String.format(Locale.ROOT, "%d h %02d", minutes / 60, minutes % 60);
+  }
+
+  /** A pressure without unit as the ledger shows it: whole psi, hundredths of a bar. */
+  public static String pressure(double pascals, UnitSystem units) {
+    return units.number(new GaugePressure(pascals), units == UnitSystem.US ? 0 : 2);
   }
 
   /** A margin or chance with its sign: "+13 %", "−4 %". */

@@ -10,6 +10,8 @@ import dawngauge.forecast.TireAtStop;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.Wording;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Quantity;
+import dawngauge.quantity.Ratio;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
@@ -132,14 +134,18 @@ public final class ExplanationText {
     line("");
     line(heading);
     for (Step step : steps) {
-      String first =
-          String.format(Locale.ROOT, "  %" + FIGURE + "s  ", units.format(step.result()));
+      String first = String.format(Locale.ROOT, "  %" + FIGURE + "s  ", figure(step.result()));
       String text = step.what().in(units) + " [" + step.authority().text() + "]";
       List<String> parts = LedgerText.split(text, LedgerText.WIDTH - first.length());
       for (int i = 0; i < parts.size(); i++) {
         line((i == 0 ? first : " ".repeat(first.length())) + parts.get(i));
       }
     }
+  }
+
+  /** Margins with a decimal, so that the ledger's whole percents, rounded down, agree with them. */
+  private String figure(Quantity quantity) {
+    return quantity instanceof Ratio ? units.number(quantity, 1) + " %" : units.format(quantity);
   }
 
   private void line(String text) {

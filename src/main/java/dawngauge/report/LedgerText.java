@@ -15,6 +15,13 @@ public final class LedgerText {
   public static final int WIDTH = 100;
 
   private static final int INDENT = 13;
+
+  /** Width of the column of tires. */
+  private static final int NAMES = 19;
+
+  /** Room for the range behind a reading. */
+  private static final int RANGE = 10;
+
   private final StringBuilder out = new StringBuilder();
 
   private LedgerText() {}
@@ -46,10 +53,11 @@ public final class LedgerText {
         "",
         "Pressures in "
             + unit
-            + ". Reads: as the gauge shows it then. Settled: once as cool as the air."
-            + " Lowest: least on the leg ahead, warmth not credited. Floor: what the load needs."
-            + " Aim: to be set cold. Limit: never set above. Margin: lowest load margin until the"
-            + " next stop (e: by estimate).");
+            + ". Reads: as the gauge shows it then, 9 of 10 readings in the range behind it."
+            + " Settled: once as cool as the air. Ahead: lowest on the leg ahead, warmth not"
+            + " credited. Floor: what the load needs, never roll below it. Aim: to be set cold."
+            + " Limit: never set above it. Margin: lowest load margin until the next stop; e: by"
+            + " estimate.");
   }
 
   private void stop(StopLine stop) {
@@ -95,14 +103,15 @@ public final class LedgerText {
 
   private void table(StopLine stop) {
     boolean last = stop.leg().isEmpty();
+    boolean read = stop.rows().stream().anyMatch(StopLine.TireRow::read);
     line(
         row(
             "",
-            stop.number() == 1 ? "read" : "arrive",
+            read ? "read" : "arriving",
             "",
-            last ? "" : "leave",
+            last ? "" : "leaving",
             "",
-            "ahead",
+            "",
             "",
             "",
             "",
@@ -111,20 +120,30 @@ public final class LedgerText {
             ""));
     line(
         row(
-            "tires", "reads", "settled", "reads", "settled", "lowest", "floor", "aim", "limit",
-            "margin", "", "mark"));
+            "tires",
+            read ? "" : reads("reads", "range"),
+            "settled",
+            last ? "" : reads("reads", "range"),
+            last ? "" : "settled",
+            last ? "" : "ahead",
+            "floor",
+            "aim",
+            "limit",
+            "margin",
+            "",
+            "mark"));
     for (StopLine.TireRow tire : stop.rows()) {
-      List<String> names = split(tire.tires(), 28);
+      List<String> names = split(tire.tires(), NAMES);
       for (int i = 0; i < names.size() - 1; i++) {
         line("  " + names.get(i));
       }
       line(
           row(
               names.get(names.size() - 1),
-              tire.arriveReads(),
-              tire.arriveSettled(),
-              last ? "" : tire.leaveReads(),
-              last ? "" : tire.leaveSettled(),
+              reads(tire.arriveReads(), tire.arriveRange()),
+              tire.read() ? "" : tire.arriveSettled(),
+              last ? "" : reads(tire.checkReads(), tire.checkRange()),
+              last ? "" : tire.checkSettled(),
               last ? "" : tire.lowest(),
               tire.floor(),
               tire.aim(),
@@ -135,9 +154,16 @@ public final class LedgerText {
     }
   }
 
+  /** A reading with the range behind it, so that the readings stand under one another. */
+  private static String reads(String reading, String range) {
+    return range.isEmpty()
+        ? reading + " ".repeat(RANGE)
+        : reading + " " + String.format(Locale.ROOT, "%-" + (RANGE - 1) + "s", range);
+  }
+
   private static String row(Object... cells) {
     return String.format(
-            Locale.ROOT, "  %-28s %6s %7s  %6s %7s %7s  %6s %6s %6s %7s%1s %-8s", cells)
+            Locale.ROOT, "  %-19s %14s %7s %14s %7s %5s %5s %4s %5s %6s%1s %-9s", cells)
         .stripTrailing();
   }
 

@@ -22,6 +22,9 @@ public final class TrailerSpeedRule {
    */
   public record Effect(double extraPascals, double loadFactor, boolean allowed) {}
 
+  /** Forgives the rounding of unit conversions, in miles per hour. */
+  private static final double ROUNDING = 1e-6;
+
   private static final double TEN_PSI = GaugePressure.of(10, Unit.PSI).pascals();
 
   private TrailerSpeedRule() {}
@@ -41,6 +44,6 @@ public final class TrailerSpeedRule {
   }
 
   private static boolean upTo(double milesPerHour, Speed top) {
-    return top.compareTo(Speed.of(milesPerHour, Unit.MILE_PER_HOUR)) <= 0;
+    return top.in(Unit.MILE_PER_HOUR) <= milesPerHour + ROUNDING;
   }
 }
