@@ -4,6 +4,7 @@ import dawngauge.cli.CommandLineFace;
 import dawngauge.cli.Console;
 import dawngauge.planner.Planner;
 import dawngauge.settings.SettingsFile;
+import dawngauge.ui.WindowStart;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -20,7 +21,8 @@ public final class Main {
     PrintWriter out = utf8(System.out);
     PrintWriter err = utf8(System.err);
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
-    int code = CommandLineFace.run(planner, new Console(System.in, out, err), args);
+    int code =
+        CommandLineFace.run(planner, new Console(System.in, out, err), WindowStart::open, args);
     out.flush();
     err.flush();
     if (code != 0) {

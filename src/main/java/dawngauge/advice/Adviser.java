@@ -49,7 +49,7 @@ public final class Adviser {
       }
       byStop.add(tires);
     }
-    return assemble(forecaster.forecast(tracks), byStop);
+    return assemble(tracks, byStop);
   }
 
   private static TireAdvice advise(
@@ -69,7 +69,8 @@ public final class Adviser {
     return judge.afterSetting(visit, after.stops(), advice);
   }
 
-  private Advice assemble(Forecast forecast, List<List<TireAdvice>> byStop) {
+  private Advice assemble(Map<WheelPosition, Track> tracks, List<List<TireAdvice>> byStop) {
+    Forecast forecast = forecaster.forecast(tracks);
     List<StopAdvice> stops = new ArrayList<>();
     for (int visit = 0; visit < byStop.size(); visit++) {
       StopForecast stop = forecast.stops().get(visit);
@@ -82,6 +83,6 @@ public final class Adviser {
       stops.add(
           new StopAdvice(stop, byStop.get(visit), offers, LegCautions.of(stop, byStop.get(visit))));
     }
-    return new Advice(forecast, stops);
+    return new Advice(forecast, stops, tracks);
   }
 }

@@ -1,6 +1,10 @@
 package dawngauge.cli;
 
 import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
+import dawngauge.trip.Trip;
+import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,13 +21,14 @@ import picocli.CommandLine.Spec;
     version = "Dawngauge 0.1.0",
     footer = {
       "",
-      "With a FILE and no command it prints the forecast.",
+      "With no command it opens the window, or prints the forecast where none can be opened.",
       "A forecast replaces no gauge; label, makers' tables and local law come first."
     })
 public final class CommandLineFace implements Runnable {
 
   private final Planner planner;
   private final Console console;
+  private final WindowOpener opener;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -39,18 +44,44 @@ public final class CommandLineFace implements Runnable {
       description = "Take the file as an unsaved copy, so that it is never written over.")
   private boolean copy;
 
-  private CommandLineFace(Planner planner, Console console) {
+  private CommandLineFace(Planner planner, Console console, WindowOpener opener) {
+    this.opener = opener;
     this.planner = planner;
     this.console = console;
+  }
+
+  /** Opens the window on a trip. */
+  @FunctionalInterface
+  public interface WindowOpener {
+    /**
+     * Opens it and waits until it is closed.
+     *
+     * @param planner the use cases
+     * @param trip the trip to show
+     * @param file its file, or empty where it has none
+     * @return false where no window can be opened
+     */
+    boolean open(Planner planner, Trip trip, Optional<Path> file);
+  }
+
+  /**
+   * Runs what was typed, where there is no window.
+   *
+   * @return the exit code
+   */
+  public static int run(Planner planner, Console console, String... arguments) {
+    return run(planner, console, (use, trip, path) -> false, arguments);
   }
 
   /**
    * Runs what was typed.
    *
+   * @param opener opens the window
    * @return the exit code
    */
-  public static int run(Planner planner, Console console, String... arguments) {
-    CommandLineFace face = new CommandLineFace(planner, console);
+  public static int run(
+      Planner planner, Console console, WindowOpener opener, String... arguments) {
+    CommandLineFace face = new CommandLineFace(planner, console, opener);
     CommandLine line = new CommandLine(face);
     line.addSubcommand(new ForecastCommand(planner, console));
     line.addSubcommand(new ExplainCommand(planner, console));
@@ -78,14 +109,22 @@ public final class CommandLineFace implements Runnable {
 
   @Override
   public void run() {
+    Outcome<Trip> opened =
+        file.isEmpty() ? planner.starterTrip() : TripArgument.open(planner, console, file);
+    if (!opened.hasValue()) {
+      code = TripArgument.refuse(console, file, opened.problems());
+      return;
+    }
+    boolean unsaved = copy || file.isEmpty() || file.equals("-");
+    Optional<Path> path = unsaved ? Optional.empty() : Optional.of(Path.of(file));
+    if (opener.open(planner, opened.get(), path)) {
+      return;
+    }
     if (file.isEmpty()) {
       spec.commandLine().usage(console.out());
       return;
     }
-    console
-        .err()
-        .println(
-            "This version has no window yet: here is the forecast" + (copy ? " of a copy." : "."));
+    console.err().println("No window can be opened here, so this is the forecast as text.");
     CommandLine forecast = new CommandLine(new ForecastCommand(planner, console));
     code = forecast.execute(file);
   }

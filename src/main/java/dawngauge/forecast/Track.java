@@ -40,6 +40,7 @@ public final class Track {
 
   private final Scene scene;
   private final Timeline timeline;
+  private final FittedTire first;
   private final Map<Integer, Setting> settings;
   private final List<TireAtStop> stops = new ArrayList<>();
   private final List<Status> arrivals = new ArrayList<>();
@@ -50,11 +51,13 @@ public final class Track {
   private double fill = Double.NaN;
   private @Nullable FillOrigin origin;
   private boolean rolledSinceReading;
+  private @Nullable List<Moment> recorder;
 
   private Track(Scene scene, FittedTire tire, Map<Integer, Setting> settings) {
     this.scene = scene;
     this.timeline = scene.timeline;
     this.settings = settings;
+    this.first = tire;
     this.tire = tire;
     this.decay = scene.decayOf(tire);
     this.heat =
@@ -83,7 +86,9 @@ public final class Track {
     Map<Integer, Setting> more = new HashMap<>(settings);
     more.put(visit, setting);
     Status status = arrivals.get(visit);
-    Track other = new Track(scene, status.tire, more);
+    Track other = new Track(scene, first, more);
+    other.tire = status.tire;
+    other.decay = scene.decayOf(status.tire);
     other.stops.addAll(stops.subList(0, visit));
     other.arrivals.addAll(arrivals.subList(0, visit));
     other.heat = status.heat.copy();
@@ -93,6 +98,26 @@ public final class Track {
     other.rolledSinceReading = status.rolledSinceReading;
     other.goOn();
     return other;
+  }
+
+  /**
+   * The tire at every node of the timeline where something is known of it, in time order; where air
+   * is set, before and after.
+   */
+  public List<Moment> course() {
+    Track replay = new Track(scene, first, settings);
+    List<Moment> moments = new ArrayList<>();
+    replay.recorder = moments;
+    replay.goOn();
+    return List.copyOf(moments);
+  }
+
+  private void record(int node) {
+    List<Moment> moments = recorder;
+    Moment moment = moments == null ? null : momentAt(node);
+    if (moments != null && moment != null) {
+      moments.add(moment);
+    }
   }
 
   private void goOn() {
@@ -119,9 +144,11 @@ public final class Track {
         regainWarmth(visit, node);
         check = momentAt(node);
         if (setting != null && check != null) {
+          record(node);
           assume(setting, check, node);
         }
       }
+      record(node);
       if (node < leave) {
         piece(node, 0);
       }
@@ -156,6 +183,7 @@ public final class Track {
       piece(node, rise);
       if (node + 1 < to) {
         events(node + 1, new ArrayList<>());
+        record(node + 1);
       }
       if (knownOnLeg(node + 1) && (lowest == null || judgedAt(node + 1) < lowest.judged())) {
         Moment next = moment(node + 1);

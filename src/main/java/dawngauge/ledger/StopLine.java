@@ -2,6 +2,7 @@ package dawngauge.ledger;
 
 import dawngauge.advice.Mark;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One stop as it is shown.
@@ -60,6 +61,7 @@ public record StopLine(
    * @param aim aim
    * @param ceiling ceiling
    * @param margin lowest load margin from here to the next stop
+   * @param lowestMargin the same as a number; NaN where not known
    * @param byEstimate whether the margin rests on an estimate
    * @param mark the mark
    */
@@ -77,6 +79,7 @@ public record StopLine(
       String aim,
       String ceiling,
       String margin,
+      double lowestMargin,
       boolean byEstimate,
       Mark mark) {}
 
@@ -88,6 +91,19 @@ public record StopLine(
    * @param text what and why
    */
   public record Task(Mark mark, String tires, String text) {}
+
+  /**
+   * The tires with the lowest margin, whose figures stand for the stop; null where it is passed.
+   */
+  public @Nullable TireRow tightest() {
+    TireRow tightest = null;
+    for (TireRow row : rows) {
+      if (tightest == null || row.lowestMargin() < tightest.lowestMargin()) {
+        tightest = row;
+      }
+    }
+    return tightest;
+  }
 
   /** Copies the lists. */
   public StopLine {

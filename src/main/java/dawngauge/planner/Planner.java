@@ -24,6 +24,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What the window and the command line ask for. */
@@ -53,6 +54,11 @@ public final class Planner {
     return TripFile.readFrom(stream);
   }
 
+  /** Writes a trip file, aside and moved into place; the problem if that did not work. */
+  public Optional<Problem> save(Trip trip, Path file) {
+    return TripFile.write(trip, file);
+  }
+
   /** What is wrong with the rig before the trip, worst first. */
   public List<Defect> fitness(Trip trip) {
     return FitnessCheck.of(trip, new FitnessCheck.Options(settings.reserve().value()));
@@ -68,6 +74,11 @@ public final class Planner {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** The starter as a trip. */
+  public Outcome<Trip> starterTrip() {
+    return TripFile.parse(starter());
   }
 
   /** Forecast and advice for a trip. */

@@ -214,6 +214,12 @@ public enum ProblemCode {
   TOO_FEW_STOPS(
       Severity.GAP, "a forecast needs at least two stops, the route has {0}; add where it leads"),
 
+  // Fields
+  NOT_A_COORDINATE(
+      Severity.ERROR,
+      "\"{0}\" is no place on the earth; write latitude -90 to 90 and longitude -180 to 180, such as"
+          + " 37.469, -105.87"),
+
   // Command line
   NO_SUCH_POSITION(
       Severity.ERROR, "there is no tire position \"{0}\"; the rig has {1}, or their words"),
