@@ -5,6 +5,7 @@ import dawngauge.problem.Outcome;
 import dawngauge.trip.Trip;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,7 +25,7 @@ import picocli.CommandLine.Spec;
       "With no command it opens the window, or prints the forecast where none can be opened.",
       "A forecast replaces no gauge; label, makers' tables and local law come first."
     })
-public final class CommandLineFace implements Runnable {
+public final class CommandLineFace implements Callable<Integer> {
 
   private final Planner planner;
   private final Console console;
@@ -98,34 +99,29 @@ public final class CommandLineFace implements Runnable {
           console.err().println("See: dawngauge --help");
           return ExitCode.USAGE;
         });
-    face.code = ExitCode.DONE;
-    int code = line.execute(arguments);
-    return code == ExitCode.DONE ? face.code : code;
+    return line.execute(arguments);
   }
 
   private static final int LINE_WIDTH = 100;
 
-  private int code;
-
   @Override
-  public void run() {
+  public Integer call() {
     Outcome<Trip> opened =
         file.isEmpty() ? planner.starterTrip() : TripArgument.open(planner, console, file);
     if (!opened.hasValue()) {
-      code = TripArgument.refuse(console, file, opened.problems());
-      return;
+      return TripArgument.refuse(console, file, opened.problems());
     }
     boolean unsaved = copy || file.isEmpty() || file.equals("-");
     Optional<Path> path = unsaved ? Optional.empty() : Optional.of(Path.of(file));
     if (opener.open(planner, opened.get(), path)) {
-      return;
+      return ExitCode.DONE;
     }
     if (file.isEmpty()) {
       spec.commandLine().usage(console.out());
-      return;
+      return ExitCode.DONE;
     }
     console.err().println("No window can be opened here, so this is the forecast as text.");
     CommandLine forecast = new CommandLine(new ForecastCommand(planner, console));
-    code = forecast.execute(file);
+    return forecast.execute(file);
   }
 }

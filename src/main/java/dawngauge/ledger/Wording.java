@@ -57,7 +57,10 @@ public final class Wording {
 
   /** The same for a floor, rounded up: a figure shown as enough must be enough. */
   public static String floor(double pascals, UnitSystem units) {
-    double step = GaugePressure.of(units == UnitSystem.US ? 1 : 0.01, units == UnitSystem.US ? Unit.PSI : Unit.BAR).pascals();
+    double step =
+        GaugePressure.of(
+                units == UnitSystem.US ? 1 : 0.01, units == UnitSystem.US ? Unit.PSI : Unit.BAR)
+            .pascals();
     return pressure(Math.ceil(pascals / step - 1e-6) * step, units);
   }
 

@@ -6,6 +6,7 @@ import dawngauge.quantity.QuantityKind;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Properties;
@@ -18,11 +19,12 @@ public final class SettingsFile {
   private final Properties properties = new Properties();
 
   private SettingsFile() {
-    try (InputStream stream = SettingsFile.class.getResourceAsStream(DEFAULTS)) {
-      if (stream == null) {
-        throw new IllegalStateException("the program lacks its own " + DEFAULTS);
-      }
-      properties.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
+    InputStream stream = SettingsFile.class.getResourceAsStream(DEFAULTS);
+    if (stream == null) {
+      throw new IllegalStateException("the program lacks its own " + DEFAULTS);
+    }
+    try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
+      properties.load(reader);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -116,6 +116,11 @@ public final class PlannerWindow {
         + ") – Dawngauge";
   }
 
+  private static String name(Path path) {
+    Path last = path.getFileName();
+    return last == null ? path.toString() : last.toString();
+  }
+
   private void theme(BorderPane root) {
     Application.setUserAgentStylesheet(
         (dark.get() ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet());
@@ -286,7 +291,7 @@ public final class PlannerWindow {
     notice.setText(
         problems.isEmpty()
             ? ""
-            : path.getFileName()
+            : name(path)
                 + ": "
                 + String.join("\n", problems.stream().map(Problem::message).toList()));
   }
