@@ -16,10 +16,7 @@ import dawngauge.settings.Settings;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
 import dawngauge.tripfile.TripFile;
-import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -66,14 +63,7 @@ public final class Planner {
 
   /** Text of a starter trip file, whose notes say where each figure is read. */
   public String starter() {
-    try (InputStream stream = Planner.class.getResourceAsStream("starter.dawngauge")) {
-      if (stream == null) {
-        throw new IllegalStateException("the program lacks its starter file");
-      }
-      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return TripFile.starter();
   }
 
   /** The starter as a trip. */

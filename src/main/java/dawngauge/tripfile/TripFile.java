@@ -6,6 +6,7 @@ import dawngauge.problem.ProblemCode;
 import dawngauge.trip.Trip;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -97,5 +98,18 @@ public final class TripFile {
       return Form.failed(ProblemCode.NOT_UTF8);
     }
     return parse(text.startsWith("\uFEFF") ? text.substring(1) : text);
+  }
+
+  /** Text of a starter file without figures, whose notes say where each figure is read. */
+  public static String starter() {
+    InputStream stream = TripFile.class.getResourceAsStream("starter.dawngauge");
+    if (stream == null) {
+      throw new IllegalStateException("the program lacks its starter file");
+    }
+    try (stream) {
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }

@@ -103,12 +103,7 @@ public final class PlannerWindow {
   }
 
   private String title() {
-    String name =
-        document
-            .fileProperty()
-            .get()
-            .map(path -> path.getFileName().toString())
-            .orElse("not saved");
+    String name = document.fileProperty().get().map(PlannerWindow::name).orElse("not saved");
     return (document.dirtyProperty().get() ? "• " : "")
         + document.trip().name()
         + " ("
