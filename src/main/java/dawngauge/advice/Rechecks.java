@@ -11,6 +11,7 @@ import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Where a reading is worth taking, and what it should show. */
 final class Rechecks {
@@ -44,7 +45,7 @@ final class Rechecks {
     Moment leaving = at.check();
     if (!last
         && forecaster.itinerary().firstStartOfDay(visit)
-        && !takenCold(at)
+        && !(at.cold() ? takenCold(at) : taken)
         && leaving != null) {
       reasons.add(beforeStart(visit, at));
     }
@@ -81,7 +82,7 @@ final class Rechecks {
   }
 
   /** Keeps what the next stops need to know. */
-  void remember(int visit, TireAtStop at, boolean set, List<Reason> reasons) {
+  void remember(int visit, TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
     Itinerary.Visit stop = forecaster.itinerary().visits().get(visit);
     boolean longEnough = stop.stay().toMillis() >= thresholds.shortStopSeconds() * 1000;
     boolean adjusted =
@@ -92,20 +93,24 @@ final class Rechecks {
                         && a.tire().equals(at.fitted().tire().id())
                         && !a.time().instant().isBefore(stop.arrive())
                         && !a.time().instant().isAfter(stop.leave()));
-    if (forecaster.itinerary().firstStartOfDay(visit) || set || adjusted) {
+    boolean looked = longEnough && (at.arrival() != null || !at.readings().isEmpty());
+    if (forecaster.itinerary().firstStartOfDay(visit) || set != null || adjusted) {
       lookAtNextStop = true;
-      afterSetting = set || adjusted;
-    } else if (longEnough) {
+      afterSetting = set != null || adjusted;
+    } else if (looked) {
       lookAtNextStop = false;
     }
     Moment moment = at.check();
     boolean asked = reasons.stream().anyMatch(reason -> reason.mark() == Mark.RECHECK);
-    if (moment != null && (asked || set || !at.readings().isEmpty() || Double.isNaN(reference))) {
+    if (set != null) {
+      reference = set.settled().pascals();
+    } else if (moment != null && (asked || !at.readings().isEmpty() || Double.isNaN(reference))) {
       reference = moment.settled();
     }
   }
 
-  private static boolean takenCold(TireAtStop at) {
+  /** Whether the log holds a cold reading from this stop. */
+  static boolean takenCold(TireAtStop at) {
     return at.readings().stream().anyMatch(check -> check.reading().state() == ReadingState.COLD);
   }
 
@@ -135,14 +140,15 @@ final class Rechecks {
       return new Reason(
           Mark.RECHECK,
           Phrase.of(
-              "gauge cold before the start, before sun reaches it; under the range find out why"),
+              "gauge it cold before the start, before the sun reaches it; if it reads under its range,"
+                  + " find out why"),
           4);
     }
     return new Reason(
         Mark.RECHECK,
         Phrase.of(
-            "parked under three hours, so no cold reading is possible: gauge before the start and"
-                + " compare with the range; next cold reading {0}",
+            "parked under three hours, so no cold reading is possible here: gauge it before the"
+                + " start and compare with its range; next chance of a cold reading {0}",
             nextCold(visit)),
         4);
   }
@@ -158,7 +164,7 @@ final class Rechecks {
   }
 
   private static Phrase onArrival(String why) {
-    return Phrase.of("gauge on arrival, {0}; under the range find out why", why);
+    return Phrase.of("gauge it on arrival, {0}; if it reads under its range, find out why", why);
   }
 
   private static Reason chance(TireAtStop at, double chance) {
