@@ -140,7 +140,7 @@ final class TireJudge {
               Shown.beside(check.settled(), limits.ceiling()), Shown.pressure(limits.ceiling()));
       return letOut(check, limits, down, needed, step, over, reasons);
     }
-    if (aboveMate(apart, check, wanted, step)) {
+    if (!Double.isNaN(aim) && aboveMate(apart, check, wanted, step)) {
       Phrase over =
           Phrase.of(
               "{0} over its dual mate, set both alike; {1} is over {2}",

@@ -106,7 +106,7 @@ final class Scenario {
   private String gaugeStep = "1 psi";
   private Gauge.Kind gaugeKind = Gauge.Kind.OPEN;
 
-  static Scenario from(String place, String temperature) {
+  static Scenario from(String place, @Nullable String temperature) {
     Scenario scenario = new Scenario();
     Place first = new Place(place, Duration.ZERO);
     first.steady = temperature;

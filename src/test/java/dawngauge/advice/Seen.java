@@ -1,9 +1,11 @@
 package dawngauge.advice;
 
+import dawngauge.forecast.Moment;
 import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.WheelSlot;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** What a crew sees of one tire at one stop. */
@@ -48,6 +50,16 @@ final class Seen {
   /** All its reasons. */
   String texts() {
     return List.of(Mark.values()).stream().map(this::texts).collect(Collectors.joining("\n"));
+  }
+
+  /** What is to be set; a fault of the test where nothing is. */
+  SetFigure set() {
+    return Objects.requireNonNull(advice.set(), "nothing is to be set");
+  }
+
+  /** The tire when it is to be gauged. */
+  Moment check() {
+    return Objects.requireNonNull(advice.tire().check(), "nothing is known");
   }
 
   /** The figure to set, in psi; NaN where nothing is to be set. */
