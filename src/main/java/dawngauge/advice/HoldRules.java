@@ -35,6 +35,9 @@ final class HoldRules {
   /** One-sided 90 %. */
   private static final double NINETY = 1.2816;
 
+  /** Rank of a hold by the state of the tire itself. */
+  private static final int OF_THE_TIRE = 0;
+
   /** Forgives weights rounded to whole pounds. */
   private static final double HALF_KILOGRAM = 0.5;
 
@@ -69,6 +72,11 @@ final class HoldRules {
     return reasons;
   }
 
+  /** Whether a reason is that the tire itself is not to be run, so that air alone is no way out. */
+  static boolean ofTheTire(Reason reason) {
+    return reason.mark() == Mark.HOLD && reason.rank() == OF_THE_TIRE;
+  }
+
   /** Only what a load can do. */
   static List<Reason> overloadOnly(TireAtStop at) {
     List<Reason> reasons = new ArrayList<>();
@@ -82,7 +90,7 @@ final class HoldRules {
         reasons.add(
             hold(
                 Phrase.of("{0}: not to be run (49 CFR 393.75(a)); fit the spare", damage.word()),
-                0));
+                OF_THE_TIRE));
       }
     }
     Entered<TreadDepth> tread = at.fitted().tire().tread();
@@ -96,7 +104,7 @@ final class HoldRules {
               Phrase.of(
                   "tread {0}, the least allowed here is {1} (49 CFR 393.75(b), (c)): fit the spare",
                   tread.value(), least),
-              0));
+              OF_THE_TIRE));
     }
   }
 
@@ -259,20 +267,20 @@ final class HoldRules {
                       "{0} is 80 % or less of {1}; it stood, and the weather does not explain it: it"
                           + " leaks; find and mend the leak before it rolls, or fit the spare",
                       Shown.pressure(check.coldEquivalent()), Shown.pressure(recommended)),
-                  0));
+                  OF_THE_TIRE));
       return;
     }
+    Phrase read = Phrase.of("read {0}", check.reading().pressure().value());
+    Phrase both =
+        Phrase.of("{0}, as cool as the air {1}", read, Shown.pressure(check.coldEquivalent()));
     reasons.add(
         hold(
             Phrase.of(
-                "read {0}, as cool as the air {1}: 80 % or less of {2}, and it may have rolled so:"
-                    + " do not just add air and go; fit the spare, deflate it before the wheel comes"
-                    + " off, have it inspected inside by a qualified technician, the tire beside it"
-                    + " too (29 CFR 1910.177(f)(2))",
-                check.reading().pressure().value(),
-                Shown.pressure(check.coldEquivalent()),
-                Shown.pressure(recommended)),
-            0));
+                "{0}: 80 % or less of {1}, and it may have rolled so: do not just add air and go; fit"
+                    + " the spare, deflate it before the wheel comes off, have it inspected inside by"
+                    + " a qualified technician, the tire beside it too (29 CFR 1910.177(f)(2))",
+                cold ? read : both, Shown.pressure(recommended)),
+            OF_THE_TIRE));
   }
 
   private static Reason hold(Phrase text, int rank) {

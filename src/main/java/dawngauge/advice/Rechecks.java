@@ -33,7 +33,12 @@ final class Rechecks {
     this.thresholds = thresholds;
   }
 
-  List<Reason> at(int visit, List<TireAtStop> track) {
+  /**
+   * What asks for a reading at a stop.
+   *
+   * @param riskSaid whether the chance of being under the floor is told of already
+   */
+  List<Reason> at(int visit, List<TireAtStop> track, boolean riskSaid) {
     TireAtStop at = track.get(visit);
     List<Reason> reasons = new ArrayList<>();
     Itinerary.Visit stop = forecaster.itinerary().visits().get(visit);
@@ -73,9 +78,12 @@ final class Rechecks {
       reasons.add(
           new Reason(Mark.RECHECK, onArrival("much has changed since the last reading"), 3));
     }
-    if (!last && at.leavingChance() >= thresholds.recheckChance()) {
+    if (last || riskSaid) {
+      return reasons;
+    }
+    if (at.leavingChance() >= thresholds.recheckChance()) {
       reasons.add(chance(at, at.leavingChance()));
-    } else if (!last && at.low() != null && at.low().chance() >= thresholds.recheckChance()) {
+    } else if (at.low() != null && at.low().chance() >= thresholds.recheckChance()) {
       reasons.add(chance(at, at.low().chance()));
     }
     return reasons;

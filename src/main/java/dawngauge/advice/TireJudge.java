@@ -51,7 +51,8 @@ final class TireJudge {
       set = adjust(visit, track, mate, check, reasons);
     }
     handsOff(at, set, reasons);
-    reasons.addAll(rechecks.at(visit, track));
+    Chances.Judged risk = chances.worst(visit, track);
+    reasons.addAll(rechecks.at(visit, track, risk != null && chances.tooLikely(risk.chance())));
     rechecks.remember(visit, at, set, reasons);
     return new TireAdvice(at, reasons, set, Rechecks.takenCold(at));
   }
@@ -79,8 +80,8 @@ final class TireJudge {
               leaks
                   ? leakPhrase(worst)
                   : Phrase.of(
-                      "even so {0} a {1} chance of being under the {2} that its load needs: gauge"
-                          + " it there",
+                      "even so {0} there is a {1} chance of being under the {2} that its load"
+                          + " needs: gauge it there",
                       where(worst), new Ratio(worst.chance()), floor(worst)),
               2));
     }
@@ -144,7 +145,7 @@ final class TireJudge {
       Phrase over =
           Phrase.of(
               "{0} over its dual mate, set both alike; {1} is over {2}",
-              Shown.pressure(apart), Shown.pressure(check.settled()), limits.aimFrom().words());
+              Shown.pressure(apart), Shown.pressure(check.settled()), aimWords(limits));
       return letOut(check, limits, wanted, needed, step, over, reasons);
     }
     if (!below && !belowMate && !floorAtRisk) {
@@ -169,7 +170,13 @@ final class TireJudge {
                 step));
     if (air != null && !warmthUnknown && set.adds()) {
       belowAimSinceStart = set.settled().pascals() < aim - step && set.cutByHose();
-      reasons.add(new Reason(Mark.ADJUST, added(set, limits, check, why), floorAtRisk ? 0 : 1));
+      Phrase text = added(set, limits, check, why);
+      boolean unfit = reasons.stream().anyMatch(HoldRules::ofTheTire);
+      reasons.add(
+          new Reason(
+              Mark.ADJUST,
+              unfit ? Phrase.of("only once it is found sound, or for the spare: {0}", text) : text,
+              floorAtRisk ? 0 : 1));
       return set;
     }
     boolean saidBefore = belowAimSinceStart && !start && !floorAtRisk;
@@ -296,7 +303,7 @@ final class TireJudge {
             "{0} is below {1}, {2}{3}{4} (low: heat, worn shoulders)",
             Shown.beside(check.settled(), limits.aim()),
             Shown.pressure(limits.aim()),
-            limits.aimFrom().words(),
+            aimWords(limits),
             belowMate ? ", and " : "",
             mate)
         : mate;
@@ -326,24 +333,25 @@ final class TireJudge {
       reasons.add(new Reason(Mark.HOLD, leakPhrase(worst), 0));
       return;
     }
-    Phrase carried =
-        worst == null
-            ? Phrase.of("whether its load is carried is not known")
-            : under == null
-                ? Phrase.of("its load is carried")
-                : Phrase.of(
-                    "its load is carried here, but no more {0}: find air before", where(under));
-    int next = chances.nextWithAir(visit, track);
-    boolean found = next < forecaster.itinerary().visits().size();
-    String later =
-        found
-            ? "see to it at " + forecaster.itinerary().visits().get(next).stop().place()
-            : "no air for it further on in the plan: find some";
+    Phrase ahead =
+        under == null
+            ? Phrase.of(
+                "{0}; {1}",
+                worst == null ? "whether its load is carried is not known" : "its load is carried",
+                nextAir(visit, track))
+            : Phrase.of("its load is carried here, no more {0}: find air before", where(under));
     reasons.add(
         new Reason(
             Mark.RECHECK,
-            Phrase.of("{0}; {1}, {2}; {3}", why, none, carried, later),
+            Phrase.of("{0}; {1}, {2}", why, none, ahead),
             check.settled() < track.get(visit).limits().aim() ? 0 : 2));
+  }
+
+  private String nextAir(int visit, List<TireAtStop> track) {
+    int next = chances.nextWithAir(visit, track);
+    return next < forecaster.itinerary().visits().size()
+        ? "see to it at " + forecaster.itinerary().visits().get(next).stop().place()
+        : "no air for it further on in the plan: find some";
   }
 
   private static boolean leaks(TireAtStop at) {
@@ -372,7 +380,7 @@ final class TireJudge {
                       + " out to {3}, only while it is cold",
                   Shown.pressure(check.settled()),
                   Shown.pressure(over),
-                  at.limits().aimFrom().words(),
+                  aimWords(at.limits()),
                   Shown.pressure(wanted)),
               5));
     }
@@ -387,6 +395,12 @@ final class TireJudge {
     Moment theirs = other.check();
     WheelSlot slot = other.fitted().position().slot();
     return theirs == null || slot == slot.mate() ? 0 : check.settled() - theirs.settled();
+  }
+
+  private static String aimWords(Limits limits) {
+    return limits.speed() == Limits.SpeedVerdict.RAISED
+        ? limits.aimFrom().words() + ", with 10 psi more for the top speed ahead"
+        : limits.aimFrom().words();
   }
 
   private static Phrase.Stated low(Chances.Judged judged) {

@@ -131,7 +131,9 @@ class FloorTest {
             .advise();
     Seen rest = Seen.at(advice, 1);
     assertThat(rest.mark()).isEqualTo(Mark.RECHECK);
-    assertThat(rest.texts(Mark.RECHECK)).contains("carried here, but no more").contains("find air");
+    assertThat(rest.texts(Mark.RECHECK))
+        .contains("its load is carried here, no more between Rest two and Pass: find air before")
+        .doesNotContain("see to it");
   }
 
   @Test
@@ -166,6 +168,24 @@ class FloorTest {
     assertThat(start.texts(Mark.ADJUST)).contains("the hose here reaches no further");
     // What is missing stays pending until a hose reaches.
     assertThat(Seen.at(advice, 1).adds()).isTrue();
+  }
+
+  @Test
+  void aimRaisedForSpeedSaysSo() {
+    // Tire and Rim Association, as reproduced: 10 psi more at 66 to 75 mph.
+    Advice advice =
+        Scenario.from("Home", "60 °F")
+            .label("65 psi")
+            .gawr("5600 lb")
+            .allRead("70 psi")
+            .air()
+            .to("End", 0, "60 °F")
+            .top("70 mph")
+            .advise();
+    assertThat(Seen.at(advice, 0).figure()).isCloseTo(75, within(1e-6));
+    assertThat(Seen.at(advice, 0).texts(Mark.ADJUST))
+        .contains("70 psi is below 75 psi")
+        .contains("with 10 psi more for the top speed ahead");
   }
 
   @Test

@@ -53,10 +53,27 @@ class HoldTest {
   @Test
   void unweighedAxleThatItsTiresJustCoverAsksForAScaleInstead() {
     // 49 CFR 571.120 S5.1.2: the ratings of an axle's tires sum up to at least its GAWR.
-    Seen seen = start(home().weighing(null).gawr("7000 lb"));
+    Seen seen = start(home().weighing(null).gawr("7000 lb").sidesUnknown());
     assertThat(seen.texts(Mark.HOLD)).isEmpty();
-    Seen tooSmall = start(home().weighing(null).gawr("7600 lb"));
+    assertThat(seen.texts(Mark.RECHECK))
+        .contains("trailer axle 1 is not weighed")
+        .contains("weigh it");
+    Seen tooSmall = start(home().weighing(null).gawr("7600 lb").sidesUnknown());
     assertThat(tooSmall.mark()).isEqualTo(Mark.HOLD);
+  }
+
+  @Test
+  void unweighedAxleIsStillHeldToWhatItsRatingNeeds() {
+    // 60 psi carry 60·3520/80 = 2,640 lb, the share of 7,000 lb is 3,500 lb.
+    Advice advice =
+        home()
+            .weighing(null)
+            .gawr("7000 lb")
+            .sidesUnknown()
+            .allRead("66 psi")
+            .to("End", 0, "60 °F")
+            .advise();
+    assertThat(Seen.at(advice, 0).texts(Mark.HOLD)).contains("do not roll until aired");
   }
 
   @ParameterizedTest

@@ -91,5 +91,8 @@ class RanLowTest {
     Advice advice =
         Scenario.from("Home", "70 °F").allRead("63 psi").air().to("End", 0, "70 °F").advise();
     assertThat(Seen.at(advice, 0).mark()).isEqualTo(Mark.HOLD);
+    // Beside "do not just add air and go" no plain figure to add may stand.
+    assertThat(Seen.at(advice, 0).texts(Mark.ADJUST))
+        .startsWith("only once it is found sound, or for the spare: add to 80 psi cold");
   }
 }

@@ -102,6 +102,7 @@ final class Scenario {
   private @Nullable String symbol;
   private @Nullable String wheelMaxPressure;
   private @Nullable String wheelMaxLoad;
+  private @Nullable String leftShare = "50 %";
   private @Nullable String compressor;
   private String gaugeStep = "1 psi";
   private Gauge.Kind gaugeKind = Gauge.Kind.OPEN;
@@ -231,6 +232,11 @@ final class Scenario {
     return this;
   }
 
+  Scenario sidesUnknown() {
+    leftShare = null;
+    return this;
+  }
+
   Scenario compressor(String top) {
     compressor = top;
     return this;
@@ -335,7 +341,7 @@ final class Scenario {
             optional(QuantityKind.GAUGE_PRESSURE, wheelMaxPressure),
             optional(QuantityKind.MASS, wheelMaxLoad),
             null,
-            Entered.of(QuantityKind.RATIO, "50 %"),
+            optional(QuantityKind.RATIO, leftShare),
             null,
             fitted,
             Remarks.NONE);
