@@ -48,7 +48,12 @@ final class Chances {
 
     /** Chance that the tire is under it. */
     double chance() {
-      return NORMAL.cumulativeProbability((floor - low()) / sigma);
+      return NORMAL.cumulativeProbability(sigmasUnder());
+    }
+
+    /** How far the cautious side lies under the floor, in standard deviations. */
+    double sigmasUnder() {
+      return (floor - low()) / sigma;
     }
   }
 
@@ -160,35 +165,35 @@ final class Chances {
         : limits.floor();
   }
 
-  /** The judged moment before the next air at which the tire is likeliest under its floor. */
-  @Nullable Judged worst(int visit, List<TireAtStop> track) {
+  /** The judged moment at which the tire is likeliest under its floor. */
+  static @Nullable Judged worst(List<Judged> ahead) {
     Judged worst = null;
-    for (Judged judged : until(visit, track)) {
-      if (worst == null || judged.chance() > worst.chance()) {
+    for (Judged judged : ahead) {
+      if (worst == null || judged.sigmasUnder() > worst.sigmasUnder()) {
         worst = judged;
       }
     }
     return worst;
   }
 
-  /** The first judged moment before the next air at which the tire is expected under its floor. */
-  @Nullable Judged firstUnder(int visit, List<TireAtStop> track) {
-    return until(visit, track).stream().filter(Judged::under).findFirst().orElse(null);
+  /** The first judged moment at which the tire is expected under its floor. */
+  static @Nullable Judged firstUnder(List<Judged> ahead) {
+    return ahead.stream().filter(Judged::under).findFirst().orElse(null);
   }
 
-  /** Whether a chance is more than the chosen confidence allows. */
-  boolean tooLikely(double chance) {
-    return chance > 1 - confidence;
+  /** Whether the tire is under its floor likelier than the chosen confidence allows. */
+  boolean tooLikely(@Nullable Judged judged) {
+    return judged != null && judged.chance() > 1 - confidence;
   }
 
   /**
-   * The settled pressure at a moment of setting that keeps the tire above its floor until the next
-   * air with the chosen confidence, in pascal; negative infinity where nothing is judged.
+   * The settled pressure at a moment of setting that keeps the tire above its floor at every judged
+   * moment with the chosen confidence, in pascal; negative infinity where nothing is judged.
    */
-  double needed(int visit, List<TireAtStop> track, Moment setting) {
+  double needed(List<Judged> ahead, Moment setting) {
     double sigmas = NORMAL.inverseCumulativeProbability(confidence);
     double needed = Double.NEGATIVE_INFINITY;
-    for (Judged later : until(visit, track)) {
+    for (Judged later : ahead) {
       Moment then = later.moment();
       double missing = later.floor() - (later.low() - sigmas * later.sigma());
       double kelvins = Math.min(then.tireKelvins(), then.airKelvins());

@@ -44,15 +44,15 @@ final class TireJudge {
       return new TireAdvice(at, List.of(), null, false);
     }
     List<Reason> reasons = new ArrayList<>(holds.at(visit, track, mate));
+    List<Chances.Judged> ahead = chances.until(visit, track);
     boolean last = visit == track.size() - 1;
     Moment check = at.check();
     SetFigure set = null;
     if (check != null && !last) {
-      set = adjust(visit, track, mate, check, reasons);
+      set = adjust(visit, track, ahead, mate, check, reasons);
     }
     handsOff(at, set, reasons);
-    Chances.Judged risk = chances.worst(visit, track);
-    reasons.addAll(rechecks.at(visit, track, risk != null && chances.tooLikely(risk.chance())));
+    reasons.addAll(rechecks.at(visit, track, chances.tooLikely(Chances.worst(ahead))));
     rechecks.remember(visit, at, set, reasons);
     return new TireAdvice(at, reasons, set, Rechecks.takenCold(at));
   }
@@ -60,8 +60,9 @@ final class TireJudge {
   /** After the setting was taken as done: is its floor safe now until the next air? */
   TireAdvice afterSetting(int visit, List<TireAtStop> track, TireAdvice before) {
     List<Reason> reasons = new ArrayList<>(before.reasons());
-    Chances.Judged under = chances.firstUnder(visit, track);
-    Chances.Judged worst = chances.worst(visit, track);
+    List<Chances.Judged> ahead = chances.until(visit, track);
+    Chances.Judged under = Chances.firstUnder(ahead);
+    Chances.Judged worst = Chances.worst(ahead);
     if (under != null) {
       reasons.add(
           new Reason(
@@ -72,7 +73,7 @@ final class TireJudge {
                       + " along",
                   low(under), where(under), floor(under)),
               1));
-    } else if (worst != null && chances.tooLikely(worst.chance())) {
+    } else if (worst != null && chances.tooLikely(worst)) {
       boolean leaks = leaks(track.get(visit));
       reasons.add(
           new Reason(
@@ -113,6 +114,7 @@ final class TireJudge {
   private @Nullable SetFigure adjust(
       int visit,
       List<TireAtStop> track,
+      List<Chances.Judged> ahead,
       List<TireAtStop> mate,
       Moment check,
       List<Reason> reasons) {
@@ -127,9 +129,9 @@ final class TireJudge {
         !Double.isNaN(aim) && check.settled() < aim - step && (coldStart || belowAimSinceStart);
     boolean belowMate = apart < -thresholds.dualApartPascals() && check.settled() < aim - step / 2;
     boolean above = coldStart && check.settled() > limits.ceiling() + step / 2;
-    Chances.Judged worst = chances.worst(visit, track);
-    double needed = chances.needed(visit, track, check);
-    boolean floorAtRisk = worst != null && chances.tooLikely(worst.chance());
+    Chances.Judged worst = Chances.worst(ahead);
+    double needed = chances.needed(ahead, check);
+    boolean floorAtRisk = worst != null && chances.tooLikely(worst);
     double wanted = Double.isNaN(aim) ? needed : Math.max(aim, needed);
 
     if (above) {
@@ -192,7 +194,7 @@ final class TireJudge {
                       : set.cutByCeiling()
                           ? "its limit allows no more here"
                           : "less than a gauge step is missing";
-      withoutAir(visit, track, worst, why, none, check, reasons);
+      withoutAir(visit, track, ahead, why, none, check, reasons);
     }
     return null;
   }
@@ -312,12 +314,13 @@ final class TireJudge {
   private void withoutAir(
       int visit,
       List<TireAtStop> track,
-      Chances.@Nullable Judged worst,
+      List<Chances.Judged> ahead,
       Phrase why,
       String none,
       Moment check,
       List<Reason> reasons) {
-    Chances.Judged under = chances.firstUnder(visit, track);
+    Chances.Judged under = Chances.firstUnder(ahead);
+    Chances.Judged worst = Chances.worst(ahead);
     if (under != null && under.visit() == visit) {
       reasons.add(
           new Reason(
@@ -329,11 +332,11 @@ final class TireJudge {
               0));
       return;
     }
-    if (worst != null && chances.tooLikely(worst.chance()) && leaks(track.get(visit))) {
+    if (worst != null && chances.tooLikely(worst) && leaks(track.get(visit))) {
       reasons.add(new Reason(Mark.HOLD, leakPhrase(worst), 0));
       return;
     }
-    Phrase ahead =
+    Phrase carried =
         under == null
             ? Phrase.of(
                 "{0}; {1}",
@@ -343,7 +346,7 @@ final class TireJudge {
     reasons.add(
         new Reason(
             Mark.RECHECK,
-            Phrase.of("{0}; {1}, {2}", why, none, ahead),
+            Phrase.of("{0}; {1}, {2}", why, none, carried),
             check.settled() < track.get(visit).limits().aim() ? 0 : 2));
   }
 
@@ -397,10 +400,11 @@ final class TireJudge {
     return theirs == null || slot == slot.mate() ? 0 : check.settled() - theirs.settled();
   }
 
-  private static String aimWords(Limits limits) {
+  private static Phrase aimWords(Limits limits) {
+    String words = limits.aimFrom().words();
     return limits.speed() == Limits.SpeedVerdict.RAISED
-        ? limits.aimFrom().words() + ", with 10 psi more for the top speed ahead"
-        : limits.aimFrom().words();
+        ? Phrase.of("{0}, with {1} more for the top speed ahead", words, LegCautions.MORE_FOR_SPEED)
+        : Phrase.of("{0}", words);
   }
 
   private static Phrase.Stated low(Chances.Judged judged) {
