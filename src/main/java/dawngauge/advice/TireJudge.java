@@ -5,10 +5,8 @@ import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Limits;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
-import dawngauge.physics.StandardAtmosphere;
 import dawngauge.quantity.Ratio;
 import dawngauge.trip.Air;
-import dawngauge.trip.Gauge;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.WheelSlot;
 import java.util.ArrayList;
@@ -26,6 +24,7 @@ final class TireJudge {
   private final Chances chances;
   private final HoldRules holds;
   private final Rechecks rechecks;
+  private final AirWords words;
   private boolean belowAimSinceStart;
 
   TireJudge(Forecaster forecaster, Thresholds thresholds) {
@@ -34,6 +33,7 @@ final class TireJudge {
     this.chances = new Chances(forecaster);
     this.holds = new HoldRules(forecaster);
     this.rechecks = new Rechecks(forecaster, thresholds);
+    this.words = new AirWords(forecaster, thresholds);
   }
 
   /** Judges the tire at a stop. */
@@ -71,7 +71,7 @@ final class TireJudge {
                   "even set to what can be set here it falls to {0} {1}, under the {2} that its"
                       + " load needs, before the next air: lighten it before it rolls, or take air"
                       + " along",
-                  low(under), where(under), floor(under)),
+                  AirWords.low(under), words.where(under), AirWords.floor(under)),
               1));
     } else if (worst != null && chances.tooLikely(worst)) {
       boolean leaks = leaks(track.get(visit));
@@ -79,11 +79,11 @@ final class TireJudge {
           new Reason(
               leaks ? Mark.HOLD : Mark.RECHECK,
               leaks
-                  ? leakPhrase(worst)
+                  ? words.leak(worst)
                   : Phrase.of(
                       "even so {0} there is a {1} chance of being under the {2} that its load"
                           + " needs: gauge it there",
-                      where(worst), new Ratio(worst.chance()), floor(worst)),
+                      words.where(worst), new Ratio(worst.chance()), AirWords.floor(worst)),
               2));
     }
     return new TireAdvice(track.get(visit), reasons, before.set(), before.readingTaken());
@@ -147,7 +147,7 @@ final class TireJudge {
       Phrase over =
           Phrase.of(
               "{0} over its dual mate, set both alike; {1} is over {2}",
-              Shown.pressure(apart), Shown.pressure(check.settled()), aimWords(limits));
+              Shown.pressure(apart), Shown.pressure(check.settled()), AirWords.aim(limits));
       return letOut(check, limits, wanted, needed, step, over, reasons);
     }
     if (!below && !belowMate && !floorAtRisk) {
@@ -157,7 +157,7 @@ final class TireJudge {
       overAim(at, check, coldStart, wanted, reasons);
       return null;
     }
-    Phrase why = why(at, check, floorAtRisk ? worst : null, below, belowMate);
+    Phrase why = words.why(at, check, floorAtRisk ? worst : null, below, belowMate);
     Air air = Chances.airAt(forecaster, visit);
     boolean warmthUnknown = !at.cold() && Double.isNaN(check.reading());
     SetFigure set =
@@ -172,7 +172,7 @@ final class TireJudge {
                 step));
     if (air != null && !warmthUnknown && set.adds()) {
       belowAimSinceStart = set.settled().pascals() < aim - step && set.cutByHose();
-      Phrase text = added(set, limits, check, why);
+      Phrase text = words.added(set, limits, check, why);
       boolean unfit = reasons.stream().anyMatch(HoldRules::ofTheTire);
       reasons.add(
           new Reason(
@@ -222,93 +222,8 @@ final class TireJudge {
             wanted,
             false,
             new SetFigure.Bounds(needed, limits.ceiling(), Double.POSITIVE_INFINITY, step));
-    reasons.add(
-        new Reason(
-            Mark.ADJUST,
-            Phrase.of(
-                "let out to {0}{1}, only while it is cold, before sun or road warm it: {2}",
-                Shown.figure(set.figure()), sealed(set, check), why),
-            1));
+    reasons.add(new Reason(Mark.ADJUST, words.letOut(set, check, why), 1));
     return set;
-  }
-
-  private Phrase added(SetFigure set, Limits limits, Moment check, Phrase why) {
-    double ceiling = limits.ceiling();
-    Phrase limit =
-        Double.isNaN(ceiling)
-            ? Phrase.of("limit not known: read sidewall and wheel first")
-            : Phrase.of("limit {0}{1}", Shown.pressure(ceiling), set.warm() ? " cold" : "");
-    Phrase cut =
-        set.cutByHose()
-            ? Phrase.of("; the hose here reaches no further")
-            : set.cutByCeiling()
-                ? Phrase.of(
-                    "; {0} would be wanted, its limit cuts it",
-                    Shown.beside(set.wanted().pascals(), ceiling))
-                : Phrase.of("");
-    return set.warm()
-        ? Phrase.of(
-            "add to {0}{1} as it is now, warm (settles at {2}, {3}; never let air out of a warm"
-                + " tire): {4}{5}",
-            Shown.figure(set.figure()),
-            sealed(set, check),
-            Shown.pressure(set.settled().pascals()),
-            limit,
-            why,
-            cut)
-        : Phrase.of(
-            "add to {0}{1} cold ({2}): {3}{4}",
-            Shown.figure(set.figure()), sealed(set, check), limit, why, cut);
-  }
-
-  /** What a sealed gauge shows instead of the figure, which is for one open to the air. */
-  private Phrase sealed(SetFigure set, Moment check) {
-    String name = check.origin().gauge();
-    boolean sealed =
-        forecaster
-            .trip()
-            .rig()
-            .gauge(name)
-            .filter(gauge -> gauge.kind() == Gauge.Kind.SEA_LEVEL_SUBTRACTED)
-            .isPresent();
-    return sealed
-        ? Phrase.of(
-            " ({0} on {1}, which is sealed)",
-            Shown.beside(
-                set.figure().pascals()
-                    + check.airPressure()
-                    - StandardAtmosphere.SEA_LEVEL_PRESSURE,
-                set.figure().pascals()),
-            name)
-        : Phrase.of("");
-  }
-
-  private Phrase why(
-      TireAtStop at,
-      Moment check,
-      Chances.@Nullable Judged risk,
-      boolean below,
-      boolean belowMate) {
-    Limits limits = at.limits();
-    if (risk != null) {
-      return Phrase.of(
-          "{0} it is expected at {1}, with a {2} chance of being under the {3} that its load needs",
-          where(risk), low(risk), new Ratio(risk.chance()), floor(risk));
-    }
-    Phrase mate =
-        belowMate
-            ? Phrase.of(
-                "more than {0} under its dual mate", Shown.pressure(thresholds.dualApartPascals()))
-            : Phrase.of("");
-    return below
-        ? Phrase.of(
-            "{0} is below {1}, {2}{3}{4} (low: heat, worn shoulders)",
-            Shown.beside(check.settled(), limits.aim()),
-            Shown.pressure(limits.aim()),
-            aimWords(limits),
-            belowMate ? ", and " : "",
-            mate)
-        : mate;
   }
 
   private void withoutAir(
@@ -333,7 +248,7 @@ final class TireJudge {
       return;
     }
     if (worst != null && chances.tooLikely(worst) && leaks(track.get(visit))) {
-      reasons.add(new Reason(Mark.HOLD, leakPhrase(worst), 0));
+      reasons.add(new Reason(Mark.HOLD, words.leak(worst), 0));
       return;
     }
     Phrase carried =
@@ -342,7 +257,8 @@ final class TireJudge {
                 "{0}; {1}",
                 worst == null ? "whether its load is carried is not known" : "its load is carried",
                 nextAir(visit, track))
-            : Phrase.of("its load is carried here, no more {0}: find air before", where(under));
+            : Phrase.of(
+                "its load is carried here, no more {0}: find air before", words.where(under));
     reasons.add(
         new Reason(
             Mark.RECHECK,
@@ -361,13 +277,6 @@ final class TireJudge {
     return at.fitted().tire().lossPerDay() != null;
   }
 
-  private Phrase leakPhrase(Chances.Judged worst) {
-    return Phrase.of(
-        "its leak may bring it under the {0} that its load needs, {1}, before the next air: do not"
-            + " roll until the leak is mended, or on a spare",
-        floor(worst), where(worst));
-  }
-
   /** More air than label and load want, yet under the limit: worth a word, no more. */
   private void overAim(
       TireAtStop at, Moment check, boolean coldStart, double wanted, List<Reason> reasons) {
@@ -383,7 +292,7 @@ final class TireJudge {
                       + " out to {3}, only while it is cold",
                   Shown.pressure(check.settled()),
                   Shown.pressure(over),
-                  aimWords(at.limits()),
+                  AirWords.aim(at.limits()),
                   Shown.pressure(wanted)),
               5));
     }
@@ -398,28 +307,5 @@ final class TireJudge {
     Moment theirs = other.check();
     WheelSlot slot = other.fitted().position().slot();
     return theirs == null || slot == slot.mate() ? 0 : check.settled() - theirs.settled();
-  }
-
-  private static Phrase aimWords(Limits limits) {
-    String words = limits.aimFrom().words();
-    return limits.speed() == Limits.SpeedVerdict.RAISED
-        ? Phrase.of("{0}, with {1} more for the top speed ahead", words, LegCautions.MORE_FOR_SPEED)
-        : Phrase.of("{0}", words);
-  }
-
-  private static Phrase.Stated low(Chances.Judged judged) {
-    return Shown.beside(judged.moment().judged(), judged.floor());
-  }
-
-  private static Phrase.Stated floor(Chances.Judged judged) {
-    return Shown.beside(judged.floor(), judged.moment().judged());
-  }
-
-  private String where(Chances.Judged judged) {
-    Itinerary itinerary = forecaster.itinerary();
-    String from = itinerary.visits().get(judged.visit()).stop().place();
-    return judged.onLeg()
-        ? "between " + from + " and " + itinerary.visits().get(judged.visit() + 1).stop().place()
-        : "leaving " + from;
   }
 }
