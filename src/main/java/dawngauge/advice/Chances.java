@@ -1,6 +1,7 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.LegLow;
 import dawngauge.forecast.Limits;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
@@ -127,8 +128,9 @@ final class Chances {
       if (leaving != null) {
         addJudged(all, i, false, leaving, at);
       }
-      if (at.low() != null) {
-        addJudged(all, i, true, at.low().moment(), at);
+      LegLow low = at.low();
+      if (low != null) {
+        addJudged(all, i, true, low.moment(), at);
       }
     }
     return all;

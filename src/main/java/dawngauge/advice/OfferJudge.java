@@ -108,8 +108,9 @@ final class OfferJudge {
 
   private boolean takesHitch(LoadChange offer, AxleRef axle) {
     Vehicle tow = forecaster.trip().rig().vehicles().get(0);
-    return offer.hitch() != null
-        && offer.hitch().value().value() != 0
+    Entered<Ratio> hitch = offer.hitch();
+    return hitch != null
+        && hitch.value().value() != 0
         && axle.vehicle().equals(tow.name())
         && axle.number() == tow.axles().size();
   }

@@ -2,9 +2,12 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.LegLow;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Ratio;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
@@ -59,13 +62,13 @@ final class Rechecks {
     if (visit == 0 || arrival == null || taken || !longEnough) {
       return reasons;
     }
-    if (at.fitted().tire().lossPerDay() != null) {
+    Entered<GaugePressure> leak = at.fitted().tire().lossPerDay();
+    if (leak != null) {
       reasons.add(
           new Reason(
               Mark.RECHECK,
               Phrase.of(
-                  "loses about {0} a day: gauge it at every stop, find the leak",
-                  at.fitted().tire().lossPerDay().value()),
+                  "loses about {0} a day: gauge it at every stop, find the leak", leak.value()),
               1));
     }
     if (lookAtNextStop) {
@@ -81,10 +84,11 @@ final class Rechecks {
     if (last || riskSaid) {
       return reasons;
     }
+    LegLow low = at.low();
     if (at.leavingChance() >= thresholds.recheckChance()) {
       reasons.add(chance(at, at.leavingChance()));
-    } else if (at.low() != null && at.low().chance() >= thresholds.recheckChance()) {
-      reasons.add(chance(at, at.low().chance()));
+    } else if (low != null && low.chance() >= thresholds.recheckChance()) {
+      reasons.add(chance(at, low.chance()));
     }
     return reasons;
   }
