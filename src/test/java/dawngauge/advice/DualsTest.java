@@ -94,4 +94,18 @@ class DualsTest {
             .advise();
     assertThat(Seen.at(advice, 1, OUTER).texts(Mark.HOLD)).contains("dual mate");
   }
+
+  @Test
+  void airAddedSinceDoesNotUndoThatTheMateRanLow() {
+    // 29 CFR 1910.177(f)(2): what it ran at counts, not what it was pumped up to.
+    Advice advice =
+        pair("65 psi", "65 psi")
+            .to("Camp", 22, "60 °F")
+            .read(INNER, 23, "50 psi", ReadingState.COLD)
+            .set(INNER, 23.5, "65 psi")
+            .to("End", 0, "60 °F")
+            .advise();
+    assertThat(Seen.at(advice, 1, INNER).mark()).isEqualTo(Mark.HOLD);
+    assertThat(Seen.at(advice, 1, OUTER).texts(Mark.HOLD)).contains("dual mate");
+  }
 }

@@ -282,6 +282,13 @@ final class Scenario {
     return this;
   }
 
+  Scenario set(WheelSlot slot, double hours, String figure) {
+    log.add(
+        new LogEvent.Adjustment(
+            time(hours), slot.letters(), null, pressure(figure), GAUGE, Remarks.NONE));
+    return this;
+  }
+
   Advice advise() {
     Forecaster forecaster = forecaster();
     return new Adviser(forecaster, THRESHOLDS).advise();
