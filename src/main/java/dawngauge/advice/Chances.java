@@ -1,12 +1,17 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.LegLow;
+import dawngauge.forecast.Limits;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Unit;
+import dawngauge.tire.Capacity;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
+import dawngauge.trip.Loads;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.distribution.continuous.NormalDistribution;
@@ -17,6 +22,9 @@ final class Chances {
 
   private static final NormalDistribution NORMAL = new NormalDistribution();
 
+  /** Where no gauge is listed. */
+  private static final double DEFAULT_STEP = GaugePressure.of(1, Unit.PSI).pascals();
+
   /**
    * A moment at which a tire is judged against its floor.
    *
@@ -24,13 +32,29 @@ final class Chances {
    * @param onLeg whether on the leg that leaves that stop, else when leaving it
    * @param moment the tire then
    * @param floor floor then, in pascal
-   * @param chance that the tire is under it
+   * @param sigma one standard deviation of the tire's distance from it
+   * @param grace half a step of the gauge: so much under the floor is not yet under it
    */
-  record Judged(int visit, boolean onLeg, Moment moment, double floor, double chance) {
+  record Judged(int visit, boolean onLeg, Moment moment, double floor, double sigma, double grace) {
 
     /** Whether the tire is expected under its floor. */
     boolean under() {
-      return moment.judged() < floor;
+      return moment.judged() < floor - grace;
+    }
+
+    /** The cautious side of the expected pressure. */
+    double low() {
+      return moment.judged() - moment.coldSide();
+    }
+
+    /** Chance that the tire is under it. */
+    double chance() {
+      return NORMAL.cumulativeProbability(sigmasUnder());
+    }
+
+    /** How far the cautious side lies under the floor, in standard deviations. */
+    double sigmasUnder() {
+      return (floor - low()) / sigma;
     }
   }
 
@@ -56,52 +80,128 @@ final class Chances {
     return ownReachesMore ? new Air(true, own) : here;
   }
 
-  /** Index of the next stop with air after one; the number of stops where there is none. */
-  int nextWithAir(int visit) {
+  /** Highest figure of a hose in pascal; infinite where that is not known. */
+  static double reach(Air air) {
+    Entered<GaugePressure> top = air.upTo();
+    return top == null ? Double.POSITIVE_INFINITY : top.value().pascals();
+  }
+
+  /** The step of the gauge that a tire is read with, in pascal. */
+  double step(Moment check) {
+    return forecaster
+        .trip()
+        .rig()
+        .gauge(check.origin().gauge())
+        .map(gauge -> gauge.step().value().pascals())
+        .orElse(DEFAULT_STEP);
+  }
+
+  /**
+   * Index of the next stop where the tire can be brought to its aim; the number of stops where
+   * there is none. A hose that does not reach so far is no such place.
+   */
+  int nextWithAir(int visit, List<TireAtStop> track) {
     List<Itinerary.Visit> visits = forecaster.itinerary().visits();
     for (int i = visit + 1; i < visits.size(); i++) {
-      if (!visits.get(i).passes() && airAt(forecaster, i) != null) {
+      Air air = visits.get(i).passes() ? null : airAt(forecaster, i);
+      if (air != null && reachesAim(air, track.get(i))) {
         return i;
       }
     }
     return visits.size();
   }
 
+  private boolean reachesAim(Air air, TireAtStop at) {
+    double aim = at.limits().aim();
+    Moment check = at.check();
+    if (Double.isNaN(aim) || check == null) {
+      return !(reach(air) < aim);
+    }
+    return reach(air) >= SetFigure.shown(check, aim) - step(check) / 2;
+  }
+
   /** Every judged moment from leaving a stop until the next one with air. */
   List<Judged> until(int visit, List<TireAtStop> track) {
     List<Judged> all = new ArrayList<>();
-    int end = Math.min(nextWithAir(visit), track.size() - 1);
+    int end = Math.min(nextWithAir(visit, track), track.size() - 1);
     for (int i = visit; i < end; i++) {
       TireAtStop at = track.get(i);
-      double floor = at.limits().floor();
-      if (Double.isNaN(floor)) {
-        continue;
-      }
       Moment leaving = at.leaving();
       if (leaving != null) {
-        all.add(new Judged(i, false, leaving, floor, at.leavingChance()));
+        addJudged(all, i, false, leaving, at);
       }
-      if (at.low() != null) {
-        all.add(new Judged(i, true, at.low().moment(), floor, at.low().chance()));
+      LegLow low = at.low();
+      if (low != null) {
+        addJudged(all, i, true, low.moment(), at);
       }
     }
     return all;
   }
 
-  /** Whether a chance is more than the chosen confidence allows. */
-  boolean tooLikely(double chance) {
-    return chance > 1 - confidence;
+  private void addJudged(List<Judged> all, int visit, boolean onLeg, Moment moment, TireAtStop at) {
+    double floor = floor(at);
+    if (Double.isNaN(floor)) {
+      return;
+    }
+    Loads.TireLoad load = at.limits().load();
+    double byLoad = load.kilograms() > 0 ? load.sigma() / load.kilograms() * floor : 0;
+    all.add(
+        new Judged(
+            visit,
+            onLeg,
+            moment,
+            floor,
+            Math.hypot(moment.limitSigma(), byLoad),
+            step(moment) / 2));
   }
 
   /**
-   * The settled pressure at a moment of setting that keeps a later moment above its floor with the
-   * chosen confidence, in pascal.
+   * The floor; for an axle that was not weighed and that only the assumed uneven sides bring over
+   * what its tires may carry, the floor for even sides.
    */
-  double neededSettled(Moment setting, Judged later) {
-    Moment then = later.moment();
-    double low = then.judged() - then.coldSide() - sigmas * then.limitSigma();
-    double missing = later.floor() - low;
-    double kelvins = Math.min(then.tireKelvins(), then.airKelvins());
-    return setting.settled() + missing / kelvins * setting.airKelvins();
+  private static double floor(TireAtStop at) {
+    Limits limits = at.limits();
+    Capacity capacity = at.fitted().capacity();
+    boolean bySides =
+        Double.isNaN(limits.floor()) && limits.load().axle().source() == Loads.Source.GAWR;
+    return bySides && capacity != null
+        ? capacity.pascalsFor(at.fitted().gawrShare())
+        : limits.floor();
+  }
+
+  /** The judged moment at which the tire is likeliest under its floor. */
+  static @Nullable Judged worst(List<Judged> ahead) {
+    Judged worst = null;
+    for (Judged judged : ahead) {
+      if (worst == null || judged.sigmasUnder() > worst.sigmasUnder()) {
+        worst = judged;
+      }
+    }
+    return worst;
+  }
+
+  /** The first judged moment at which the tire is expected under its floor. */
+  static @Nullable Judged firstUnder(List<Judged> ahead) {
+    return ahead.stream().filter(Judged::under).findFirst().orElse(null);
+  }
+
+  /** Whether the tire is under its floor likelier than the chosen confidence allows. */
+  boolean tooLikely(@Nullable Judged judged) {
+    return judged != null && judged.chance() > 1 - confidence;
+  }
+
+  /**
+   * The settled pressure at a moment of setting that keeps the tire above its floor at every judged
+   * moment with the chosen confidence, in pascal; negative infinity where nothing is judged.
+   */
+  double needed(List<Judged> ahead, Moment setting) {
+    double needed = Double.NEGATIVE_INFINITY;
+    for (Judged later : ahead) {
+      Moment then = later.moment();
+      double missing = later.floor() - (later.low() - sigmas * later.sigma());
+      double kelvins = Math.min(then.tireKelvins(), then.airKelvins());
+      needed = Math.max(needed, setting.settled() + missing / kelvins * setting.airKelvins());
+    }
+    return needed;
   }
 }

@@ -12,6 +12,9 @@ import dawngauge.quantity.Ratio;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.TreadDepth;
 import dawngauge.quantity.Unit;
+import dawngauge.tire.Capacity;
+import dawngauge.tire.SpeedSymbol;
+import dawngauge.tire.TireSpec;
 import dawngauge.trip.Loads;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Tire;
@@ -32,6 +35,18 @@ final class HoldRules {
   /** One-sided 90 %. */
   private static final double NINETY = 1.2816;
 
+  /** Rank of a hold by the state of the tire itself. */
+  private static final int OF_THE_TIRE = 0;
+
+  /** Forgives weights rounded to whole pounds. */
+  private static final double HALF_KILOGRAM = 0.5;
+
+  /** The same, relative, for ratings rounded to whole units. */
+  private static final double ROUNDED = 0.001;
+
+  /** Special trailer tires without a symbol (Tire and Rim Association, as reproduced). */
+  private static final Speed TRAILER_TOP = Speed.of(85, Unit.MILE_PER_HOUR);
+
   /** A reading so many deviations off is not explained by the weather. */
   private static final double UNEXPLAINED = 2;
 
@@ -41,19 +56,25 @@ final class HoldRules {
     this.forecaster = forecaster;
   }
 
-  List<Reason> at(int visit, TireAtStop at, List<TireAtStop> mate) {
+  List<Reason> at(int visit, List<TireAtStop> track, List<TireAtStop> mate) {
+    TireAtStop at = track.get(visit);
     List<Reason> reasons = new ArrayList<>();
     boolean last = visit == forecaster.itinerary().visits().size() - 1;
     unfit(at, reasons);
     if (!last) {
       overload(at, reasons);
-      tooFast(visit, at, reasons);
+      tooFast(visit, track, reasons);
     }
     mateLow(visit, at, mate, reasons);
     for (ReadingCheck check : at.readings()) {
       ranLow(at, check, reasons);
     }
     return reasons;
+  }
+
+  /** Whether a reason is that the tire itself is not to be run, so that air alone is no way out. */
+  static boolean ofTheTire(Reason reason) {
+    return reason.mark() == Mark.HOLD && reason.rank() == OF_THE_TIRE;
   }
 
   /** Only what a load can do. */
@@ -64,8 +85,13 @@ final class HoldRules {
   }
 
   private static void unfit(TireAtStop at, List<Reason> reasons) {
-    for (Tire.Damage damage : at.fitted().tire().damage()) {
-      reasons.add(hold(Phrase.of("{0}: not to be run (49 CFR 393.75(a))", damage.word()), 0));
+    for (Tire.Damage damage : Tire.Damage.values()) {
+      if (at.fitted().tire().damage().contains(damage)) {
+        reasons.add(
+            hold(
+                Phrase.of("{0}: not to be run (49 CFR 393.75(a)); fit the spare", damage.word()),
+                OF_THE_TIRE));
+      }
     }
     Entered<TreadDepth> tread = at.fitted().tire().tread();
     boolean steer =
@@ -76,9 +102,9 @@ final class HoldRules {
       reasons.add(
           hold(
               Phrase.of(
-                  "tread {0}, the least allowed here is {1} (49 CFR 393.75(b), (c))",
+                  "tread {0}, the least allowed here is {1} (49 CFR 393.75(b), (c)): fit the spare",
                   tread.value(), least),
-              0));
+              OF_THE_TIRE));
     }
   }
 
@@ -86,54 +112,93 @@ final class HoldRules {
     Limits limits = at.limits();
     Loads.AxleLoad axle = limits.load().axle();
     Entered<Mass> gawr = at.fitted().axle().gawr();
-    if (gawr != null && axle.likelyKilograms() > gawr.value().kilograms() + 0.5) {
+    String name = at.fitted().position().axle().words();
+    if (gawr != null && axle.likelyKilograms() > gawr.value().kilograms() + HALF_KILOGRAM) {
       reasons.add(
           hold(
               Phrase.of(
                   "{0} carries {1}, over its GAWR of {2}: lighten it",
-                  at.fitted().position().axle().words(),
-                  new Mass(axle.likelyKilograms()),
-                  gawr.value()),
+                  name, new Mass(axle.likelyKilograms()), gawr.value()),
               1));
     }
     Entered<Mass> wheel = at.fitted().axle().wheelMaxLoad();
     double load = limits.load().kilograms();
-    if (wheel != null && load > wheel.value().kilograms() + 0.5) {
+    if (wheel != null && load > wheel.value().kilograms() + HALF_KILOGRAM) {
       reasons.add(
-          hold(
+          tooMuch(
+              at,
+              wheel.value().kilograms(),
               Phrase.of(
-                  "its wheel carries {0}, over its rating of {1}: lighten {2}",
-                  new Mass(load), wheel.value(), at.fitted().position().axle().words()),
-              1));
+                  "its wheel carries {0}, over its rating of {1}", new Mass(load), wheel.value())));
     }
-    if (limits.overloaded() && at.fitted().capacity() != null) {
+    Capacity capacity = at.fitted().capacity();
+    if (limits.overloaded() && capacity != null) {
       double ceiling = limits.ceiling();
       double most =
-          Double.isNaN(ceiling)
-              ? at.fitted().capacity().mostKilograms()
-              : at.fitted().capacity().kilogramsAt(ceiling);
+          Double.isNaN(ceiling) ? capacity.mostKilograms() : capacity.kilogramsAt(ceiling);
       reasons.add(
-          hold(
-              Phrase.of(
-                  "carries {0}, more than the {1} it may at any allowed pressure: lighten {2}",
-                  new Mass(load),
-                  new Mass(Double.isNaN(most) ? 0 : most),
-                  at.fitted().position().axle().words()),
-              1));
+          tooMuch(
+              at,
+              most,
+              Double.isNaN(most)
+                  ? Phrase.of(
+                      "it carries {0}, and for its limit of {1} there is no figure of what it may",
+                      new Mass(load), Shown.pressure(ceiling))
+                  : Phrase.of(
+                      "it carries {0}, more than the {1} it may at any allowed pressure",
+                      new Mass(load), new Mass(most))));
     }
   }
 
-  private void tooFast(int visit, TireAtStop at, List<Reason> reasons) {
-    if (at.limits().speed() == Limits.SpeedVerdict.TOO_FAST) {
-      var drive = forecaster.itinerary().drives().get(visit);
-      reasons.add(
-          hold(
-              Phrase.of(
-                  "hold for this speed: {0} top speed ({1}) is above what the tire is made for:"
-                      + " drive slower",
-                  new Speed(drive.topMetersPerSecond()), drive.topAssumed() ? "assumed" : "typed"),
-              2));
-    }
+  /**
+   * Too much for a tire or wheel. Where the axle was not weighed, and only the assumed uneven sides
+   * bring it over, a scale is asked for instead: 49 CFR 571.120 S5.1.2 lets tires just sum up to
+   * the GAWR.
+   */
+  private static Reason tooMuch(TireAtStop at, double most, Phrase what) {
+    String axle = at.fitted().position().axle().words();
+    boolean bySides =
+        at.limits().load().axle().source() == Loads.Source.GAWR
+            && at.fitted().gawrShare() <= most * (1 + ROUNDED);
+    return bySides
+        ? new Reason(
+            Mark.RECHECK,
+            Phrase.of(
+                "{0} is not weighed; at its full GAWR with uneven sides {1}: weigh it"
+                    + " before you rely on this",
+                axle, what),
+            1)
+        : hold(Phrase.of("{0}: lighten {1}", what, axle), 1);
+  }
+
+  /** Judges every leg until the rig stands again. */
+  private void tooFast(int visit, List<TireAtStop> track, List<Reason> reasons) {
+    int leg = visit;
+    do {
+      TireAtStop at = track.get(leg);
+      if (at.limits().speed() == Limits.SpeedVerdict.TOO_FAST) {
+        var drive = forecaster.itinerary().drives().get(leg);
+        reasons.add(
+            hold(
+                Phrase.of(
+                    "hold for this speed: {0} top speed ({1}) is above the {2} that this tire is made"
+                        + " for: keep below it",
+                    new Speed(drive.topMetersPerSecond()),
+                    drive.topAssumed() ? "assumed" : "typed",
+                    fastest(at)),
+                2));
+        return;
+      }
+      leg++;
+    } while (leg < track.size() - 1 && forecaster.itinerary().visits().get(leg).passes());
+  }
+
+  private static Speed fastest(TireAtStop at) {
+    TireSpec spec = at.fitted().spec();
+    String symbol = spec == null ? null : spec.speedSymbol();
+    return symbol == null
+        ? TRAILER_TOP
+        : SpeedSymbol.top(symbol).orElseThrow(() -> new IllegalStateException(symbol));
   }
 
   private static void mateLow(
@@ -143,18 +208,32 @@ final class HoldRules {
       return;
     }
     TireAtStop other = mate.get(visit);
-    Moment theirs = other.arrival();
-    Moment mine = at.arrival();
     boolean flat = other.fitted().tire().damage().contains(Tire.Damage.FLAT);
-    if (flat || (theirs != null && mine != null && theirs.settled() < MATE_LOW * mine.settled())) {
+    if (flat || lowest(other) < MATE_LOW * settled(at)) {
       reasons.add(
           hold(
               Phrase.of(
-                  "its dual mate is flat or more than {0} under it: this tire carries both loads;"
-                      + " have both inspected",
+                  "its dual mate is flat or more than {0} under it, so this tire carries both"
+                      + " loads: do not roll until the mate is aired or replaced; have both"
+                      + " inspected",
                   new Ratio(1 - MATE_LOW)),
               1));
     }
+  }
+
+  /** Settled pressure before anything is set, the last reading counted; NaN if not known. */
+  private static double settled(TireAtStop at) {
+    Moment check = at.check();
+    return check == null ? Double.NaN : check.settled();
+  }
+
+  /** The lowest that was read here or is expected; NaN if not known. */
+  private static double lowest(TireAtStop at) {
+    double lowest = settled(at);
+    for (ReadingCheck check : at.readings()) {
+      lowest = Math.min(lowest, check.coldEquivalent());
+    }
+    return lowest;
   }
 
   /**
@@ -167,39 +246,41 @@ final class HoldRules {
     if (Double.isNaN(recommended)) {
       recommended = at.limits().aim();
     }
-    boolean warm = check.reading().state() == ReadingState.WARM;
-    double pressure = check.coldEquivalent() - (warm ? NINETY * check.coldSigma() : 0);
+    boolean cold = check.reading().state() == ReadingState.COLD;
+    double pressure = check.coldEquivalent() - (cold ? 0 : NINETY * check.coldSigma());
     if (Double.isNaN(recommended) || pressure > RAN_LOW * recommended) {
       return;
     }
     boolean explained = !check.first() && check.deviations() > -UNEXPLAINED;
     if (!check.rolledSinceSound()) {
       reasons.add(
-          new Reason(
-              Mark.RECHECK,
-              explained
-                  ? Phrase.of(
+          explained
+              ? new Reason(
+                  Mark.RECHECK,
+                  Phrase.of(
                       "{0} is 80 % or less of {1}, but it stood and colder air explains it: cold,"
                           + " not leaking; add air to the aim, watch it at the next stop",
-                      Shown.pressure(check.coldEquivalent()), Shown.pressure(recommended))
-                  : Phrase.of(
-                      "{0} is 80 % or less of {1}, and the weather does not explain it: it leaks;"
-                          + " find the leak before it rolls",
                       Shown.pressure(check.coldEquivalent()), Shown.pressure(recommended)),
-              0));
+                  0)
+              : hold(
+                  Phrase.of(
+                      "{0} is 80 % or less of {1}; it stood, and the weather does not explain it: it"
+                          + " leaks; find and mend the leak before it rolls, or fit the spare",
+                      Shown.pressure(check.coldEquivalent()), Shown.pressure(recommended)),
+                  OF_THE_TIRE));
       return;
     }
+    Phrase read = Phrase.of("read {0}", check.reading().pressure().value());
+    Phrase both =
+        Phrase.of("{0}, as cool as the air {1}", read, Shown.pressure(check.coldEquivalent()));
     reasons.add(
         hold(
             Phrase.of(
-                "read {0}, as cool as the air {1}: 80 % or less of {2} and it may have rolled so:"
-                    + " do not just add air and go; deflate before the wheel comes off, have it"
-                    + " inspected inside by a qualified technician, its neighbour too (29 CFR"
-                    + " 1910.177(f)(2))",
-                check.reading().pressure().value(),
-                Shown.pressure(check.coldEquivalent()),
-                Shown.pressure(recommended)),
-            0));
+                "{0}: 80 % or less of {1}, and it may have rolled so: do not just add air and go; fit"
+                    + " the spare, deflate it before the wheel comes off, have it inspected inside by"
+                    + " a qualified technician, the tire beside it too (29 CFR 1910.177(f)(2))",
+                cold ? read : both, Shown.pressure(recommended)),
+            OF_THE_TIRE));
   }
 
   private static Reason hold(Phrase text, int rank) {

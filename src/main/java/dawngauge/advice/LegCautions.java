@@ -3,6 +3,7 @@ package dawngauge.advice;
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Limits;
 import dawngauge.forecast.StopForecast;
+import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.Unit;
 import dawngauge.trip.Itinerary;
@@ -11,6 +12,10 @@ import java.util.List;
 
 /** What to heed on the leg that leaves a stop, apart from air. */
 final class LegCautions {
+
+  /** Special trailer tires without a speed symbol at 66 to 75 mph (Tire and Rim Association). */
+  static final Phrase.Stated MORE_FOR_SPEED =
+      Shown.pressure(GaugePressure.of(10, Unit.PSI).pascals());
 
   private LegCautions() {}
 
@@ -27,9 +32,12 @@ final class LegCautions {
       cautions.add(
           Phrase.of(
               "{0} or less on this leg: special trailer tires without a speed symbol would need"
-                  + " 10 psi more at the {1} top speed of {2}, above their limit (Tire and Rim"
+                  + " {3} more at the {1} top speed of {2}, above their limit (Tire and Rim"
                   + " Association rule, as reproduced)",
-              Speed.of(65, Unit.MILE_PER_HOUR), how, new Speed(ahead.topMetersPerSecond())));
+              Speed.of(65, Unit.MILE_PER_HOUR),
+              how,
+              new Speed(ahead.topMetersPerSecond()),
+              MORE_FOR_SPEED));
     }
     return cautions;
   }

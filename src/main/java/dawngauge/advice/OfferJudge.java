@@ -1,31 +1,49 @@
 package dawngauge.advice;
 
+import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.Mass;
+import dawngauge.quantity.Ratio;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.AxleRef;
 import dawngauge.trip.LoadChange;
+import dawngauge.trip.Loads;
+import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
-/** Judges whether a load that is only offered could be taken on. */
+/** Judges whether a load that is only offered could be taken on, from its stop to the end. */
 final class OfferJudge {
 
   /** Halvings in the search for the most that could be taken. */
   private static final int HALVINGS = 12;
 
   private final Forecaster forecaster;
+  private final Thresholds thresholds;
+  private final Adviser.Judgement without;
   private final int visit;
 
-  OfferJudge(Forecaster forecaster, int visit) {
+  OfferJudge(Forecaster forecaster, Thresholds thresholds, Adviser.Judgement without, int visit) {
     this.forecaster = forecaster;
+    this.thresholds = thresholds;
+    this.without = without;
     this.visit = visit;
   }
 
   OfferAdvice judge(LoadChange offer) {
+    List<Reason> unknown = unweighed(offer);
+    if (!unknown.isEmpty()) {
+      return new OfferAdvice(offer, unknown, new Mass(0));
+    }
     List<Reason> reasons = reasons(offer, 1);
     if (reasons.isEmpty()) {
       return new OfferAdvice(offer, reasons, null);
@@ -40,7 +58,62 @@ final class OfferJudge {
         tooMuch = half;
       }
     }
-    return new OfferAdvice(offer, reasons, offer.weight().value().times(fits));
+    Mass most = offer.weight().value().times(fits);
+    return new OfferAdvice(offer, binding(reasons, reasons(offer, tooMuch), most), most);
+  }
+
+  /** Names what binds first where that is not what stands against all of it. */
+  private static List<Reason> binding(List<Reason> all, List<Reason> first, Mass most) {
+    String template = first.get(0).text().template();
+    if (all.stream().anyMatch(reason -> reason.text().template().equals(template))) {
+      return all;
+    }
+    List<Reason> named = new ArrayList<>(all);
+    Phrase text =
+        Phrase.of("{0}; above {1} already {2}", all.get(0).text(), most, first.get(0).text());
+    named.set(0, new Reason(Mark.HOLD, text, all.get(0).rank()));
+    return named;
+  }
+
+  /** An axle that was not weighed is judged as full already: nothing can be said of more. */
+  private List<Reason> unweighed(LoadChange offer) {
+    Set<AxleRef> axles = new LinkedHashSet<>();
+    for (WheelPosition position : forecaster.trip().rig().positions()) {
+      Entered<Ratio> share = offer.axles().get(position.axle());
+      if ((share != null && share.value().value() != 0) || takesHitch(offer, position.axle())) {
+        axles.add(position.axle());
+      }
+    }
+    List<Reason> reasons = new ArrayList<>();
+    if (axles.isEmpty()) {
+      reasons.add(
+          new Reason(
+              Mark.HOLD,
+              Phrase.of("not said which axles take it: whether it fits is not known"),
+              0));
+    }
+    for (AxleRef axle : axles) {
+      Loads.Source source = forecaster.loads().axle(visit, axle).source();
+      if (source == Loads.Source.GAWR || source == Loads.Source.UNKNOWN) {
+        reasons.add(
+            new Reason(
+                Mark.HOLD,
+                Phrase.of(
+                    "{0} is not weighed, so whether it can carry more is not known: weigh it first",
+                    axle.words()),
+                0));
+      }
+    }
+    return reasons;
+  }
+
+  private boolean takesHitch(LoadChange offer, AxleRef axle) {
+    Vehicle tow = forecaster.trip().rig().vehicles().get(0);
+    Entered<Ratio> hitch = offer.hitch();
+    return hitch != null
+        && hitch.value().value() != 0
+        && axle.vehicle().equals(tow.name())
+        && axle.number() == tow.axles().size();
   }
 
   /** What stands against taking a part of the offer on, each thing once. */
@@ -49,12 +122,40 @@ final class OfferJudge {
     Map<String, Reason> distinct = new LinkedHashMap<>();
     for (WheelPosition position : forecaster.trip().rig().positions()) {
       List<TireAtStop> track = with.track(position).map(Track::stops).orElse(List.of());
-      if (visit < track.size() - 1) {
-        for (Reason reason : HoldRules.overloadOnly(track.get(visit))) {
-          distinct.putIfAbsent(reason.text().in(UnitSystem.US), reason);
+      for (int stop = visit; stop < track.size() - 1; stop++) {
+        HoldRules.overloadOnly(track.get(stop)).stream()
+            .filter(reason -> reason.mark() == Mark.HOLD)
+            .forEach(reason -> distinct.putIfAbsent(reason.text().in(UnitSystem.US), reason));
+      }
+    }
+    return distinct.isEmpty() ? furtherHolds(with) : new ArrayList<>(distinct.values());
+  }
+
+  /** Tires that the load puts on hold although no rating is passed: not enough air for it. */
+  private List<Reason> furtherHolds(Forecaster with) {
+    Adviser.Judgement taken = Adviser.Judgement.of(with, thresholds);
+    Map<String, Reason> distinct = new LinkedHashMap<>();
+    for (int stop = visit; stop < taken.byStop().size(); stop++) {
+      String place = forecaster.itinerary().visits().get(stop).stop().place();
+      List<TireAdvice> tires = taken.byStop().get(stop);
+      for (int i = 0; i < tires.size(); i++) {
+        Set<String> known = new HashSet<>();
+        for (Reason before : without.byStop().get(stop).get(i).reasons()) {
+          known.add(before.mark() + before.text().template());
         }
+        String tire = tires.get(i).tire().fitted().position().words();
+        tires.get(i).reasons().stream()
+            .filter(reason -> reason.mark() == Mark.HOLD)
+            .filter(reason -> !known.contains(reason.mark() + reason.text().template()))
+            .map(reason -> named(place, tire, reason))
+            .forEach(reason -> distinct.putIfAbsent(reason.text().in(UnitSystem.US), reason));
       }
     }
     return new ArrayList<>(distinct.values());
+  }
+
+  private static Reason named(String place, String tire, Reason reason) {
+    return new Reason(
+        Mark.HOLD, Phrase.of("at {0}, {1}: {2}", place, tire, reason.text()), reason.rank());
   }
 }

@@ -2,15 +2,19 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.LegLow;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Ratio;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Where a reading is worth taking, and what it should show. */
 final class Rechecks {
@@ -32,7 +36,12 @@ final class Rechecks {
     this.thresholds = thresholds;
   }
 
-  List<Reason> at(int visit, List<TireAtStop> track) {
+  /**
+   * What asks for a reading at a stop.
+   *
+   * @param riskSaid whether the chance of being under the floor is told of already
+   */
+  List<Reason> at(int visit, List<TireAtStop> track, boolean riskSaid) {
     TireAtStop at = track.get(visit);
     List<Reason> reasons = new ArrayList<>();
     Itinerary.Visit stop = forecaster.itinerary().visits().get(visit);
@@ -44,7 +53,7 @@ final class Rechecks {
     Moment leaving = at.check();
     if (!last
         && forecaster.itinerary().visits().get(visit).firstStartOfDay()
-        && !takenCold(at)
+        && !(at.cold() ? takenCold(at) : taken)
         && leaving != null) {
       reasons.add(beforeStart(visit, at));
     }
@@ -53,13 +62,13 @@ final class Rechecks {
     if (visit == 0 || arrival == null || taken || !longEnough) {
       return reasons;
     }
-    if (at.fitted().tire().lossPerDay() != null) {
+    Entered<GaugePressure> leak = at.fitted().tire().lossPerDay();
+    if (leak != null) {
       reasons.add(
           new Reason(
               Mark.RECHECK,
               Phrase.of(
-                  "loses about {0} a day: gauge it at every stop, find the leak",
-                  at.fitted().tire().lossPerDay().value()),
+                  "loses about {0} a day: gauge it at every stop, find the leak", leak.value()),
               1));
     }
     if (lookAtNextStop) {
@@ -72,16 +81,20 @@ final class Rechecks {
       reasons.add(
           new Reason(Mark.RECHECK, onArrival("much has changed since the last reading"), 3));
     }
-    if (!last && at.leavingChance() >= thresholds.recheckChance()) {
+    if (last || riskSaid) {
+      return reasons;
+    }
+    LegLow low = at.low();
+    if (at.leavingChance() >= thresholds.recheckChance()) {
       reasons.add(chance(at, at.leavingChance()));
-    } else if (!last && at.low() != null && at.low().chance() >= thresholds.recheckChance()) {
-      reasons.add(chance(at, at.low().chance()));
+    } else if (low != null && low.chance() >= thresholds.recheckChance()) {
+      reasons.add(chance(at, low.chance()));
     }
     return reasons;
   }
 
   /** Keeps what the next stops need to know. */
-  void remember(int visit, TireAtStop at, boolean set, List<Reason> reasons) {
+  void remember(int visit, TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
     Itinerary.Visit stop = forecaster.itinerary().visits().get(visit);
     boolean longEnough = stop.stay().toMillis() >= thresholds.shortStopSeconds() * 1000;
     boolean adjusted =
@@ -92,20 +105,24 @@ final class Rechecks {
                         && a.tire().equals(at.fitted().tire().id())
                         && !a.time().instant().isBefore(stop.arrive())
                         && !a.time().instant().isAfter(stop.leave()));
-    if (forecaster.itinerary().visits().get(visit).firstStartOfDay() || set || adjusted) {
+    boolean looked = longEnough && (at.arrival() != null || !at.readings().isEmpty());
+    if (forecaster.itinerary().visits().get(visit).firstStartOfDay() || set != null || adjusted) {
       lookAtNextStop = true;
-      afterSetting = set || adjusted;
-    } else if (longEnough) {
+      afterSetting = set != null || adjusted;
+    } else if (looked) {
       lookAtNextStop = false;
     }
     Moment moment = at.check();
     boolean asked = reasons.stream().anyMatch(reason -> reason.mark() == Mark.RECHECK);
-    if (moment != null && (asked || set || !at.readings().isEmpty() || Double.isNaN(reference))) {
+    if (set != null) {
+      reference = set.settled().pascals();
+    } else if (moment != null && (asked || !at.readings().isEmpty() || Double.isNaN(reference))) {
       reference = moment.settled();
     }
   }
 
-  private static boolean takenCold(TireAtStop at) {
+  /** Whether the log holds a cold reading from this stop. */
+  static boolean takenCold(TireAtStop at) {
     return at.readings().stream().anyMatch(check -> check.reading().state() == ReadingState.COLD);
   }
 
@@ -135,14 +152,15 @@ final class Rechecks {
       return new Reason(
           Mark.RECHECK,
           Phrase.of(
-              "gauge cold before the start, before sun reaches it; under the range find out why"),
+              "gauge it cold before the start, before the sun reaches it; if it reads under its range,"
+                  + " find out why"),
           4);
     }
     return new Reason(
         Mark.RECHECK,
         Phrase.of(
-            "parked under three hours, so no cold reading is possible: gauge before the start and"
-                + " compare with the range; next cold reading {0}",
+            "parked under three hours, so no cold reading is possible here: gauge it before the"
+                + " start and compare with its range; next chance of a cold reading {0}",
             nextCold(visit)),
         4);
   }
@@ -158,7 +176,7 @@ final class Rechecks {
   }
 
   private static Phrase onArrival(String why) {
-    return Phrase.of("gauge on arrival, {0}; under the range find out why", why);
+    return Phrase.of("gauge it on arrival, {0}; if it reads under its range, find out why", why);
   }
 
   private static Reason chance(TireAtStop at, double chance) {

@@ -4,15 +4,17 @@ import dawngauge.forecast.Moment;
 import dawngauge.quantity.GaugePressure;
 
 /**
- * The figure to set a tire to at a stop, in whole steps of the gauge. Gauge pressures.
+ * The figure to set a tire to at a stop, in whole steps of the gauge. Gauge pressures, as a gauge
+ * open to the air shows them.
  *
  * @param figure what the gauge is to show
- * @param adds whether air is added; else let out
+ * @param adds whether air is added, by more than half a step; else let out, or nothing to be done
  * @param warm whether the tire is warm, so that the figure holds its build-up and only adding is
  *     allowed
  * @param settled what the tire then has once as cool as the air here
  * @param wanted the settled pressure that would be wanted if nothing stood in the way
  * @param cutByCeiling whether the ceiling kept it below what is wanted
+ * @param cutByHose whether the hose reaches no further than this
  * @param spread one standard deviation of the figure for a warm tire, from the build-up; zero cold
  */
 public record SetFigure(
@@ -22,53 +24,84 @@ public record SetFigure(
     GaugePressure settled,
     GaugePressure wanted,
     boolean cutByCeiling,
+    boolean cutByHose,
     GaugePressure spread) {
 
+  /** Forgives rounding, in pascal. */
+  private static final double ROUNDING = 1;
+
   /**
-   * The whole step nearest a wanted settled pressure; ties go upward; never more than half a step
-   * above the ceiling at the settled pressure of this stop.
+   * What bounds a figure, in pascal.
    *
-   * @param leaving the tire when leaving
-   * @param wantedSettled wanted settled pressure in pascal
-   * @param ceiling in pascal; NaN where none is known
-   * @param warm whether the tire is warm
-   * @param step of the gauge, in pascal
+   * @param needed settled pressure that keeps the floor until the next air; negative infinity where
+   *     nothing is needed
+   * @param ceiling highest settled pressure; NaN where none is known
+   * @param hose highest figure that the hose reaches; infinite where that is not known
+   * @param step of the gauge
    */
-  static SetFigure of(
-      Moment leaving, double wantedSettled, double ceiling, boolean warm, double step) {
-    boolean cut = !Double.isNaN(ceiling) && wantedSettled > ceiling + step / 2;
-    double settled = cut ? ceiling : wantedSettled;
-    double exact = shown(leaving, settled);
+  record Bounds(double needed, double ceiling, double hose, double step) {
+
+    /** Half a step of grace. */
+    double grace() {
+      return step / 2;
+    }
+  }
+
+  /**
+   * The whole step nearest a wanted settled pressure, ties upward; the next one up where that would
+   * be less than is needed. Never more than half a step above the ceiling: neither the settled
+   * pressure of this stop nor, on a cold tire, what the gauge shows.
+   *
+   * @param check the tire when it is set
+   * @param wanted wanted settled pressure in pascal
+   * @param warm whether the tire is warm
+   * @param bounds what stands in the way
+   */
+  static SetFigure of(Moment check, double wanted, boolean warm, Bounds bounds) {
+    double step = bounds.step();
+    double highest = Double.isNaN(bounds.ceiling()) ? Double.MAX_VALUE : bounds.ceiling();
+    boolean cut = wanted > highest + bounds.grace();
+    double exact = shown(check, cut ? highest : wanted);
     double figure = Math.floor(exact / step + 0.5 + 1e-9) * step;
-    while (!Double.isNaN(ceiling) && settledBy(leaving, figure) > ceiling + step / 2 + 1e-6) {
+    if (settledBy(check, figure) < bounds.needed() - ROUNDING) {
+      figure += step;
+    }
+    while (settledBy(check, figure) > highest + bounds.grace() + ROUNDING
+        || (!warm && figure > highest + bounds.grace() + ROUNDING)) {
       figure -= step;
+    }
+    boolean beyondHose = figure > bounds.hose() + ROUNDING;
+    if (beyondHose) {
+      figure = Math.floor(bounds.hose() / step + 1e-9) * step;
     }
     return new SetFigure(
         new GaugePressure(figure),
-        figure > now(leaving),
+        figure > now(check) + bounds.grace(),
         warm,
-        new GaugePressure(settledBy(leaving, figure)),
-        new GaugePressure(wantedSettled),
+        new GaugePressure(settledBy(check, figure)),
+        new GaugePressure(wanted),
         cut,
-        new GaugePressure(warm && leaving.warmSigma() > 0 ? leaving.warmSigma() : 0));
+        beyondHose,
+        new GaugePressure(warm && check.warmSigma() > 0 ? check.warmSigma() : 0));
   }
 
   /** What the gauge shows now, or the settled pressure where the tire's warmth is not known. */
-  static double now(Moment leaving) {
-    return Double.isNaN(leaving.reading()) ? leaving.settled() : leaving.reading();
+  static double now(Moment check) {
+    return Double.isNaN(check.reading()) ? check.settled() : check.reading();
   }
 
-  private static double kelvins(Moment leaving) {
-    return Double.isNaN(leaving.reading()) ? leaving.airKelvins() : leaving.tireKelvins();
+  /** What the gauge shows where the settled pressure is the given one. */
+  static double shown(Moment check, double settled) {
+    return (settled + check.airPressure()) / check.airKelvins() * kelvins(check)
+        - check.airPressure();
   }
 
-  private static double shown(Moment leaving, double settled) {
-    return (settled + leaving.airPressure()) / leaving.airKelvins() * kelvins(leaving)
-        - leaving.airPressure();
+  private static double kelvins(Moment check) {
+    return Double.isNaN(check.reading()) ? check.airKelvins() : check.tireKelvins();
   }
 
-  private static double settledBy(Moment leaving, double figure) {
-    return (figure + leaving.airPressure()) / kelvins(leaving) * leaving.airKelvins()
-        - leaving.airPressure();
+  private static double settledBy(Moment check, double figure) {
+    return (figure + check.airPressure()) / kelvins(check) * check.airKelvins()
+        - check.airPressure();
   }
 }

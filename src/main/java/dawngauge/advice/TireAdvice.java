@@ -1,6 +1,7 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.TireAtStop;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -27,9 +28,20 @@ public record TireAdvice(
             .toList();
   }
 
-  /** The strongest mark; clear only where there is something to say it from. */
+  /** The same with one more reason. */
+  TireAdvice with(Reason reason) {
+    List<Reason> more = new ArrayList<>(reasons);
+    more.add(reason);
+    return new TireAdvice(tire, more, set, readingTaken);
+  }
+
+  /** The strongest mark; clear only where margin and label are known. */
   public Mark mark() {
-    Mark known = tire.leaving() == null || Double.isNaN(tire.margin()) ? Mark.UNKNOWN : Mark.CLEAR;
+    boolean unknown =
+        tire.leaving() == null
+            || Double.isNaN(tire.margin())
+            || Double.isNaN(tire.fitted().labelPascals());
+    Mark known = unknown ? Mark.UNKNOWN : Mark.CLEAR;
     return reasons.stream().map(Reason::mark).reduce(known, Mark::stronger);
   }
 }

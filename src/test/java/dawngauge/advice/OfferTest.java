@@ -1,0 +1,97 @@
+package dawngauge.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dawngauge.quantity.Mass;
+import dawngauge.quantity.Unit;
+import dawngauge.quantity.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+/** Loads that are only offered: the plan goes without them and says whether they fit. */
+class OfferTest {
+
+  private static Scenario home(String start) {
+    return Scenario.from("Home", "60 °F").allRead(start).to("Sale", 1, "60 °F");
+  }
+
+  private static Advice offered(String weight) {
+    return home("80 psi").load("20 rams", weight, true).air().to("End", 0, "60 °F").advise();
+  }
+
+  private static OfferAdvice offer(Advice advice) {
+    return advice.stops().get(1).offers().get(0);
+  }
+
+  @Test
+  void moreThanFitsIsHeldByNameWithTheMostThatFits() {
+    // GAWR 7,000 lb, 5,000 lb aboard: 2,000 lb fit (49 CFR 571.120: not over the rating).
+    Advice advice = offered("4200 lb");
+    assertThat(offer(advice).mark()).isEqualTo(Mark.HOLD);
+    assertThat(offer(advice).offer().what()).isEqualTo("20 rams");
+    double most = Scenario.most(advice) / Mass.of(1, Unit.POUND).kilograms();
+    assertThat(most).isCloseTo(2000, within(5.0));
+    assertThat(offer(offered(most + " lb")).mark()).isEqualTo(Mark.CLEAR);
+    assertThat(offer(offered(most * 1.01 + " lb")).mark()).isEqualTo(Mark.HOLD);
+  }
+
+  @Test
+  void smallOfferCouldBeTaken() {
+    Advice advice = offered("800 lb");
+    assertThat(offer(advice).mark()).isEqualTo(Mark.CLEAR);
+    assertThat(offer(advice).most()).isNull();
+  }
+
+  @Test
+  void offersNeverChangeTheBasePlan() {
+    Advice without = home("80 psi").air().to("End", 0, "60 °F").advise();
+    Advice with = offered("4200 lb");
+    for (int stop = 0; stop < 3; stop++) {
+      assertThat(with.stops().get(stop).mark()).isEqualTo(without.stops().get(stop).mark());
+      assertThat(Seen.at(with, stop).texts()).isEqualTo(Seen.at(without, stop).texts());
+      assertThat(Seen.at(with, stop).advice().tire().margin())
+          .isEqualTo(Seen.at(without, stop).advice().tire().margin());
+    }
+    assertThat(with.mark()).isNotEqualTo(Mark.HOLD);
+  }
+
+  @Test
+  void whatIsTakenOnLaterCountsToo() {
+    Advice advice =
+        home("80 psi")
+            .load("10 rams", "1500 lb", true)
+            .to("Farm", 1, "60 °F")
+            .load("hay", "1500 lb", false)
+            .to("End", 0, "60 °F")
+            .advise();
+    assertThat(offer(advice).mark()).isEqualTo(Mark.HOLD);
+    assertThat(Scenario.most(advice)).isCloseTo(Mass.of(500, Unit.POUND).kilograms(), within(2.0));
+  }
+
+  @Test
+  void withoutAirTheTiresPressureBoundsTheOffer() {
+    // 67 psi carry 67·3500/80 = 2,931 lb by the label's point; 1,500 lb more make 3,250.
+    Advice advice = home("67 psi").load("10 rams", "1500 lb", true).to("End", 0, "60 °F").advise();
+    assertThat(offer(advice).mark()).isEqualTo(Mark.HOLD);
+    double most = Scenario.most(advice) / Mass.of(1, Unit.POUND).kilograms();
+    assertThat(most).isBetween(500.0, 1000.0);
+    Advice aired =
+        home("67 psi").load("10 rams", "1500 lb", true).air().to("End", 0, "60 °F").advise();
+    assertThat(offer(aired).mark()).isEqualTo(Mark.CLEAR);
+  }
+
+  @Test
+  void axleThatWasNotWeighedHasNoRoomThatIsKnown() {
+    Advice advice =
+        Scenario.from("Home", "60 °F")
+            .weighing(null)
+            .gawr("6000 lb")
+            .allRead("80 psi")
+            .to("Sale", 1, "60 °F")
+            .load("20 rams", "4200 lb", true)
+            .to("End", 0, "60 °F")
+            .advise();
+    assertThat(offer(advice).mark()).isEqualTo(Mark.HOLD);
+    assertThat(offer(advice).reasons().get(0).text().in(UnitSystem.US)).contains("not weighed");
+  }
+}

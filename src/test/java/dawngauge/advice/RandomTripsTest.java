@@ -1,0 +1,179 @@
+package dawngauge.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireAtStop;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Unit;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Air;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.WheelSlot;
+import java.util.Locale;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/** What holds for the advice on every trip, over seeded random small ones. */
+class RandomTripsTest {
+
+  private static final int TRIPS = 200;
+  private static final double PSI = GaugePressure.of(1, Unit.PSI).pascals();
+
+  private final Random random = new Random(20270406);
+
+  private int figures;
+  private int added;
+  private int letOut;
+  private int held;
+
+  private String text(double least, double most, String unit) {
+    double number = least + random.nextDouble() * (most - least);
+    return String.format(Locale.ROOT, "%.1f %s", number, unit);
+  }
+
+  private boolean oneIn(int count) {
+    return random.nextInt(count) == 0;
+  }
+
+  private Scenario next() {
+    Scenario scenario = Scenario.from("Start", text(-10, 90, "°F")).elevation(text(0, 8000, "ft"));
+    boolean dual = oneIn(3);
+    if (dual) {
+      scenario.dual().label(oneIn(2) ? "80 psi" : "65 psi");
+    } else if (oneIn(2)) {
+      scenario.label("65 psi").weighing(text(2000, 6500, "lb"));
+    } else {
+      scenario.weighing(oneIn(8) ? null : text(2000, 7500, "lb"));
+    }
+    if (oneIn(10)) {
+      scenario.label(null);
+    }
+    if (oneIn(12)) {
+      scenario.rated(null, null);
+    }
+    if (oneIn(4)) {
+      scenario.maxCold("95 psi");
+    }
+    if (oneIn(6)) {
+      scenario.compressor(text(60, 120, "psi"));
+    }
+    for (WheelSlot slot : WheelSlot.of(dual)) {
+      if (!oneIn(15)) {
+        scenario.read(slot, 0, text(52, 90, "psi"), ReadingState.COLD);
+      }
+      if (oneIn(12)) {
+        scenario.leak(slot, text(1, 10, "psi"));
+      }
+    }
+    maybeAir(scenario);
+    int stops = 3 + random.nextInt(5);
+    double clock = 0;
+    for (int i = 0; i < stops; i++) {
+      double stay = oneIn(3) ? 8 + random.nextDouble() * 12 : random.nextDouble() * 4;
+      double drive = 0.3 + random.nextDouble() * 5;
+      clock += drive;
+      scenario
+          .to("Stop " + i, oneIn(8) ? 0 : stay, oneIn(10) ? null : text(-20, 105, "°F"))
+          .drive(Math.round(drive * 100) / 100.0)
+          .top(text(45, 80, "mph"))
+          .elevation(oneIn(15) ? null : text(0, 9000, "ft"));
+      if (oneIn(4)) {
+        WheelSlot slot = WheelSlot.of(dual).get(0);
+        scenario.read(slot, clock + 0.05, text(50, 95, "psi"), ReadingState.WARM);
+      }
+      if (oneIn(5)) {
+        scenario.load("animals", text(-800, 2000, "lb"), oneIn(2));
+      }
+      maybeAir(scenario);
+      clock += stay;
+    }
+    if (oneIn(3)) {
+      scenario.gaugeStep("0.1 bar");
+    }
+    return scenario;
+  }
+
+  private void maybeAir(Scenario scenario) {
+    if (oneIn(3)) {
+      scenario.air();
+    } else if (oneIn(4)) {
+      scenario.airUpTo(text(45, 110, "psi"));
+    }
+  }
+
+  @Test
+  void holdsForEveryTrip() {
+    for (int i = 0; i < TRIPS; i++) {
+      Scenario scenario = next();
+      Advice advice = scenario.advise();
+      for (int stop = 0; stop < advice.stops().size(); stop++) {
+        check(advice.stops().get(stop));
+        for (TireAdvice tire : advice.stops().get(stop).tires()) {
+          check(tire, Chances.airAt(scenario.forecaster(), stop));
+        }
+      }
+    }
+    // The trips are of all kinds, so the checks looked at something.
+    assertThat(figures).isGreaterThan(200);
+    assertThat(added).isGreaterThan(100);
+    assertThat(letOut).isGreaterThan(20);
+    assertThat(held).isGreaterThan(100);
+  }
+
+  private static void check(StopAdvice stop) {
+    Mark strongest = Mark.CLEAR;
+    for (TireAdvice tire : stop.tires()) {
+      strongest = tire.mark().compareTo(strongest) > 0 ? tire.mark() : strongest;
+    }
+    assertThat(stop.mark()).isEqualTo(strongest);
+    for (OfferAdvice offer : stop.offers()) {
+      offer.reasons().forEach(reason -> readable(reason.text().in(UnitSystem.US)));
+      offer.reasons().forEach(reason -> readable(reason.text().in(UnitSystem.SI)));
+    }
+  }
+
+  private void check(TireAdvice tire, @Nullable Air air) {
+    for (Reason reason : tire.reasons()) {
+      readable(reason.text().in(UnitSystem.US));
+      readable(reason.text().in(UnitSystem.SI));
+      assertThat(tire.mark()).isGreaterThanOrEqualTo(reason.mark());
+      held += reason.mark() == Mark.HOLD ? 1 : 0;
+    }
+    SetFigure set = tire.set();
+    TireAtStop at = tire.tire();
+    Moment check = at.check();
+    assertThat(tire.reasons().stream().anyMatch(reason -> reason.mark() == Mark.ADJUST))
+        .isEqualTo(set != null);
+    if (set == null || check == null) {
+      return;
+    }
+    figures++;
+    double step = at.limits().ceiling() > 0 ? gaugeStep(set) : PSI;
+    // Nothing is set over the limit by more than half a step of the gauge.
+    assertThat(set.settled().pascals() > at.limits().ceiling() + step / 2 + 2).isFalse();
+    if (set.adds()) {
+      added++;
+      double reach = air == null ? 0 : Chances.reach(air);
+      assertThat(set.figure().pascals()).isLessThanOrEqualTo(reach + 2);
+      assertThat(set.figure().pascals()).isGreaterThan(check.reading());
+    } else {
+      letOut++;
+      assertThat(at.cold()).isTrue();
+      assertThat(set.warm()).isFalse();
+      assertThat(set.figure().pascals()).isLessThan(check.reading());
+    }
+  }
+
+  /** A whole number of psi, else a tenth of a bar. */
+  private static double gaugeStep(SetFigure set) {
+    double psi = set.figure().in(Unit.PSI);
+    return Math.abs(psi - Math.rint(psi)) < 1e-6 ? PSI : 1e4;
+  }
+
+  private static void readable(String text) {
+    assertThat(text).isNotBlank().doesNotContain("NaN", "null", "{", "}", "Infinity", "  ");
+    assertThat(text.length()).isLessThan(420);
+  }
+}
