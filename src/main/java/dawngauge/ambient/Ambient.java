@@ -112,20 +112,16 @@ public final class Ambient {
     Air start = air(first, epochSeconds);
     AirSeries second = after == null ? null : after.series;
     if (after == null || second == null) {
-      return start;
+      return bridged ? Air.UNKNOWN : start;
     }
     double part = (meters - before.meters) / (after.meters - before.meters);
-    Air end = air(second, epochSeconds);
+    Air between = start.towards(air(second, epochSeconds), part);
     double straight = before.elevation + part * (after.elevation - before.elevation);
-    double kelvins =
-        start.kelvins()
-            + part * (end.kelvins() - start.kelvins())
-            - StandardAtmosphere.LAPSE_RATE * (elevationMeters - straight);
-    double sigma = start.sigma() + part * (end.sigma() - start.sigma());
-    double coldSide = Math.max(start.coldSide(), end.coldSide());
-    return bridged
-        ? new Air(kelvins, Math.hypot(sigma, BRIDGE_SIGMA), coldSide, true)
-        : new Air(kelvins, sigma, coldSide, false);
+    return new Air(
+        between.kelvins() - StandardAtmosphere.LAPSE_RATE * (elevationMeters - straight),
+        bridged ? Math.hypot(between.sigma(), BRIDGE_SIGMA) : between.sigma(),
+        between.coldSide(),
+        bridged);
   }
 
   /** Every abrupt change of any series, in epoch seconds. */

@@ -79,15 +79,16 @@ final class Readings {
 
   /** The fill by an adjustment; null where the tire's temperature then is not known. */
   @Nullable FillOrigin adjusted(LogEvent.Adjustment adjustment) {
-    double over = warmthKnown ? heat.kelvins() - timeline.air[node] : 0;
-    return origin(
-        FillOrigin.Kind.ADJUSTMENT,
-        adjustment.to().value().pascals(),
-        adjustment.gauge(),
-        timeline.air[node],
-        over,
-        timeline.sigma[node],
-        warmthKnown ? heat.warmSigma() : 0);
+    return warmthKnown
+        ? origin(
+            FillOrigin.Kind.ADJUSTMENT,
+            adjustment.to().value().pascals(),
+            adjustment.gauge(),
+            timeline.air[node],
+            heat.kelvins() - timeline.air[node],
+            timeline.sigma[node],
+            heat.warmSigma())
+        : null;
   }
 
   private @Nullable FillOrigin origin(
@@ -103,8 +104,7 @@ final class Readings {
       return null;
     }
     Gauge gauge = scene.trip.rig().gauge(gaugeName).orElse(null);
-    boolean sealed = gauge != null && gauge.kind() == Gauge.Kind.SEA_LEVEL_SUBTRACTED;
-    double open = sealed ? shown + StandardAtmosphere.SEA_LEVEL_PRESSURE - around : shown;
+    double open = shown + readsLow(gaugeName);
     double kelvins = air + over;
     return new FillOrigin(
         kind,
@@ -120,6 +120,14 @@ final class Readings {
         Uncertainty.offset(gauge),
         airSigma,
         warmSigma);
+  }
+
+  /** How much less than an open gauge a gauge shows here: 0, or sea level's air less that here. */
+  double readsLow(String gaugeName) {
+    boolean sealed =
+        scene.trip.rig().gauge(gaugeName).map(Gauge::kind).orElse(Gauge.Kind.OPEN)
+            == Gauge.Kind.SEA_LEVEL_SUBTRACTED;
+    return sealed ? StandardAtmosphere.SEA_LEVEL_PRESSURE - timeline.pressure[node] : 0;
   }
 
   /** Spread of the settled pressure by an origin alone, in pascal. */
@@ -139,7 +147,7 @@ final class Readings {
     if (reading.state() == ReadingState.COLD) {
       return read;
     }
-    double off = reading.pressure().value().pascals() - expected.reading();
+    double off = read.gaugePascals() - expected.reading();
     double before = expected.settledSigma();
     double now = settledSigma(read, expected.airKelvins());
     if (Math.abs(off) > UNEXPECTED * Math.hypot(before, now)) {

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The way from a trip to its forecast, with the default options and nothing set on the way. */
 public final class Forecasts {
@@ -53,5 +54,13 @@ public final class Forecasts {
   /** A gauge pressure in psi. */
   public static double psi(double pascals) {
     return pascals / PASCALS_PER_PSI;
+  }
+
+  /** What must be known here; the test fails where it is not. */
+  public static <T> T known(@Nullable T value) {
+    if (value == null) {
+      throw new AssertionError("not known");
+    }
+    return value;
   }
 }
