@@ -90,10 +90,12 @@ public final class Ambient {
     Station before = null;
     Station after = null;
     boolean bridged = false;
+    boolean here = false;
     for (Station station : stations) {
       if (station.meters <= meters) {
         bridged = station.series == null;
         before = station.series == null ? before : station;
+        here = !bridged && station.meters == meters;
       } else {
         if (station.series != null) {
           after = station;
@@ -102,17 +104,17 @@ public final class Ambient {
         bridged = true;
       }
     }
-    if (before == null || (after == null && before.meters < meters)) {
-      return Air.UNKNOWN;
-    }
-    AirSeries first = before.series;
-    if (first == null) {
+    AirSeries first = before == null ? null : before.series;
+    if (before == null || first == null) {
       return Air.UNKNOWN;
     }
     Air start = air(first, epochSeconds);
     AirSeries second = after == null ? null : after.series;
+    if (here) {
+      return start;
+    }
     if (after == null || second == null) {
-      return bridged ? Air.UNKNOWN : start;
+      return Air.UNKNOWN;
     }
     double part = (meters - before.meters) / (after.meters - before.meters);
     Air between = start.towards(air(second, epochSeconds), part);
