@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** A kind of tire, from the texts a person would type; all figures invented. */
 public final class TireBuilder {
 
-  private final TireClass tireClass;
+  private @Nullable TireClass tireClass;
   private String size;
   private @Nullable String loadRange = "E";
   private @Nullable String speedSymbol;
@@ -45,6 +45,12 @@ public final class TireBuilder {
   /** Another size. */
   public TireBuilder size(String text) {
     size = text;
+    return this;
+  }
+
+  /** The class not typed: the size text alone tells. */
+  public TireBuilder untyped() {
+    tireClass = null;
     return this;
   }
 
