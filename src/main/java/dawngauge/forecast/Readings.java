@@ -74,6 +74,7 @@ final class Readings {
         air,
         over,
         airSigma,
+        measured == null && own == null,
         warmSigma);
   }
 
@@ -87,6 +88,7 @@ final class Readings {
             timeline.air[node],
             heat.kelvins() - timeline.air[node],
             timeline.sigma[node],
+            true,
             heat.warmSigma())
         : null;
   }
@@ -98,6 +100,7 @@ final class Readings {
       double air,
       double over,
       double airSigma,
+      boolean airExpected,
       double warmSigma) {
     double around = timeline.pressure[node];
     if (Double.isNaN(air) || Double.isNaN(around)) {
@@ -119,6 +122,7 @@ final class Readings {
         Uncertainty.repeatability(gauge),
         Uncertainty.offset(gauge),
         airSigma,
+        airExpected,
         warmSigma);
   }
 
@@ -169,6 +173,7 @@ final class Readings {
         repeat,
         read.offsetSigma(),
         0,
+        true,
         0);
   }
 }

@@ -294,6 +294,7 @@ final class Track {
             before.origin().repeatSigma(),
             before.origin().offsetSigma(),
             timeline.sigma[node],
+            true,
             warmthKnown ? heat.warmSigma() : 0);
   }
 

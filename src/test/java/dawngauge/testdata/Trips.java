@@ -102,6 +102,21 @@ public final class Trips {
 
   /** A reading. */
   public Trips read(String time, String tire, String pressure, String gauge, ReadingState state) {
+    return read(time, tire, pressure, gauge, state, null);
+  }
+
+  /** A cold reading with the gauge "hand" and the air measured beside the tire. */
+  public Trips readIn(String measuredAir, String time, String tire, String pressure) {
+    return read(time, tire, pressure, "hand", ReadingState.COLD, measuredAir);
+  }
+
+  private Trips read(
+      String time,
+      String tire,
+      String pressure,
+      String gauge,
+      ReadingState state,
+      @Nullable String measuredAir) {
     log.add(
         new LogEvent.Reading(
             StopBuilder.time(time),
@@ -109,7 +124,7 @@ public final class Trips {
             Entered.of(QuantityKind.GAUGE_PRESSURE, pressure),
             gauge,
             state,
-            null,
+            measuredAir == null ? null : Entered.of(QuantityKind.TEMPERATURE, measuredAir),
             null,
             Remarks.NONE));
     return this;
