@@ -77,7 +77,8 @@ final class Timeline {
 
   /**
    * Node at which the tires are to be gauged and set at each visit: when leaving; before the first
-   * start of a day not later than half an hour after sunrise, before the sun warms them.
+   * start of a day not later than half an hour after sunrise, before the sun warms them, unless
+   * they were read or set later that morning.
    */
   final int[] check;
 
@@ -118,7 +119,7 @@ final class Timeline {
     }
     double[] checks = new double[visits.size()];
     for (Itinerary.Visit visit : visits) {
-      checks[visit.index()] = checkTime(visit);
+      checks[visit.index()] = Math.max(checkTime(visit), lastLogged(trip, visit));
       extras.add(checks[visit.index()]);
     }
     extras.removeAll(knots);
@@ -232,6 +233,16 @@ final class Timeline {
         .map(sun -> time(sun.sunrise()) + AFTER_SUNRISE_SECONDS)
         .filter(latest -> latest >= cold && latest < leaving)
         .orElse(leaving);
+  }
+
+  /** When a tire was last read or set during a stay: what is still to be set is set after that. */
+  private static double lastLogged(Trip trip, Itinerary.Visit visit) {
+    return trip.log().stream()
+        .filter(event -> event instanceof LogEvent.Reading || event instanceof LogEvent.Adjustment)
+        .mapToDouble(event -> time(event.time().instant()))
+        .filter(t -> t >= time(visit.arrive()) && t <= time(visit.leave()))
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
   }
 
   /** Whether the ground bends at a place passed. */

@@ -107,6 +107,30 @@ class CheckMomentTest {
     assertThat(known(home.leaving()).reading()).isGreaterThan(eighty);
   }
 
+  /** Read two hours after sunrise: what is set is set after that, and what is known is that. */
+  @Test
+  void aLaterReadingOfTheMorningComesBeforeTheCheck() {
+    Trip trip =
+        Trips.of(RigBuilder.trailer())
+            .stop(
+                mountains("home")
+                    .arrives("2027-03-08T20:00-07:00[America/Denver]")
+                    .leaves("2027-03-09T10:00-07:00[America/Denver]"))
+            .stop(mountains("end"))
+            .readAll("2027-03-09T08:30-07:00[America/Denver]", "70 psi")
+            .trip();
+    double eighty = 80 * 6894.757293168361;
+
+    TireAtStop home =
+        Forecasts.forecaster(trip)
+            .follow(trip.rig().positions().get(0), Map.of(0, new Setting(eighty)))
+            .get(0);
+
+    assertThat(known(home.check()).seconds()).isEqualTo(seconds("2027-03-09T15:30:00Z"));
+    assertThat(known(home.check()).settled()).isCloseTo(70 * 6894.757293168361, within(1.0));
+    assertThat(known(home.leaving()).settled()).isCloseTo(eighty, within(1.0));
+  }
+
   private static List<Boolean> cold(Trip trip) {
     return Forecasts.first(trip).stream().map(TireAtStop::cold).toList();
   }

@@ -8,6 +8,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.physics.StandardAtmosphere;
 import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.QuantityKind;
 import dawngauge.testdata.Forecasts;
 import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.Trips;
@@ -239,5 +241,42 @@ class LogTest {
 
     assertThat(forecast.stops().get(0).tires().get(0).leaving()).isNull();
     assertThat(forecast.problems()).anyMatch(problem -> problem.code() == ProblemCode.NO_READING);
+  }
+
+  /** How warm the tire was nobody knows, so the reading tells nothing of its air. */
+  @Test
+  void aWarmReadingWithoutAColdOneBeforeTellsNothing() {
+    Trip trip =
+        day(RigBuilder.trailer())
+            .read("2027-06-01T08:00Z", "T1", "85 psi", "hand", ReadingState.WARM)
+            .trip();
+
+    List<TireAtStop> track = Forecasts.first(trip);
+
+    assertThat(track.get(1).leaving()).isNull();
+    assertThat(track.get(1).readings()).isEmpty();
+  }
+
+  /** The tire's own temperature, as from a heated barn: 80 psi at 90 °F in air of 60 °F. */
+  @Test
+  void aTiresOwnTemperatureIsTakenAsNoted() {
+    Trip plain = day(RigBuilder.trailer()).read("2027-06-01T05:50Z", "T1", "80 psi").trip();
+    LogEvent.Reading read = (LogEvent.Reading) plain.log().get(0);
+    LogEvent noted =
+        new LogEvent.Reading(
+            read.time(),
+            read.tire(),
+            read.pressure(),
+            read.gauge(),
+            read.state(),
+            null,
+            Entered.of(QuantityKind.TEMPERATURE, "90 °F"),
+            Remarks.NONE);
+
+    TireAtStop home = Forecasts.first(plain.withLog(List.of(noted))).get(0);
+
+    // (80 + 14.696)·519.67/549.67 − 14.696, gas law
+    assertThat(psi(known(home.leaving()).settled())).isCloseTo(74.83, within(0.005));
+    assertThat(psi(known(home.leaving()).reading())).isBetween(78.5, 79.5);
   }
 }
