@@ -90,10 +90,12 @@ public final class Ambient {
     Station before = null;
     Station after = null;
     boolean bridged = false;
+    boolean here = false;
     for (Station station : stations) {
       if (station.meters <= meters) {
         bridged = station.series == null;
         before = station.series == null ? before : station;
+        here = !bridged && station.meters == meters;
       } else {
         if (station.series != null) {
           after = station;
@@ -102,30 +104,26 @@ public final class Ambient {
         bridged = true;
       }
     }
-    if (before == null || (after == null && before.meters < meters)) {
-      return Air.UNKNOWN;
-    }
-    AirSeries first = before.series;
-    if (first == null) {
+    AirSeries first = before == null ? null : before.series;
+    if (before == null || first == null) {
       return Air.UNKNOWN;
     }
     Air start = air(first, epochSeconds);
     AirSeries second = after == null ? null : after.series;
-    if (after == null || second == null) {
+    if (here) {
       return start;
     }
+    if (after == null || second == null) {
+      return Air.UNKNOWN;
+    }
     double part = (meters - before.meters) / (after.meters - before.meters);
-    Air end = air(second, epochSeconds);
+    Air between = start.towards(air(second, epochSeconds), part);
     double straight = before.elevation + part * (after.elevation - before.elevation);
-    double kelvins =
-        start.kelvins()
-            + part * (end.kelvins() - start.kelvins())
-            - StandardAtmosphere.LAPSE_RATE * (elevationMeters - straight);
-    double sigma = start.sigma() + part * (end.sigma() - start.sigma());
-    double coldSide = Math.max(start.coldSide(), end.coldSide());
-    return bridged
-        ? new Air(kelvins, Math.hypot(sigma, BRIDGE_SIGMA), coldSide, true)
-        : new Air(kelvins, sigma, coldSide, false);
+    return new Air(
+        between.kelvins() - StandardAtmosphere.LAPSE_RATE * (elevationMeters - straight),
+        bridged ? Math.hypot(between.sigma(), BRIDGE_SIGMA) : between.sigma(),
+        between.coldSide(),
+        bridged);
   }
 
   /** Every abrupt change of any series, in epoch seconds. */

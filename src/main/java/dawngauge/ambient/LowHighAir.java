@@ -32,11 +32,20 @@ final class LowHighAir implements AirSeries {
   /** From midnight to so long after sunrise the error of the minimum holds, in seconds. */
   private static final double MINIMUM_HOLDS_AFTER_SUNRISE = 2 * 3600.0;
 
+  private static final double DAY = 86_400;
+
+  /**
+   * The curve turns sharply at the low (by 4 K an hour on a desert morning). So long before and
+   * after the stay, in seconds, that is told; farther off the place hardly counts.
+   */
+  private static final double KINKS_AROUND = 12 * 3600.0;
+
   private record Given(Temperature low, Temperature high, @Nullable Double sigma, long lead) {}
 
   private final NavigableMap<Double, LocalDate> byMidnight = new TreeMap<>();
   private final Map<LocalDate, DiurnalCurve.Day> days;
   private final Map<LocalDate, Given> given;
+  private final List<Double> kinks;
   private final Provenance provenance;
 
   private LowHighAir(
@@ -50,6 +59,13 @@ final class LowHighAir implements AirSeries {
     for (LocalDate date : days.keySet()) {
       byMidnight.put((double) date.atStartOfDay(need.zone()).toEpochSecond(), date);
     }
+    double from = need.from().getEpochSecond() - KINKS_AROUND;
+    double to = need.to().getEpochSecond() + KINKS_AROUND;
+    kinks =
+        days.values().stream()
+            .map(DiurnalCurve.Day::timeOfLow)
+            .filter(low -> low >= from && low <= to)
+            .toList();
   }
 
   /**
@@ -131,9 +147,23 @@ final class LowHighAir implements AirSeries {
     return (back <= ahead ? before : after).getValue();
   }
 
+  /**
+   * The same hour of the nearest day whose sun is known: times far from the stay are only asked for
+   * where the air is bridged over days.
+   */
+  private double near(double epochSeconds) {
+    double first = byMidnight.higherKey(byMidnight.firstKey());
+    double last = byMidnight.lastKey();
+    if (epochSeconds < first) {
+      return epochSeconds + DAY * Math.ceil((first - epochSeconds) / DAY);
+    }
+    return epochSeconds < last
+        ? epochSeconds
+        : epochSeconds - DAY * (Math.floor((epochSeconds - last) / DAY) + 1);
+  }
+
   private LocalDate dateAt(double epochSeconds) {
-    var entry = byMidnight.floorEntry(epochSeconds);
-    return entry == null ? byMidnight.firstEntry().getValue() : entry.getValue();
+    return byMidnight.floorEntry(epochSeconds).getValue();
   }
 
   private DiurnalCurve.Day day(LocalDate date) {
@@ -154,14 +184,15 @@ final class LowHighAir implements AirSeries {
 
   @Override
   public double kelvinsAt(double epochSeconds) {
-    LocalDate date = dateAt(epochSeconds);
+    double time = near(epochSeconds);
+    LocalDate date = dateAt(time);
     return DiurnalCurve.temperatureAt(
-        epochSeconds, day(date.minusDays(1)), day(date), day(date.plusDays(1)));
+        time, day(date.minusDays(1)), day(date), day(date.plusDays(1)));
   }
 
   @Override
   public double sigmaAt(double epochSeconds) {
-    Given figures = given(dateAt(epochSeconds));
+    Given figures = given(dateAt(near(epochSeconds)));
     if (figures.sigma != null) {
       return figures.sigma;
     }
@@ -176,13 +207,14 @@ final class LowHighAir implements AirSeries {
   }
 
   private boolean aboutTheMinimum(double epochSeconds) {
-    DiurnalCurve.Day day = day(dateAt(epochSeconds));
-    return epochSeconds <= day.sunriseSeconds() + MINIMUM_HOLDS_AFTER_SUNRISE;
+    double time = near(epochSeconds);
+    DiurnalCurve.Day day = day(dateAt(time));
+    return time <= day.sunriseSeconds() + MINIMUM_HOLDS_AFTER_SUNRISE;
   }
 
   @Override
   public List<Double> kinks() {
-    return List.of();
+    return kinks;
   }
 
   @Override

@@ -15,6 +15,8 @@ package dawngauge.forecast;
  * @param repeatSigma repeatability of the gauge, one standard deviation in pascal
  * @param offsetSigma constant error of the gauge, one standard deviation in pascal
  * @param airSigma of the air's temperature then, in kelvin
+ * @param airExpected whether that was the expected temperature, whose error is still much the same
+ *     soon after; false where air or tire were measured
  * @param warmSigma of how much warmer than the air the tire was, in kelvin
  */
 public record FillOrigin(
@@ -30,6 +32,7 @@ public record FillOrigin(
     double repeatSigma,
     double offsetSigma,
     double airSigma,
+    boolean airExpected,
     double warmSigma) {
 
   /** What the fill is known from. */

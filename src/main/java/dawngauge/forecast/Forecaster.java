@@ -8,7 +8,6 @@ import dawngauge.trip.AxleRef;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LoadChange;
 import dawngauge.trip.Loads;
-import dawngauge.trip.LogEvent;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
@@ -140,13 +139,7 @@ public final class Forecaster {
         continue;
       }
       problems.addAll(tire.problems());
-      boolean read =
-          trip.log().stream()
-              .anyMatch(
-                  event ->
-                      event instanceof LogEvent.Reading reading
-                          && reading.tire().equals(tire.tire().id()));
-      if (!read) {
+      if (!scene.isRead(tire.tire().id())) {
         problems.add(Problem.of(ProblemCode.NO_READING, position.words()));
       }
     }

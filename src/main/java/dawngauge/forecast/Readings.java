@@ -74,20 +74,23 @@ final class Readings {
         air,
         over,
         airSigma,
+        measured == null && own == null,
         warmSigma);
   }
 
   /** The fill by an adjustment; null where the tire's temperature then is not known. */
   @Nullable FillOrigin adjusted(LogEvent.Adjustment adjustment) {
-    double over = warmthKnown ? heat.kelvins() - timeline.air[node] : 0;
-    return origin(
-        FillOrigin.Kind.ADJUSTMENT,
-        adjustment.to().value().pascals(),
-        adjustment.gauge(),
-        timeline.air[node],
-        over,
-        timeline.sigma[node],
-        warmthKnown ? heat.warmSigma() : 0);
+    return warmthKnown
+        ? origin(
+            FillOrigin.Kind.ADJUSTMENT,
+            adjustment.to().value().pascals(),
+            adjustment.gauge(),
+            timeline.air[node],
+            heat.kelvins() - timeline.air[node],
+            timeline.sigma[node],
+            true,
+            heat.warmSigma())
+        : null;
   }
 
   private @Nullable FillOrigin origin(
@@ -97,14 +100,14 @@ final class Readings {
       double air,
       double over,
       double airSigma,
+      boolean airExpected,
       double warmSigma) {
     double around = timeline.pressure[node];
     if (Double.isNaN(air) || Double.isNaN(around)) {
       return null;
     }
     Gauge gauge = scene.trip.rig().gauge(gaugeName).orElse(null);
-    boolean sealed = gauge != null && gauge.kind() == Gauge.Kind.SEA_LEVEL_SUBTRACTED;
-    double open = sealed ? shown + StandardAtmosphere.SEA_LEVEL_PRESSURE - around : shown;
+    double open = shown + readsLow(gaugeName);
     double kelvins = air + over;
     return new FillOrigin(
         kind,
@@ -119,7 +122,16 @@ final class Readings {
         Uncertainty.repeatability(gauge),
         Uncertainty.offset(gauge),
         airSigma,
+        airExpected,
         warmSigma);
+  }
+
+  /** How much less than an open gauge a gauge shows here: 0, or sea level's air less that here. */
+  double readsLow(String gaugeName) {
+    boolean sealed =
+        scene.trip.rig().gauge(gaugeName).map(Gauge::kind).orElse(Gauge.Kind.OPEN)
+            == Gauge.Kind.SEA_LEVEL_SUBTRACTED;
+    return sealed ? StandardAtmosphere.SEA_LEVEL_PRESSURE - timeline.pressure[node] : 0;
   }
 
   /** Spread of the settled pressure by an origin alone, in pascal. */
@@ -139,7 +151,7 @@ final class Readings {
     if (reading.state() == ReadingState.COLD) {
       return read;
     }
-    double off = reading.pressure().value().pascals() - expected.reading();
+    double off = read.gaugePascals() - expected.reading();
     double before = expected.settledSigma();
     double now = settledSigma(read, expected.airKelvins());
     if (Math.abs(off) > UNEXPECTED * Math.hypot(before, now)) {
@@ -161,6 +173,7 @@ final class Readings {
         repeat,
         read.offsetSigma(),
         0,
+        true,
         0);
   }
 }

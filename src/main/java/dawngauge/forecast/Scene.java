@@ -58,17 +58,30 @@ final class Scene {
     this.cold = coldAtLeaving();
   }
 
-  /** Which stops are left with cold tires. */
+  /**
+   * Which stops are left with cold tires: three hours parked, less than a mile driven in them or
+   * since. Places passed do not cut a drive into short moves.
+   */
   private boolean[] coldAtLeaving() {
     boolean[] result = new boolean[itinerary.visits().size()];
     double parked = Timeline.COLD_SECONDS;
+    double moved = 0;
+    double moving = 0;
     for (Itinerary.Visit visit : itinerary.visits()) {
       if (visit.index() > 0) {
         Itinerary.Drive before = itinerary.drives().get(visit.index() - 1);
-        boolean shortMove = before.meters() > 0 && before.meters() < SHORT_MOVE_METERS;
-        parked = shortMove ? parked + before.seconds() : 0;
+        moved += before.meters() > 0 ? before.meters() : SHORT_MOVE_METERS;
+        moving += before.seconds();
       }
-      parked += visit.stay().toMillis() / 1000.0;
+      if (moved >= SHORT_MOVE_METERS) {
+        parked = 0;
+      }
+      if (!visit.passes()) {
+        double stay = visit.stay().toMillis() / 1000.0;
+        parked = moved >= SHORT_MOVE_METERS ? stay : parked + moving + stay;
+        moved = moved >= SHORT_MOVE_METERS || stay >= Timeline.COLD_SECONDS ? 0 : moved;
+        moving = 0;
+      }
       result[visit.index()] = parked >= Timeline.COLD_SECONDS;
     }
     return result;
@@ -85,6 +98,13 @@ final class Scene {
   /** The same position with another tire. */
   FittedTire refit(WheelPosition position, Tire tire) {
     return new FittedTire(trip.rig(), position, tire);
+  }
+
+  /** Whether a reading of a tire lies within the trip. */
+  boolean isRead(String tire) {
+    return eventsAtNode.stream()
+        .flatMap(List::stream)
+        .anyMatch(event -> event instanceof LogEvent.Reading read && read.tire().equals(tire));
   }
 
   List<LogEvent> eventsAt(int node) {
@@ -169,7 +189,7 @@ final class Scene {
     }
     double arrival = timeline.seconds[timeline.arrive[visit]];
     double hourBefore = arrival - 3600;
-    if (hourBefore < timeline.seconds[0]) {
+    if (hourBefore < timeline.seconds[0] || timeline.speedUnknown(hourBefore, arrival)) {
       return null;
     }
     double meters = timeline.metersAt(arrival) - timeline.metersAt(hourBefore);

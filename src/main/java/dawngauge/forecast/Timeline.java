@@ -63,7 +63,10 @@ final class Timeline {
   /** Whether the air was taken across a stop without temperature. */
   final boolean[] bridged;
 
-  /** Speed on the piece that begins at a node, in meter per second; 0 while standing. */
+  /**
+   * Speed on the piece that begins at a node, in meter per second; 0 while standing, NaN on a leg
+   * of unknown length.
+   */
   final double[] speed;
 
   /** Index of the drive on which the piece beginning at a node lies; −1 while standing. */
@@ -77,7 +80,8 @@ final class Timeline {
 
   /**
    * Node at which the tires are to be gauged and set at each visit: when leaving; before the first
-   * start of a day not later than half an hour after sunrise, before the sun warms them.
+   * start of a day not later than half an hour after sunrise, before the sun warms them, unless
+   * they were read or set later that morning.
    */
   final int[] check;
 
@@ -118,7 +122,7 @@ final class Timeline {
     }
     double[] checks = new double[visits.size()];
     for (Itinerary.Visit visit : visits) {
-      checks[visit.index()] = checkTime(visit);
+      checks[visit.index()] = Math.max(checkTime(visit), lastLogged(trip, visit));
       extras.add(checks[visit.index()]);
     }
     extras.removeAll(knots);
@@ -147,7 +151,7 @@ final class Timeline {
     for (int i = 0; i < itinerary.drives().size(); i++) {
       for (int node = leave[i]; node < arrive[i + 1]; node++) {
         drive[node] = i;
-        speed[node] = itinerary.drives().get(i).metersPerSecond();
+        speed[node] = lengthKnown(i) ? itinerary.drives().get(i).metersPerSecond() : Double.NaN;
       }
     }
     for (int node = 0; node < count; node++) {
@@ -235,6 +239,16 @@ final class Timeline {
         .orElse(leaving);
   }
 
+  /** When a tire was last read or set during a stay: what is still to be set is set after that. */
+  private static double lastLogged(Trip trip, Itinerary.Visit visit) {
+    return trip.log().stream()
+        .filter(event -> event instanceof LogEvent.Reading || event instanceof LogEvent.Adjustment)
+        .mapToDouble(event -> time(event.time().instant()))
+        .filter(t -> t >= time(visit.arrive()) && t <= time(visit.leave()))
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
+  }
+
   /** Whether the ground bends at a place passed. */
   private boolean bends(Itinerary.Visit visit) {
     Entered<Elevation> typed = visit.stop().elevation();
@@ -267,9 +281,17 @@ final class Timeline {
     meters[node] = way;
     int visit = standingAt(node);
     Air here;
-    if (visit >= 0 && ambient.seriesAt(visit) != null) {
-      here = ambient.atStop(visit, t);
-      elevation[node] = heightAt(itinerary.visits().get(visit).meters());
+    if (visit >= 0) {
+      elevation[node] = heightOf(visit);
+      here =
+          ambient.seriesAt(visit) != null
+              ? ambient.atStop(visit, t)
+              : ambient.onTheWay(meters, elevation[node], t);
+    } else if (!lengthKnown(drive[node])) {
+      int from = drive[node];
+      double part = (t - seconds[leave[from]]) / (seconds[arrive[from + 1]] - seconds[leave[from]]);
+      elevation[node] = heightOf(from) + part * (heightOf(from + 1) - heightOf(from));
+      here = ambient.atStop(from, t).towards(ambient.atStop(from + 1, t), part);
     } else {
       elevation[node] = heightAt(way);
       here = ambient.onTheWay(way, elevation[node], t);
@@ -280,6 +302,28 @@ final class Timeline {
     bridged[node] = here.bridged();
     pressure[node] =
         Double.isNaN(elevation[node]) ? Double.NaN : StandardAtmosphere.pressureAt(elevation[node]);
+  }
+
+  /** Height of a stop: its own, else between its neighbours. */
+  private double heightOf(int visit) {
+    Entered<Elevation> typed = itinerary.visits().get(visit).stop().elevation();
+    return typed == null
+        ? heightAt(itinerary.visits().get(visit).meters())
+        : typed.value().meters();
+  }
+
+  private boolean lengthKnown(int leg) {
+    return itinerary.drives().get(leg).meters() > 0;
+  }
+
+  /** Whether the rig rolls at an unknown speed between two times. */
+  boolean speedUnknown(double from, double to) {
+    for (int node = 0; node + 1 < count(); node++) {
+      if (Double.isNaN(speed[node]) && seconds[node] < to && seconds[node + 1] > from) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private int standingAt(int node) {

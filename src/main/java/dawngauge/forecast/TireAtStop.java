@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param limits floor, aim and ceiling for the leg ahead; at the last stop as if it went on
  * @param arrival on arrival, or null where nothing is known
  * @param check when it is to be gauged and set here, before any assumed setting: when leaving, or
- *     before the first start of a day not later than half an hour after sunrise; null where nothing
- *     is known
+ *     before the first start of a day not later than half an hour after sunrise, but after the last
+ *     reading in the log; null where nothing is known
  * @param leaving when leaving, after it, or null where nothing is known
  * @param setting what the forecast takes as done here, or null
  * @param low lowest on the leg ahead, or null at the last stop and where nothing is known

@@ -136,12 +136,17 @@ public final class Track {
     Moment check = null;
     Setting setting = settings.get(visit);
     for (int node = arrive; node <= leave; node++) {
+      if (timeline.seconds[node] - timeline.seconds[arrive] >= Timeline.COLD_SECONDS) {
+        regainWarmth(node);
+      }
       events(node, readings);
       if (node == arrive && arrival == null) {
         arrival = momentAt(node);
       }
       if (node == timeline.check[visit]) {
-        regainWarmth(visit, node);
+        if (scene.coldWhenLeaving(visit)) {
+          regainWarmth(node);
+        }
         check = momentAt(node);
         if (setting != null && check != null) {
           record(node);
@@ -214,7 +219,7 @@ public final class Track {
     Capacity capacity = tire.capacity();
     FillOrigin known = origin;
     double rated = tire.ratedSingleKilograms();
-    if (capacity == null || known == null || Double.isNaN(rated)) {
+    if (capacity == null || known == null || Double.isNaN(rated) || Double.isNaN(speed)) {
       return Double.NaN;
     }
     double load = limits.load().kilograms();
@@ -258,8 +263,8 @@ public final class Track {
   }
 
   /** After three hours in known air the tire is as cool as it, whatever came before. */
-  private void regainWarmth(int visit, int node) {
-    if (!warmthKnown && scene.coldWhenLeaving(visit) && !Double.isNaN(timeline.air[node])) {
+  private void regainWarmth(int node) {
+    if (!warmthKnown && !Double.isNaN(timeline.air[node])) {
       heat.reset(timeline.air[node]);
       warmthKnown = true;
     }
@@ -270,10 +275,10 @@ public final class Track {
       if (event instanceof LogEvent.Reading reading && isMine(reading.tire())) {
         read(reading, node, readings);
       } else if (event instanceof LogEvent.Adjustment adjustment && isMine(adjustment.tire())) {
-        known(new Readings(scene, timeline, node, heat, warmthKnown).adjusted(adjustment), node);
+        adjust(adjustment, node);
       } else if (event instanceof LogEvent.TireChange change
           && change.position().equals(tire.position())) {
-        change(change);
+        change(change, node);
       }
     }
   }
@@ -294,12 +299,12 @@ public final class Track {
     readings.add(
         new ReadingCheck(
             reading,
-            expected == null ? Double.NaN : expected.reading(),
+            expected == null ? Double.NaN : expected.reading() - taken.readsLow(reading.gauge()),
             expected == null ? Double.NaN : expected.readingSigma(),
             settled,
             Readings.settledSigma(found, timeline.air[node]),
             rolledSinceReading || before == null));
-    known(expected == null ? found : Readings.joined(found, expected, reading), node);
+    known(expected == null ? found : Readings.joined(found, expected, reading));
     Entered<Temperature> own = reading.tireTemperature();
     if (own != null) {
       heat.reset(own.value().kelvins());
@@ -308,14 +313,28 @@ public final class Track {
     rolledSinceReading = false;
   }
 
-  private void known(@Nullable FillOrigin found, int node) {
-    if (found != null && !Double.isNaN(timeline.pressure[node])) {
-      origin = found;
-      fill = found.fill();
+  private void known(FillOrigin found) {
+    origin = found;
+    fill = found.fill();
+  }
+
+  private void unknown() {
+    origin = null;
+    fill = Double.NaN;
+  }
+
+  /** Air added to a tire of unknown warmth: what was known of it no longer holds either. */
+  private void adjust(LogEvent.Adjustment adjustment, int node) {
+    FillOrigin found = new Readings(scene, timeline, node, heat, warmthKnown).adjusted(adjustment);
+    if (found == null) {
+      unknown();
+    } else {
+      known(found);
     }
   }
 
-  private void change(LogEvent.TireChange change) {
+  /** The tire that goes on has not run: it is as cool as the air. */
+  private void change(LogEvent.TireChange change, int node) {
     scene
         .trip
         .rig()
@@ -324,8 +343,11 @@ public final class Track {
             on -> {
               tire = scene.refit(tire.position(), on);
               decay = scene.decayOf(tire);
-              origin = null;
-              fill = Double.NaN;
+              unknown();
+              warmthKnown = !Double.isNaN(timeline.air[node]);
+              if (warmthKnown) {
+                heat.reset(timeline.air[node]);
+              }
             });
   }
 
@@ -347,6 +369,7 @@ public final class Track {
             before.origin().repeatSigma(),
             before.origin().offsetSigma(),
             timeline.sigma[node],
+            true,
             warmthKnown ? heat.warmSigma() : 0);
   }
 

@@ -76,7 +76,7 @@ final class Uncertainty {
     double judged = fill * Math.min(tireKelvins, air) - pressure;
 
     double age = Math.max(0, seconds - origin.seconds());
-    double memory = Math.exp(-age / AIR_MEMORY);
+    double memory = origin.airExpected() ? Math.exp(-age / AIR_MEMORY) : 0;
     double growth = air / origin.tireKelvins();
     double lost = (origin.fill() - fill) * air * LOSS_SIGMA;
     double weather = 2 * BAROMETER * BAROMETER * (1 - Math.exp(-age / BAROMETER_MEMORY));

@@ -1,0 +1,189 @@
+package dawngauge.forecast;
+
+import static dawngauge.testdata.Forecasts.known;
+import static dawngauge.testdata.Forecasts.psi;
+import static dawngauge.testdata.StopBuilder.stop;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dawngauge.testdata.Forecasts;
+import dawngauge.testdata.RigBuilder;
+import dawngauge.testdata.StopBuilder;
+import dawngauge.testdata.Trips;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.Trip;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** How sure a figure is. */
+class BandsTest {
+
+  /** Pressure of 80 psi at 60 °F over absolute temperature: what a kelvin makes, in psi. */
+  private static final double PSI_PER_KELVIN = (80 + 14.696) / 288.706;
+
+  private static Trip parked(String gauge, ReadingState state, StopBuilder first) {
+    return Trips.of(RigBuilder.trailer())
+        .stop(first.leaves("2027-06-01T06:00Z"))
+        .leg("50 mi", "50 mph")
+        .stop(stop("b").stays(Duration.ofDays(3)).steady("60 °F"))
+        .read("2027-06-01T05:50Z", "T1", "80 psi", gauge, state)
+        .trip();
+  }
+
+  private static List<TireAtStop> track(String gauge) {
+    return Forecasts.first(parked(gauge, ReadingState.COLD, stop("a").steady("60 °F")));
+  }
+
+  /** The offset of one gauge cancels in its own readings, not against a limit. */
+  @Test
+  void aReadingWithTheSameGaugeIsSurerThanALimit() {
+    Moment leaving = known(track("hand").get(0).leaving());
+
+    // repeatability 0.5 psi (half a division of 1 psi), twice: reading and reading again
+    assertThat(psi(leaving.settledSigma())).isCloseTo(0.5 * Math.sqrt(2), within(0.05));
+    // 2 % of 100 psi as an even spread: 2/√3 = 1.155 (ASME B40.100 grade as a limit of error)
+    assertThat(psi(leaving.limitSigma()))
+        .isCloseTo(Math.hypot(0.5, 2 / Math.sqrt(3)), within(0.05));
+    assertThat(leaving.settledSigma()).isLessThan(leaving.limitSigma());
+  }
+
+  /** A coarse gauge: half a division of 5 psi. */
+  @Test
+  void aCoarseGaugeRepeatsWorse() {
+    Moment fine = known(track("hand").get(0).leaving());
+    Moment coarse = known(track("coarse").get(0).leaving());
+
+    assertThat(psi(coarse.settledSigma())).isCloseTo(2.5 * Math.sqrt(2), within(0.05));
+    assertThat(coarse.limitSigma()).isGreaterThan(fine.limitSigma());
+    assertThat(psi(coarse.limitSigma())).isCloseTo(Math.hypot(2.5, 2 / Math.sqrt(3)), within(0.05));
+  }
+
+  /**
+   * Right after a cold reading the air's error is that of the reading and cancels; it fades in
+   * (e^(−t/12 h), inferred): after days both errors, 2 K each, count in full.
+   */
+  @Test
+  void theSpreadGrowsAsTheAirForgets() {
+    List<TireAtStop> track = track("hand");
+    double soon = psi(known(track.get(0).leaving()).settledSigma());
+    double hour = psi(known(track.get(1).arrival()).settledSigma());
+    double days = psi(known(track.get(1).leaving()).settledSigma());
+
+    assertThat(soon).isLessThan(hour);
+    assertThat(hour).isLessThan(days);
+    double air = 2 * PSI_PER_KELVIN;
+    double barometer = 0.3 / Math.sqrt(3);
+    double all = Math.sqrt(2 * 0.25 + 2 * air * air + 2 * barometer * barometer);
+    assertThat(days).isCloseTo(all, within(0.02));
+  }
+
+  /** Warmth adds its own spread: R by a quarter, time constants by 0.35 and 0.2 (inferred). */
+  @Test
+  void aWarmReadingIsLessSure() {
+    Moment arrival = known(track("hand").get(1).arrival());
+
+    assertThat(arrival.readingSigma()).isGreaterThan(arrival.settledSigma());
+    assertThat(psi(arrival.warmSigma())).isBetween(0.25 * psi(arrival.buildUp()), 3.0);
+    assertThat(arrival.readingSigma())
+        .isCloseTo(Math.hypot(arrival.settledSigma(), arrival.warmSigma()), within(1e-6));
+  }
+
+  /** Parked long enough, only what is spread about the parked time constant is left: nothing. */
+  @Test
+  void warmthIsSureAgainWhenTheTireIsCold() {
+    assertThat(psi(known(track("hand").get(1).leaving()).warmSigma())).isLessThan(0.001);
+  }
+
+  /**
+   * In the sun the tire is 0 to 15 K above the air (inferred), one-sided: the cold equivalent lies
+   * 7.5 K lower with an even spread, 15/√12 K.
+   */
+  @Test
+  void aReadingInTheSunMeansLess() {
+    Trip trip = parked("hand", ReadingState.COLD_IN_SUN, stop("a").steady("60 °F"));
+    ReadingCheck check = Forecasts.first(trip).get(0).readings().get(0);
+
+    double lower = 7.5 * (80 + 14.696) / (288.706 + 7.5);
+    assertThat(psi(check.coldEquivalent())).isCloseTo(80 - lower, within(0.01));
+    assertThat(psi(check.coldSigma()))
+        .isCloseTo(
+            288.706 / 296.206 * Math.hypot(0.5, 15 / Math.sqrt(12) * 94.696 / 296.206),
+            within(0.005));
+    assertThat(psi(check.coldEquivalent() + 1.75 * check.coldSigma())).isGreaterThan(79.9);
+  }
+
+  /**
+   * Dawn decides: by a typed low of the day the spread of an 80 psi tire is about 1 psi more than
+   * by its repeatability, and 1 °F further on the low side once the air has forgotten the reading.
+   */
+  @Test
+  void theErrorOfTheLowAndItsBiasCount() {
+    Trip trip =
+        Trips.of(RigBuilder.trailer())
+            .stop(
+                stop("a")
+                    .at(38.54, -106.93, "America/Denver")
+                    .leaves("2027-03-08T06:00-07:00[America/Denver]")
+                    .lowHigh("2027-03-08", "10 °F", "50 °F"))
+            .leg("50 mi", "50 mph")
+            .stop(
+                stop("b")
+                    .at(38.54, -106.93, "America/Denver")
+                    .leaves("2027-03-10T06:00-07:00[America/Denver]")
+                    .lowHigh("2027-03-10", "10 °F", "50 °F"))
+            .stop(stop("c").steady("40 °F"))
+            .read("2027-03-08T05:50-07:00[America/Denver]", "T1", "80 psi")
+            .trip();
+
+    Moment dawn = known(Forecasts.first(trip).get(1).leaving());
+    double perKelvin = psi(dawn.fill());
+    double memory = Math.exp(-48.0 / 12);
+    double then = 5.14 * 5 / 9 * perKelvin;
+    double now = 5.62 * 5 / 9 * perKelvin;
+    double barometer = 2 * 0.03 * (1 - Math.exp(-2));
+
+    // minimum's error at lead 0 and 2 days (ASA Data Expo 2018)
+    assertThat(psi(dawn.settledSigma()))
+        .isCloseTo(
+            Math.sqrt(0.5 + then * then + now * now - 2 * memory * then * now + barometer),
+            within(0.02));
+    assertThat(psi(dawn.coldSide())).isCloseTo(5.0 / 9 * perKelvin * (1 - memory), within(0.005));
+  }
+
+  /** A spread typed beside a temperature takes the place of the assumed 2 K. */
+  @Test
+  void aTypedSpreadOfTheAirCounts() {
+    Moment vague =
+        known(
+            Forecasts.first(
+                    parked("hand", ReadingState.COLD, stop("a").steady("60 °F").give("8 °C")))
+                .get(1)
+                .leaving());
+    Moment sure = known(track("hand").get(1).leaving());
+
+    assertThat(vague.settledSigma()).isGreaterThan(sure.settledSigma());
+    assertThat(psi(vague.settledSigma()))
+        .isCloseTo(Math.sqrt(0.5 + 68 * PSI_PER_KELVIN * PSI_PER_KELVIN + 2 * 0.03), within(0.05));
+  }
+
+  /**
+   * Air measured beside the tire (1 K) makes the fill surer, but its error is not that of the
+   * expected air (2 K), so nothing cancels in what is expected right afterwards.
+   */
+  @Test
+  void measuredAirSharesNoErrorWithTheExpectedOne() {
+    Trip trip =
+        Trips.of(RigBuilder.trailer())
+            .stop(stop("a").leaves("2027-06-01T06:00Z").steady("60 °F"))
+            .stop(stop("b").steady("60 °F"))
+            .readIn("60 °F", "2027-06-01T05:59Z", "T1", "80 psi")
+            .trip();
+
+    Moment leaving = known(Forecasts.first(trip).get(0).leaving());
+
+    assertThat(psi(leaving.settled())).isCloseTo(80, within(1e-9));
+    assertThat(psi(leaving.settledSigma()))
+        .isCloseTo(Math.sqrt(0.5 + 5 * PSI_PER_KELVIN * PSI_PER_KELVIN), within(0.01));
+  }
+}
