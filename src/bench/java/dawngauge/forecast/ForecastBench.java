@@ -120,7 +120,7 @@ public class ForecastBench {
         new Forecaster(haul.trip, haul.itinerary, haul.ambient, new ForecastOptions(0.9, 0.1));
     int count = 0;
     for (WheelPosition position : haul.trip.rig().positions()) {
-      count += forecaster.follow(position, java.util.Map.of()).size();
+      count += forecaster.track(position).map(track -> track.stops().size()).orElse(0);
     }
     return count;
   }

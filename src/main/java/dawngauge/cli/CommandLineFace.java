@@ -54,6 +54,8 @@ public final class CommandLineFace implements Runnable {
     CommandLine line = new CommandLine(face);
     line.addSubcommand(new ForecastCommand(planner, console));
     line.addSubcommand(new ExplainCommand(planner, console));
+    line.addSubcommand(new FitnessCommand(planner, console));
+    line.addSubcommand(new NewCommand(planner, console));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(console.out());
     line.setErr(console.err());

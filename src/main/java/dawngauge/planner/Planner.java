@@ -6,6 +6,8 @@ import dawngauge.ambient.Ambient;
 import dawngauge.ambient.AmbientNeeds;
 import dawngauge.ambient.AmbientSource;
 import dawngauge.ambient.TypedAmbient;
+import dawngauge.fitness.Defect;
+import dawngauge.fitness.FitnessCheck;
 import dawngauge.forecast.ForecastOptions;
 import dawngauge.forecast.Forecaster;
 import dawngauge.problem.Outcome;
@@ -14,7 +16,10 @@ import dawngauge.settings.Settings;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
 import dawngauge.tripfile.TripFile;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -46,6 +51,23 @@ public final class Planner {
   /** Reads a trip from a stream, such as standard input. */
   public Outcome<Trip> open(InputStream stream) {
     return TripFile.readFrom(stream);
+  }
+
+  /** What is wrong with the rig before the trip, worst first. */
+  public List<Defect> fitness(Trip trip) {
+    return FitnessCheck.of(trip, new FitnessCheck.Options(settings.reserve().value()));
+  }
+
+  /** Text of a starter trip file, whose notes say where each figure is read. */
+  public String starter() {
+    try (InputStream stream = Planner.class.getResourceAsStream("starter.dawngauge")) {
+      if (stream == null) {
+        throw new IllegalStateException("the program lacks its starter file");
+      }
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Forecast and advice for a trip. */

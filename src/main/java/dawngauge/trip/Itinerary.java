@@ -49,6 +49,8 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
    *     without a typed stay
    * @param meters way from the start of the route
    * @param passes whether the rig passes without standing
+   * @param firstStartOfDay whether the rig starts from here for the first time that day, by the
+   *     stop's own clock
    */
   public record Visit(
       int index,
@@ -57,7 +59,8 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
       Instant arrive,
       Instant leave,
       double meters,
-      boolean passes) {
+      boolean passes,
+      boolean firstStartOfDay) {
 
     /** How long the rig stands. */
     public Duration stay() {
@@ -105,9 +108,20 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     Instant arrive = timeArrived(trip, first, null);
     Instant there = arrive == null ? earliestReading(trip, leave) : arrive;
     ZoneId zone = zoneOf(first, zoneOfLog(trip));
+    Instant lastStart = leave;
+    ZoneId lastStartZone = zone;
     List<Visit> visits = new ArrayList<>();
     List<Drive> drives = new ArrayList<>();
-    visits.add(new Visit(0, first, zone, there.isAfter(leave) ? leave : there, leave, 0, false));
+    visits.add(
+        new Visit(
+            0,
+            first,
+            zone,
+            there.isAfter(leave) ? leave : there,
+            leave,
+            0,
+            false,
+            stops.size() > 1));
     for (int i = 1; i < stops.size(); i++) {
       Visit before = visits.get(i - 1);
       Stop stop = stops.get(i);
@@ -155,26 +169,19 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
       drives.add(drive);
       boolean passes = goes.equals(reached) && i < stops.size() - 1;
       double meters = before.meters() + drive.meters();
-      visits.add(new Visit(i, stop, zone, reached, goes, meters, passes));
+      boolean starts =
+          !passes && i < stops.size() - 1 && !day(lastStart, lastStartZone).equals(day(goes, zone));
+      if (!passes) {
+        lastStart = goes;
+        lastStartZone = zone;
+      }
+      visits.add(new Visit(i, stop, zone, reached, goes, meters, passes, starts));
     }
     return Outcome.of(new Itinerary(visits, drives), problems);
   }
 
-  /** Whether the rig starts from a stop for the first time that day, by the stop's own clock. */
-  public boolean firstStartOfDay(int index) {
-    if (index == visits.size() - 1 || visits.get(index).passes()) {
-      return false;
-    }
-    for (int i = index - 1; i >= 0; i--) {
-      if (!visits.get(i).passes()) {
-        return !startDay(visits.get(i)).equals(startDay(visits.get(index)));
-      }
-    }
-    return true;
-  }
-
-  private static LocalDate startDay(Visit visit) {
-    return visit.leave().atZone(visit.zone()).toLocalDate();
+  private static LocalDate day(Instant instant, ZoneId zone) {
+    return instant.atZone(zone).toLocalDate();
   }
 
   private static Drive drive(Leg leg, Duration driving, boolean asPlanned) {
