@@ -26,6 +26,7 @@ final class SideRules {
           "dawngauge.cli.Output",
           "dawngauge.cli.Console",
           "dawngauge.cli.TripArgument",
+          "dawngauge.geo.BundledLines",
           "dawngauge.tire.BundledTable");
 
   static final ArchRule FRONT_ENDS =

@@ -1,4 +1,7 @@
-/** Where things are, and when the sun rises there. Start at {@link dawngauge.geo.Coordinate}. */
+/**
+ * Where things are, what they are called, and when the sun rises there. Start at {@link
+ * dawngauge.geo.Coordinate} and {@link dawngauge.geo.Gazetteer}.
+ */
 @NullMarked
 package dawngauge.geo;
 

@@ -1,0 +1,8 @@
+/**
+ * Writes the data that comes with the program from published packages; run by hand. Start at {@link
+ * dawngauge.derive.DerivePlaces}.
+ */
+@NullMarked
+package dawngauge.derive;
+
+import org.jspecify.annotations.NullMarked;

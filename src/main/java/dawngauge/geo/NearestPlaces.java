@@ -1,0 +1,108 @@
+package dawngauge.geo;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.stream.IntStream;
+
+/**
+ * Finds the places around a point. The places are points on a ball of radius 1, ordered from south
+ * to north; the search goes from the point to both sides until the next is too far north or south
+ * to be among the nearest. So neither the poles nor the date line are special.
+ */
+final class NearestPlaces {
+
+  private final PlaceTable table;
+  private final int[] index;
+  private final double[] x;
+  private final double[] y;
+  private final double[] z;
+
+  NearestPlaces(PlaceTable table) {
+    this.table = table;
+    index =
+        IntStream.range(0, table.size())
+            .boxed()
+            .sorted(Comparator.comparingInt(table::latitudeSteps))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    x = new double[index.length];
+    y = new double[index.length];
+    z = new double[index.length];
+    for (int i = 0; i < index.length; i++) {
+      Point point = Point.of(table.coordinate(index[i]));
+      x[i] = point.x();
+      y[i] = point.y();
+      z[i] = point.z();
+    }
+  }
+
+  /**
+   * A place of the table.
+   *
+   * @param index its row
+   * @param meters how far away it is
+   */
+  record Near(int index, double meters) {}
+
+  /** A point on the ball; z is to the north. */
+  private record Point(double x, double y, double z) {
+    static Point of(Coordinate at) {
+      double latitude = Math.toRadians(at.latitude());
+      double longitude = Math.toRadians(at.longitude());
+      return new Point(
+          Math.cos(latitude) * Math.cos(longitude),
+          Math.cos(latitude) * Math.sin(longitude),
+          Math.sin(latitude));
+    }
+  }
+
+  /** A candidate and the square of its straight distance through the ball. */
+  private record Candidate(int index, double chordSquared) {}
+
+  /** The nearest places, the nearest first. */
+  List<Near> around(Coordinate at, int count) {
+    Point here = Point.of(at);
+    PriorityQueue<Candidate> kept =
+        new PriorityQueue<>(Comparator.comparingDouble(Candidate::chordSquared).reversed());
+    int above = firstFrom(here.z());
+    int below = above - 1;
+    double reach = Double.POSITIVE_INFINITY;
+    while (below >= 0 || above < z.length) {
+      boolean up = below < 0 || (above < z.length && z[above] - here.z() <= here.z() - z[below]);
+      int next = up ? above++ : below--;
+      double north = square(z[next] - here.z());
+      if (north > reach) {
+        break;
+      }
+      double chord = north + square(x[next] - here.x()) + square(y[next] - here.y());
+      if (chord < reach) {
+        kept.add(new Candidate(index[next], chord));
+        if (kept.size() > count) {
+          kept.remove();
+        }
+        if (kept.size() == count) {
+          reach = kept.element().chordSquared();
+        }
+      }
+    }
+    return kept.stream()
+        .sorted(Comparator.comparingDouble(Candidate::chordSquared))
+        .map(candidate -> new Near(candidate.index(), meters(at, candidate.index())))
+        .toList();
+  }
+
+  private int firstFrom(double north) {
+    int found = Arrays.binarySearch(z, north);
+    return found >= 0 ? found : -found - 1;
+  }
+
+  private double meters(Coordinate at, int row) {
+    return GreatCircle.between(at, table.coordinate(row)).meters();
+  }
+
+  private static double square(double difference) {
+    return difference * difference;
+  }
+}

@@ -1,0 +1,38 @@
+package dawngauge.geo;
+
+import dawngauge.quantity.Elevation;
+import java.time.ZoneId;
+import java.util.Locale;
+
+/**
+ * A populated place of the gazetteer.
+ *
+ * @param name its name, accents included
+ * @param state state, province or other first division: its postal code in the United States and
+ *     Canada, its name elsewhere; empty where there is none
+ * @param country two letters by ISO 3166-1
+ * @param coordinate its middle
+ * @param elevation of the ground at the coordinate, rough: a town spreads over slopes
+ * @param zone the time zone of its clocks
+ * @param population inhabitants, by the last figure known to the source
+ */
+public record Place(
+    String name,
+    String state,
+    String country,
+    Coordinate coordinate,
+    Elevation elevation,
+    ZoneId zone,
+    int population) {
+
+  /**
+   * Name and state, and elsewhere the country too: "Dodge City KS", "Saltillo, Coahuila, Mexico".
+   */
+  public String label() {
+    if (country.equals("US") || country.equals("CA")) {
+      return name + " " + state;
+    }
+    String behind = ", " + new Locale("", country).getDisplayCountry(Locale.ENGLISH);
+    return name + (state.isEmpty() ? "" : ", " + state) + behind;
+  }
+}

@@ -1,0 +1,113 @@
+package dawngauge.geo;
+
+import dawngauge.quantity.Elevation;
+import java.time.ZoneId;
+import java.util.List;
+
+/** The rows of the gazetteer, each column an array, so that tens of thousands stay small. */
+final class PlaceTable {
+
+  /** Coordinates are whole numbers of this part of a degree, about 11 m. */
+  private static final double STEPS_PER_DEGREE = 10_000;
+
+  private final List<Division> divisions;
+  private final List<ZoneId> zones;
+  private final String names;
+  private final int[] nameEnds;
+  private final int[] latitudes;
+  private final int[] longitudes;
+  private final short[] division;
+  private final int[] population;
+  private final short[] elevation;
+  private final short[] zone;
+  private final PlaceNames keys;
+
+  private PlaceTable(List<Division> divisions, List<ZoneId> zones, List<String> rows) {
+    this.divisions = divisions;
+    this.zones = zones;
+    int size = rows.size();
+    nameEnds = new int[size];
+    latitudes = new int[size];
+    longitudes = new int[size];
+    division = new short[size];
+    population = new int[size];
+    elevation = new short[size];
+    zone = new short[size];
+    keys = new PlaceNames(size);
+    StringBuilder all = new StringBuilder();
+    for (int i = 0; i < size; i++) {
+      String[] columns = rows.get(i).split("\t", -1);
+      all.append(columns[0]);
+      nameEnds[i] = all.length();
+      keys.add(columns[0], columns[1]);
+      latitudes[i] = Integer.parseInt(columns[2]);
+      longitudes[i] = Integer.parseInt(columns[3]);
+      division[i] = Short.parseShort(columns[4]);
+      population[i] = Integer.parseInt(columns[5]);
+      elevation[i] = Short.parseShort(columns[6]);
+      zone[i] = Short.parseShort(columns[7]);
+    }
+    names = all.toString();
+  }
+
+  /** The table that comes with the program. */
+  static PlaceTable bundled() {
+    return new PlaceTable(
+        Division.all(BundledLines.of("states.tsv")),
+        BundledLines.of("zones.txt").stream().map(ZoneId::of).toList(),
+        BundledLines.of("places.tsv.gz"));
+  }
+
+  int size() {
+    return nameEnds.length;
+  }
+
+  List<Division> divisions() {
+    return divisions;
+  }
+
+  /** The folded names. */
+  PlaceNames keys() {
+    return keys;
+  }
+
+  /** Which of the divisions a place is in. */
+  int division(int index) {
+    return division[index];
+  }
+
+  int population(int index) {
+    return population[index];
+  }
+
+  /** Meter above mean sea level. */
+  int elevation(int index) {
+    return elevation[index];
+  }
+
+  Coordinate coordinate(int index) {
+    return new Coordinate(
+        latitudes[index] / STEPS_PER_DEGREE, longitudes[index] / STEPS_PER_DEGREE);
+  }
+
+  /** Latitude in 1e-4 degree north. */
+  int latitudeSteps(int index) {
+    return latitudes[index];
+  }
+
+  ZoneId zone(int index) {
+    return zones.get(zone[index]);
+  }
+
+  Place place(int index) {
+    Division within = divisions.get(division[index]);
+    return new Place(
+        names.substring(index == 0 ? 0 : nameEnds[index - 1], nameEnds[index]),
+        within.shown(),
+        within.country(),
+        coordinate(index),
+        new Elevation(elevation[index]),
+        zone(index),
+        population[index]);
+  }
+}
