@@ -1,43 +1,59 @@
 package dawngauge.cli;
 
 import dawngauge.planner.Planner;
+import dawngauge.quantity.UnitSystem;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.ScopeType;
 
 /** The program as it is typed: a trip file, or a command. */
 @Command(
     name = "dawngauge",
     description =
         "Forecasts tire pressure and load margin along a haul from the morning's cold reading.",
-    mixinStandardHelpOptions = true,
     version = "Dawngauge 0.1.0",
     footer = {
       "",
       "With a FILE and no command it prints the forecast.",
       "A forecast replaces no gauge; label, makers' tables and local law come first."
     })
-public final class CommandLineFace implements Runnable {
+public final class CommandLineFace implements Callable<Integer> {
+
+  private static final int LINE_WIDTH = 100;
 
   private final Planner planner;
   private final Console console;
-
-  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
       index = "0",
       arity = "0..1",
       paramLabel = "FILE",
       description = "Trip file; - is standard input.")
-  private String file = "";
+  private @Nullable String file;
 
   @Option(
       names = "--copy",
       description = "Take the file as an unsaved copy, so that it is never written over.")
   private boolean copy;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      scope = ScopeType.INHERIT,
+      description = "Show this help and exit.")
+  @SuppressWarnings("UnusedVariable") // acted on by picocli
+  private boolean help;
+
+  @Option(
+      names = {"-V", "--version"},
+      versionHelp = true,
+      description = "Print the version and exit.")
+  @SuppressWarnings("UnusedVariable") // acted on by picocli
+  private boolean version;
 
   private CommandLineFace(Planner planner, Console console) {
     this.planner = planner;
@@ -50,41 +66,68 @@ public final class CommandLineFace implements Runnable {
    * @return the exit code
    */
   public static int run(Planner planner, Console console, String... arguments) {
-    CommandLineFace face = new CommandLineFace(planner, console);
-    CommandLine line = new CommandLine(face);
+    try {
+      return commands(planner, console).execute(arguments);
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      return internalError(console, e);
+    }
+  }
+
+  /** Every command with its options. */
+  static CommandLine commands(Planner planner, Console console) {
+    CommandLine line = new CommandLine(new CommandLineFace(planner, console));
     line.addSubcommand(new ForecastCommand(planner, console));
     line.addSubcommand(new ExplainCommand(planner, console));
-    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(
+        ForecastCommand.Format.class, new Choice<>(ForecastCommand.Format.class));
+    line.registerConverter(ExplainCommand.When.class, new Choice<>(ExplainCommand.When.class));
+    line.registerConverter(UnitSystem.class, new Choice<>(UnitSystem.class));
+    line.setExpandAtFiles(false);
+    line.setUsageHelpWidth(LINE_WIDTH);
     line.setOut(console.out());
     line.setErr(console.err());
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-    line.getCommandSpec().usageMessage().width(LINE_WIDTH);
     line.setParameterExceptionHandler(
         (problem, typed) -> {
           console.err().println(problem.getMessage());
-          console.err().println("See: dawngauge --help");
+          console
+              .err()
+              .println(
+                  "See: " + problem.getCommandLine().getCommandSpec().qualifiedName() + " --help");
           return ExitCode.USAGE;
         });
-    face.code = ExitCode.DONE;
-    int code = line.execute(arguments);
-    return code == ExitCode.DONE ? face.code : code;
+    line.setExecutionExceptionHandler(
+        (unexpected, command, parsed) -> internalError(console, unexpected));
+    return line;
   }
 
-  private static final int LINE_WIDTH = 100;
-
-  private int code;
+  /**
+   * Tells of an error of the program itself, in one line.
+   *
+   * @return the exit code
+   */
+  private static int internalError(Console console, Throwable error) {
+    StackTraceElement[] trace = error.getStackTrace();
+    console
+        .err()
+        .println(
+            "internal error: "
+                + String.valueOf(error).replaceAll("\\s+", " ")
+                + (trace.length == 0 ? "" : " at " + trace[0])
+                + "; please report it with what was typed and the trip file");
+    return ExitCode.INTERNAL;
+  }
 
   @Override
-  public void run() {
-    if (file.isEmpty()) {
-      spec.commandLine().usage(console.out());
-      return;
+  public Integer call() {
+    if (file == null) {
+      commands(planner, console).usage(console.out());
+      return ExitCode.DONE;
     }
     console
         .err()
         .println(
             "This version has no window yet: here is the forecast" + (copy ? " of a copy." : "."));
-    CommandLine forecast = new CommandLine(new ForecastCommand(planner, console));
-    code = forecast.execute(file);
+    return new ForecastCommand(planner, console).print(file);
   }
 }

@@ -21,6 +21,9 @@ public final class ExitCode {
   /** No such file. */
   public static final int NO_FILE = 66;
 
+  /** An error of the program itself. */
+  public static final int INTERNAL = 70;
+
   /** Cannot write. */
   public static final int CANNOT_WRITE = 73;
 
