@@ -9,6 +9,7 @@ import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CsvTable;
 import dawngauge.report.JsonResult;
@@ -103,7 +104,9 @@ final class ForecastCommand implements Callable<Integer> {
     }
     PlannedTrip planned = planner.plan(trip);
     List<Problem> problems = new ArrayList<>(opened.problems());
-    planned.problems().stream().filter(p -> !problems.contains(p)).forEach(problems::add);
+    planned.problems().stream()
+        .filter(problem -> !repeats(problem, opened.problems()))
+        .forEach(problems::add);
     String text =
         switch (format) {
           case TEXT -> LedgerText.of(Ledger.of(trip, planned.advice(), problems, units, only));
@@ -118,6 +121,13 @@ final class ForecastCommand implements Callable<Integer> {
       problems.forEach(problem -> console.err().println(problem.message()));
     }
     return check ? verdict(trip, planned.advice(), only) : ExitCode.DONE;
+  }
+
+  /** The file's reader tells of a missing departure too, with its place in the file. */
+  private static boolean repeats(Problem problem, List<Problem> told) {
+    return told.contains(problem)
+        || (problem.code() == ProblemCode.NO_DEPARTURE
+            && told.stream().anyMatch(other -> other.code() == problem.code()));
   }
 
   /** What --check answers; it says where it has nothing to go by. */
@@ -146,13 +156,12 @@ final class ForecastCommand implements Callable<Integer> {
       console
           .err()
           .println(
-              "--check: "
+              "--check: the exit code does not speak of what is not known: "
                   + unknown
                   + " of "
                   + (known + unknown)
-                  + " marks are \"not known\", and "
-                  + untimed
-                  + " stops have no known time; the exit code does not speak of these");
+                  + " marks, stops without a known time: "
+                  + untimed);
     }
     return switch (strongest) {
       case HOLD -> ExitCode.HOLD;

@@ -156,8 +156,8 @@ final class Summary {
       return "not known where the sidewall's figures are missing";
     }
     return tire.limits().estimated()
-        ? "estimated by the most cautious published form (e)"
-        : "makers' rows as typed";
+        ? "by estimate, the most cautious published form (e)"
+        : "by makers' rows as typed";
   }
 
   private static String air(Trip trip) {

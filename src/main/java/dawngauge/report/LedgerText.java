@@ -19,8 +19,8 @@ public final class LedgerText {
 
   private static final List<String> COLUMNS =
       List.of(
-          "reads    what the gauge shows then; 9 of 10 readings lie in the range behind it, or it says"
-              + " that the figure was read at this stop, or is what is set here",
+          "reads    what the gauge shows then; the range behind it holds 9 of 10 readings; \"read\": it"
+              + " was gauged at this stop; \"set\": it is to be set here",
           "settled  what it shows once the tire is as cool as the air",
           "ahead    lowest pressure on the leg ahead; warmth is not credited",
           "floor    what the load needs, rounded up: never roll below it",
@@ -127,8 +127,9 @@ public final class LedgerText {
     out.wrapped(
         "  ",
         "Tires whose figures agree to half a psi share a line, with the figures of the one of the"
-            + " lowest margin. Before leaving: before the first start of a day not later"
-            + " than half an hour after sunrise. A leaving time with +1 is on the next day.");
+            + " lowest margin. \"Before leaving\" is when the rig leaves or, before the first start of"
+            + " a day, half an hour after sunrise if that is earlier. A leaving time with +1 is on the"
+            + " next day.");
     out.line("");
     out.line("Cautions");
     for (String caution : Ledger.CAUTIONS) {

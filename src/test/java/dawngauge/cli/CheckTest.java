@@ -17,7 +17,7 @@ class CheckTest {
     Run run = Run.of("forecast", Run.DEMO, "--check");
     assertThat(run.out()).contains("  adjust  ").contains("mark\n");
     assertThat(run.code()).isEqualTo(1);
-    assertThat(run.err()).contains("\"not known\"");
+    assertThat(run.err()).contains("not known: ");
   }
 
   @Test
@@ -25,7 +25,7 @@ class CheckTest {
     Run run = Run.of("forecast", Run.sample("full"), "--check");
     assertThat(run.out()).contains("  hold  ");
     assertThat(run.code()).isEqualTo(2);
-    assertThat(run.err()).contains("1 stops have no known time");
+    assertThat(run.err()).contains("stops without a known time: 1");
   }
 
   @Test
