@@ -70,11 +70,14 @@ final class PlainText {
     for (String word : GLUED.matcher(calm).replaceAll(String.valueOf(GLUE)).split(" ", -1)) {
       String rest = word;
       if (current.length() > 0 && length(current) + 1 + length(rest) > width) {
-        lines.add(current.toString());
+        int begun = length(rest) > width ? fitting(rest, width - length(current) - 1) : 0;
+        lines.add(begun == 0 ? current.toString() : current + " " + rest.substring(0, begun));
+        rest = rest.substring(begun);
         current.setLength(0);
       }
       while (length(rest) > width) {
-        int end = fitting(rest, width);
+        int whole = fitting(rest, width);
+        int end = whole > 0 ? whole : rest.offsetByCodePoints(0, width);
         lines.add(rest.substring(0, end));
         rest = rest.substring(end);
       }
@@ -87,14 +90,14 @@ final class PlainText {
     return lines.stream().map(line -> line.replace(GLUE, ' ')).toList();
   }
 
-  /** End of the longest beginning that fits, at a whole character if one fits. */
+  /** End of the longest beginning of whole characters that fits; 0 where not even one does. */
   private static int fitting(String text, int width) {
     int end = 0;
     Matcher characters = CHARACTER.matcher(text);
     while (characters.find() && length(text.substring(0, characters.end())) <= width) {
       end = characters.end();
     }
-    return end > 0 ? end : text.offsetByCodePoints(0, width);
+    return end;
   }
 
   /** Columns of a text: its code points. */

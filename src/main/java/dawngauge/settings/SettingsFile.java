@@ -6,6 +6,7 @@ import dawngauge.quantity.QuantityKind;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Properties;
@@ -22,7 +23,9 @@ public final class SettingsFile {
       if (stream == null) {
         throw new IllegalStateException("the program lacks its own " + DEFAULTS);
       }
-      properties.load(new InputStreamReader(stream, StandardCharsets.UTF_8));
+      try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
+        properties.load(reader);
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

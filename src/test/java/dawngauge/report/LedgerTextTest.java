@@ -30,7 +30,7 @@ class LedgerTextTest {
   /** Pascal in a psi, NIST Special Publication 811 (2008), appendix B.8: 6.894 757 E+03. */
   private static final double PSI = 6894.757;
 
-  private static final Pattern STOP = Pattern.compile("^[0-9: +]{14}(\\d+)\\. .*");
+  private static final Pattern STOP = Pattern.compile("[0-9: +]{14}(\\d+)\\.(?: .*|)");
 
   static Stream<String> trips() {
     return Plans.all().keySet().stream();
@@ -237,8 +237,8 @@ class LedgerTextTest {
     assertThat(text)
         .containsPattern("\n {14}4\\. Lamar CO · show ground +time not known\n")
         .contains("to Lamar CO · when it gets there is not known")
-        .contains("4 stops · at least ")
-        .contains("no time known at the last stop");
+        .contains("4 stops · at least ");
+    assertThat(text.replaceAll("\\s+", " ")).contains("no time known at the last stop");
     String none = Plans.print(trip("no departure"), UnitSystem.US, null);
     assertThat(Pattern.compile("time not known\n").matcher(none).results()).hasSize(13);
   }
@@ -256,7 +256,7 @@ class LedgerTextTest {
         .contains("no weight and no GAWR")
         .contains("Loads: not known where neither weighed nor rated.")
         .doesNotContain("load margin +");
-    assertThat(Plans.print(Plans.demo(), UnitSystem.US, null))
+    assertThat(Plans.print(Plans.demo(), UnitSystem.US, null).replaceAll("\\s+", " "))
         .contains("not known at Raton NM and Clayton NM")
         .contains("lowest known load margin +");
   }

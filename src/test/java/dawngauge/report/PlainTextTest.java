@@ -47,6 +47,11 @@ class PlainTextTest {
   }
 
   @Test
+  void aWordWiderThanTheLineBeginsWhereThereIsRoom() {
+    assertThat(PlainText.split("2. abcdefghij klm", 8)).containsExactly("2. abcde", "fghij", "klm");
+  }
+
+  @Test
   void aCharacterWiderThanTheLineIsBrokenAfterAll() {
     String heap = "a" + "\u0301".repeat(30);
     List<String> lines = PlainText.split(heap, 8);

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,8 @@ import org.jspecify.annotations.Nullable;
 final class Plans {
   static final Path DEMO = Path.of("demo-data", "spring-fleece-haul.dawngauge");
   private static final Path SAMPLES = Path.of("src", "test", "resources", "dawngauge", "tripfile");
+
+  private static final Map<String, Trip> ALL = make();
 
   private Plans() {}
 
@@ -53,6 +56,10 @@ final class Plans {
 
   /** Trips that are whole, and trips that lack something. */
   static Map<String, Trip> all() {
+    return ALL;
+  }
+
+  private static Map<String, Trip> make() {
     Trip demo = demo();
     Map<String, Trip> trips = new LinkedHashMap<>();
     trips.put("demo", demo);
@@ -77,7 +84,7 @@ final class Plans {
     trips.put(
         "right to left",
         named("\u05D7\u05D5\u05D5\u05D4 \u0645\u0632\u0631\u0639\u0629 ".repeat(14).strip()));
-    return trips;
+    return Collections.unmodifiableMap(trips);
   }
 
   static PlannedTrip plan(Trip trip) {
