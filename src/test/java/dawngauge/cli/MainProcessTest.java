@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The program as a process of its own, on a platform that knows only ASCII. */
@@ -23,6 +25,10 @@ class MainProcessTest {
   private record Ended(int code, String out, String err) {}
 
   private Ended run(String... arguments) throws IOException, InterruptedException {
+    return runTo(Files.writeString(folder.resolve("out"), ""), arguments);
+  }
+
+  private Ended runTo(Path out, String... arguments) throws IOException, InterruptedException {
     List<String> command =
         new ArrayList<>(
             List.of(
@@ -33,7 +39,6 @@ class MainProcessTest {
                 System.getProperty("java.class.path", ""),
                 "dawngauge.Main"));
     command.addAll(List.of(arguments));
-    Path out = folder.resolve("out");
     Path err = folder.resolve("err");
     ProcessBuilder builder =
         new ProcessBuilder(command)
@@ -43,7 +48,10 @@ class MainProcessTest {
     builder.environment().put("LC_ALL", "C");
     Process process = builder.start();
     assertThat(process.waitFor(2, TimeUnit.MINUTES)).isTrue();
-    return new Ended(process.exitValue(), Files.readString(out), Files.readString(err));
+    return new Ended(
+        process.exitValue(),
+        Files.isRegularFile(out) ? Files.readString(out) : "",
+        Files.readString(err));
   }
 
   @Test
@@ -70,5 +78,14 @@ class MainProcessTest {
     Ended ended = run("--version");
     assertThat(ended.code).isZero();
     assertThat(ended.out).startsWith("Dawngauge ");
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void aFullStandardOutputIsNoSuccess() throws Exception {
+    // See full(4) of the Linux manual: every write to it fails for want of space.
+    Ended ended = runTo(Path.of("/dev/full"), "forecast", "-");
+    assertThat(ended.code).isEqualTo(73);
+    assertThat(ended.err.lines()).containsExactly("standard output cannot be written");
   }
 }
