@@ -4,6 +4,7 @@ import dawngauge.cli.CommandLineFace;
 import dawngauge.cli.Console;
 import dawngauge.planner.Planner;
 import dawngauge.settings.SettingsFile;
+import dawngauge.ui.WindowStart;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
@@ -21,7 +22,8 @@ public final class Main {
     PrintWriter out = utf8(FileDescriptor.out);
     PrintWriter err = utf8(FileDescriptor.err);
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
-    int code = CommandLineFace.run(planner, new Console(System.in, out, err), args);
+    int code =
+        CommandLineFace.run(planner, new Console(System.in, out, err), WindowStart::open, args);
     out.flush();
     err.flush();
     if (code != 0) {

@@ -1,7 +1,10 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Forecast;
+import dawngauge.forecast.Track;
+import dawngauge.trip.WheelPosition;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A forecast with what to do about it. Each adjustment that is asked for is taken as done, so that
@@ -9,12 +12,14 @@ import java.util.List;
  *
  * @param forecast the forecast under that policy
  * @param stops what to do, stop by stop
+ * @param tracks each tire along the whole way under that policy
  */
-public record Advice(Forecast forecast, List<StopAdvice> stops) {
+public record Advice(Forecast forecast, List<StopAdvice> stops, Map<WheelPosition, Track> tracks) {
 
-  /** Copies the list. */
+  /** Copies list and map. */
   public Advice {
     stops = List.copyOf(stops);
+    tracks = Map.copyOf(tracks);
   }
 
   /** The strongest mark of the trip. */

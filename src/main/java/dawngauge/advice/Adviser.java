@@ -4,11 +4,10 @@ import dawngauge.forecast.Forecast;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.StopForecast;
-import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.Track;
 import dawngauge.trip.LoadChange;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,46 +29,48 @@ public final class Adviser {
 
   /** The forecast with what to do. */
   public Advice advise() {
-    Map<WheelPosition, List<TireAtStop>> tracks = new LinkedHashMap<>();
-    Map<WheelPosition, Map<Integer, Setting>> settings = new HashMap<>();
-    for (WheelPosition position : forecaster.trip().rig().positions()) {
-      settings.put(position, new HashMap<>());
-      tracks.put(position, forecaster.follow(position, Map.of()));
-    }
+    Map<WheelPosition, Track> tracks = new LinkedHashMap<>();
     Map<WheelPosition, TireJudge> judges = new LinkedHashMap<>();
-    tracks.forEach(
-        (position, track) -> {
-          if (!track.isEmpty()) {
-            judges.put(position, new TireJudge(forecaster, thresholds));
-          }
-        });
+    for (WheelPosition position : forecaster.trip().rig().positions()) {
+      forecaster
+          .track(position)
+          .ifPresent(
+              track -> {
+                tracks.put(position, track);
+                judges.put(position, new TireJudge(forecaster, thresholds));
+              });
+    }
     List<List<TireAdvice>> byStop = new ArrayList<>();
     int count = forecaster.itinerary().visits().size();
     for (int visit = 0; visit < count; visit++) {
       List<TireAdvice> tires = new ArrayList<>();
       for (Map.Entry<WheelPosition, TireJudge> entry : judges.entrySet()) {
-        WheelPosition position = entry.getKey();
-        List<TireAtStop> track = tracks.getOrDefault(position, List.of());
-        List<TireAtStop> mate =
-            tracks.getOrDefault(
-                new WheelPosition(position.axle(), position.slot().mate()), List.of());
-        TireAdvice advice = entry.getValue().judge(visit, track, mate);
-        SetFigure set = advice.set();
-        if (set != null) {
-          Map<Integer, Setting> done = settings.getOrDefault(position, new HashMap<>());
-          done.put(visit, new Setting(set.figure().pascals()));
-          List<TireAtStop> after = forecaster.follow(position, done);
-          tracks.put(position, after);
-          advice = entry.getValue().afterSetting(visit, after, advice);
-        }
-        tires.add(advice);
+        tires.add(advise(visit, entry.getKey(), entry.getValue(), tracks));
       }
       byStop.add(tires);
     }
-    return assemble(forecaster.forecast(tracks), byStop);
+    return assemble(tracks, byStop);
   }
 
-  private Advice assemble(Forecast forecast, List<List<TireAdvice>> byStop) {
+  private static TireAdvice advise(
+      int visit, WheelPosition position, TireJudge judge, Map<WheelPosition, Track> tracks) {
+    Track track = tracks.get(position);
+    if (track == null) {
+      throw new IllegalStateException("no track of " + position.words());
+    }
+    Track mate = tracks.get(new WheelPosition(position.axle(), position.slot().mate()));
+    TireAdvice advice = judge.judge(visit, track.stops(), mate == null ? List.of() : mate.stops());
+    SetFigure set = advice.set();
+    if (set == null) {
+      return advice;
+    }
+    Track after = track.with(visit, new Setting(set.figure().pascals()));
+    tracks.put(position, after);
+    return judge.afterSetting(visit, after.stops(), advice);
+  }
+
+  private Advice assemble(Map<WheelPosition, Track> tracks, List<List<TireAdvice>> byStop) {
+    Forecast forecast = forecaster.forecast(tracks);
     List<StopAdvice> stops = new ArrayList<>();
     for (int visit = 0; visit < byStop.size(); visit++) {
       StopForecast stop = forecast.stops().get(visit);
@@ -82,6 +83,6 @@ public final class Adviser {
       stops.add(
           new StopAdvice(stop, byStop.get(visit), offers, LegCautions.of(stop, byStop.get(visit))));
     }
-    return new Advice(forecast, stops);
+    return new Advice(forecast, stops, tracks);
   }
 }

@@ -36,10 +36,12 @@ final class Chances {
 
   private final Forecaster forecaster;
   private final double confidence;
+  private final double sigmas;
 
   Chances(Forecaster forecaster) {
     this.forecaster = forecaster;
     this.confidence = forecaster.options().confidence();
+    this.sigmas = NORMAL.inverseCumulativeProbability(confidence);
   }
 
   /** The air at a stop, the crew's own compressor included; null where there is none. */
@@ -97,7 +99,6 @@ final class Chances {
    */
   double neededSettled(Moment setting, Judged later) {
     Moment then = later.moment();
-    double sigmas = NORMAL.inverseCumulativeProbability(confidence);
     double low = then.judged() - then.coldSide() - sigmas * then.limitSigma();
     double missing = later.floor() - low;
     double kelvins = Math.min(then.tireKelvins(), then.airKelvins());

@@ -86,13 +86,14 @@ final class HoldRules {
     Limits limits = at.limits();
     Loads.AxleLoad axle = limits.load().axle();
     Entered<Mass> gawr = at.fitted().axle().gawr();
-    String name = at.fitted().position().axle().words();
     if (gawr != null && axle.likelyKilograms() > gawr.value().kilograms() + 0.5) {
       reasons.add(
           hold(
               Phrase.of(
                   "{0} carries {1}, over its GAWR of {2}: lighten it",
-                  name, new Mass(axle.likelyKilograms()), gawr.value()),
+                  at.fitted().position().axle().words(),
+                  new Mass(axle.likelyKilograms()),
+                  gawr.value()),
               1));
     }
     Entered<Mass> wheel = at.fitted().axle().wheelMaxLoad();
@@ -102,7 +103,7 @@ final class HoldRules {
           hold(
               Phrase.of(
                   "its wheel carries {0}, over its rating of {1}: lighten {2}",
-                  new Mass(load), wheel.value(), name),
+                  new Mass(load), wheel.value(), at.fitted().position().axle().words()),
               1));
     }
     if (limits.overloaded() && at.fitted().capacity() != null) {
@@ -115,7 +116,9 @@ final class HoldRules {
           hold(
               Phrase.of(
                   "carries {0}, more than the {1} it may at any allowed pressure: lighten {2}",
-                  new Mass(load), new Mass(Double.isNaN(most) ? 0 : most), name),
+                  new Mass(load),
+                  new Mass(Double.isNaN(most) ? 0 : most),
+                  at.fitted().position().axle().words()),
               1));
     }
   }

@@ -2,6 +2,7 @@ package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.Track;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.LoadChange;
 import dawngauge.trip.WheelPosition;
@@ -47,7 +48,7 @@ final class OfferJudge {
     Forecaster with = forecaster.taking(offer, part);
     Map<String, Reason> distinct = new LinkedHashMap<>();
     for (WheelPosition position : forecaster.trip().rig().positions()) {
-      List<TireAtStop> track = with.follow(position, Map.of());
+      List<TireAtStop> track = with.track(position).map(Track::stops).orElse(List.of());
       if (visit < track.size() - 1) {
         for (Reason reason : HoldRules.overloadOnly(track.get(visit))) {
           distinct.putIfAbsent(reason.text().in(UnitSystem.US), reason);

@@ -43,7 +43,7 @@ final class Rechecks {
     boolean taken = !at.readings().isEmpty();
     Moment leaving = at.check();
     if (!last
-        && forecaster.itinerary().firstStartOfDay(visit)
+        && forecaster.itinerary().visits().get(visit).firstStartOfDay()
         && !takenCold(at)
         && leaving != null) {
       reasons.add(beforeStart(visit, at));
@@ -92,7 +92,7 @@ final class Rechecks {
                         && a.tire().equals(at.fitted().tire().id())
                         && !a.time().instant().isBefore(stop.arrive())
                         && !a.time().instant().isAfter(stop.leave()));
-    if (forecaster.itinerary().firstStartOfDay(visit) || set || adjusted) {
+    if (forecaster.itinerary().visits().get(visit).firstStartOfDay() || set || adjusted) {
       lookAtNextStop = true;
       afterSetting = set || adjusted;
     } else if (longEnough) {

@@ -128,7 +128,7 @@ final class TireJudge {
     TireAtStop at = track.get(visit);
     Limits limits = at.limits();
     double step = step(check);
-    boolean start = forecaster.itinerary().firstStartOfDay(visit);
+    boolean start = forecaster.itinerary().visits().get(visit).firstStartOfDay();
     boolean dualsApart = start && at.cold() && dualsApart(visit, check, mate);
     double aim = limits.aim();
     boolean below =

@@ -1,7 +1,11 @@
 package dawngauge.cli;
 
 import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Trip;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -18,7 +22,7 @@ import picocli.CommandLine.ScopeType;
     version = "Dawngauge 0.1.0",
     footer = {
       "",
-      "With a FILE and no command it prints the forecast.",
+      "With no command it opens the window, or prints the forecast where none can be opened.",
       "A forecast replaces no gauge; label, makers' tables and local law come first."
     })
 public final class CommandLineFace implements Callable<Integer> {
@@ -27,6 +31,7 @@ public final class CommandLineFace implements Callable<Integer> {
 
   private final Planner planner;
   private final Console console;
+  private final WindowOpener opener;
 
   @Parameters(
       index = "0",
@@ -55,29 +60,57 @@ public final class CommandLineFace implements Callable<Integer> {
   @SuppressWarnings("UnusedVariable") // acted on by picocli
   private boolean version;
 
-  private CommandLineFace(Planner planner, Console console) {
+  private CommandLineFace(Planner planner, Console console, WindowOpener opener) {
+    this.opener = opener;
     this.planner = planner;
     this.console = console;
+  }
+
+  /** Opens the window on a trip. */
+  @FunctionalInterface
+  public interface WindowOpener {
+    /**
+     * Opens it and waits until it is closed.
+     *
+     * @param planner the use cases
+     * @param trip the trip to show
+     * @param file its file, or empty where it has none
+     * @return false where no window can be opened
+     */
+    boolean open(Planner planner, Trip trip, Optional<Path> file);
+  }
+
+  /**
+   * Runs what was typed, where there is no window.
+   *
+   * @return the exit code
+   */
+  public static int run(Planner planner, Console console, String... arguments) {
+    return run(planner, console, (use, trip, path) -> false, arguments);
   }
 
   /**
    * Runs what was typed.
    *
+   * @param opener opens the window
    * @return the exit code
    */
-  public static int run(Planner planner, Console console, String... arguments) {
+  public static int run(
+      Planner planner, Console console, WindowOpener opener, String... arguments) {
     try {
-      return commands(planner, console).execute(arguments);
+      return commands(planner, console, opener).execute(arguments);
     } catch (StackOverflowError | OutOfMemoryError e) {
       return internalError(console, e);
     }
   }
 
   /** Every command with its options. */
-  static CommandLine commands(Planner planner, Console console) {
-    CommandLine line = new CommandLine(new CommandLineFace(planner, console));
+  static CommandLine commands(Planner planner, Console console, WindowOpener opener) {
+    CommandLine line = new CommandLine(new CommandLineFace(planner, console, opener));
     line.addSubcommand(new ForecastCommand(planner, console));
     line.addSubcommand(new ExplainCommand(planner, console));
+    line.addSubcommand(new FitnessCommand(planner, console));
+    line.addSubcommand(new NewCommand(planner, console));
     line.registerConverter(
         ForecastCommand.Format.class, new Choice<>(ForecastCommand.Format.class));
     line.registerConverter(ExplainCommand.When.class, new Choice<>(ExplainCommand.When.class));
@@ -120,14 +153,21 @@ public final class CommandLineFace implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (file == null) {
-      commands(planner, console).usage(console.out());
+    Outcome<Trip> opened =
+        file == null ? planner.starterTrip() : TripArgument.open(planner, console, file);
+    if (!opened.hasValue()) {
+      return TripArgument.refuse(console, file == null ? "the starter" : file, opened.problems());
+    }
+    boolean unsaved = copy || file == null || file.equals(TripArgument.STANDARD);
+    Optional<Path> path = unsaved ? Optional.empty() : Optional.ofNullable(file).map(Path::of);
+    if (opener.open(planner, opened.get(), path)) {
       return ExitCode.DONE;
     }
-    console
-        .err()
-        .println(
-            "This version has no window yet: here is the forecast" + (copy ? " of a copy." : "."));
-    return new ForecastCommand(planner, console).print(file);
+    if (file == null) {
+      commands(planner, console, opener).usage(console.out());
+      return ExitCode.DONE;
+    }
+    console.err().println("No window can be opened here, so this is the forecast as text.");
+    return new ForecastCommand(planner, console).print(file, opened);
   }
 }

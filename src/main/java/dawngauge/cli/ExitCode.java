@@ -6,10 +6,10 @@ public final class ExitCode {
   /** Done. */
   public static final int DONE = 0;
 
-  /** With --check: some tire must be adjusted. */
+  /** With --check: some tire must be adjusted, or something put right before leaving. */
   public static final int ADJUST = 1;
 
-  /** With --check: some tire is on hold. */
+  /** With --check: some tire is on hold, or the rig must not go. */
   public static final int HOLD = 2;
 
   /** Wrong usage. */

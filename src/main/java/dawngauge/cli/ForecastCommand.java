@@ -83,12 +83,11 @@ final class ForecastCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return print(file);
+    return print(file, TripArgument.open(planner, console, file));
   }
 
-  /** Prints the forecast of a trip file, in the form that was asked for. */
-  int print(String name) {
-    Outcome<Trip> opened = TripArgument.open(planner, console, name);
+  /** Prints the forecast of what a trip file gave, in the form that was asked for. */
+  int print(String name, Outcome<Trip> opened) {
     if (!opened.hasValue()) {
       return TripArgument.refuse(console, name, opened.problems());
     }

@@ -44,9 +44,7 @@ public record Phrase(String template, List<Object> figures) {
       return units.format(quantity);
     } else if (figure instanceof Stated stated) {
       int decimals = units == UnitSystem.US ? stated.usDecimals : stated.siDecimals;
-      return units.number(stated.quantity, decimals)
-          + " "
-          + units.unitOf(stated.quantity.kind()).symbol();
+      return units.format(stated.quantity, decimals);
     } else if (figure instanceof Phrase phrase) {
       return phrase.in(units);
     }

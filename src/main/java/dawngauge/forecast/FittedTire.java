@@ -225,7 +225,7 @@ public final class FittedTire {
   /** Whether the special rule for trailer tires without a speed symbol holds. */
   boolean underTrailerSpeedRule() {
     return spec != null
-        && spec.tireClass() == TireClass.SPECIAL_TRAILER
+        && spec.classOrFromSize() == TireClass.SPECIAL_TRAILER
         && spec.speedSymbol() == null;
   }
 }

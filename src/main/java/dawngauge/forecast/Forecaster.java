@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -75,30 +76,25 @@ public final class Forecaster {
     return scene.loads;
   }
 
-  /**
-   * Follows the tire at a position.
-   *
-   * @param settings what is taken as done, by index of the stop
-   * @return one entry a stop; empty where no tire is fitted
-   */
-  public List<TireAtStop> follow(WheelPosition position, Map<Integer, Setting> settings) {
-    return Track.follow(scene, position, settings);
+  /** Follows the tire at a position; empty where none is fitted. */
+  public Optional<Track> track(WheelPosition position) {
+    return Track.of(scene, position);
   }
 
   /**
    * The forecast of all tires.
    *
-   * @param tracks what {@link #follow} gave for each position
+   * @param tracks the tire at each position
    */
-  public Forecast forecast(Map<WheelPosition, List<TireAtStop>> tracks) {
+  public Forecast forecast(Map<WheelPosition, Track> tracks) {
     List<StopForecast> stops = new ArrayList<>();
     for (Itinerary.Visit visit : itinerary.visits()) {
       int index = visit.index();
       List<TireAtStop> tires = new ArrayList<>();
       for (WheelPosition position : trip.rig().positions()) {
-        List<TireAtStop> track = tracks.getOrDefault(position, List.of());
-        if (index < track.size()) {
-          tires.add(track.get(index));
+        Track track = tracks.get(position);
+        if (track != null) {
+          tires.add(track.stops().get(index));
         }
       }
       AirSeries series = ambient.seriesAt(index);
@@ -114,7 +110,7 @@ public final class Forecaster {
               series == null ? null : series.given(),
               timeline.elevation[arrive],
               airAheadKnown(index),
-              itinerary.firstStartOfDay(index),
+              visit.firstStartOfDay(),
               tires));
     }
     return new Forecast(trip, options, stops, problems());

@@ -18,6 +18,15 @@ final class Heat {
     reset(startKelvins);
   }
 
+  /** The same state, free to go its own way. */
+  Heat copy() {
+    Heat other = new Heat(kelvins);
+    other.byRunning = byRunning;
+    other.withSlowRolling = withSlowRolling;
+    other.withSlowParking = withSlowParking;
+    return other;
+  }
+
   /** Begins anew from a temperature. */
   void reset(double startKelvins) {
     kelvins = startKelvins;

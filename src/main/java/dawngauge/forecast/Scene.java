@@ -29,6 +29,8 @@ final class Scene {
   private final LimitFinder finder;
   private final Map<WheelPosition, FittedTire> fitted = new HashMap<>();
   private final Map<String, Decay> decays = new HashMap<>();
+  private final Map<FittedTire, List<Limits>> limits = new HashMap<>();
+  private final Map<FittedTire, List<Limits>> own = new HashMap<>();
   private final List<List<LogEvent>> eventsAtNode = new ArrayList<>();
   private final boolean[] cold;
 
@@ -102,6 +104,19 @@ final class Scene {
 
   /** Limits of a tire on the leg that leaves a stop; at the last stop as on the leg before. */
   Limits limits(int visit, FittedTire tire) {
+    List<Limits> known = limits.computeIfAbsent(tire, this::limitsOnAllLegs);
+    return known.get(visit);
+  }
+
+  private List<Limits> limitsOnAllLegs(FittedTire tire) {
+    List<Limits> all = new ArrayList<>();
+    for (int visit = 0; visit < itinerary.visits().size(); visit++) {
+      all.add(commonLimits(visit, tire));
+    }
+    return all;
+  }
+
+  private Limits commonLimits(int visit, FittedTire tire) {
     Limits own = ownLimits(visit, tire);
     double aim = own.aim();
     Limits.AimFrom from = own.aimFrom();
@@ -130,10 +145,20 @@ final class Scene {
   }
 
   private Limits ownLimits(int visit, FittedTire tire) {
+    return own.computeIfAbsent(tire, this::ownLimitsOnAllLegs).get(visit);
+  }
+
+  private List<Limits> ownLimitsOnAllLegs(FittedTire tire) {
     List<Itinerary.Drive> drives = itinerary.drives();
-    double top =
-        drives.isEmpty() ? 0 : drives.get(Math.min(visit, drives.size() - 1)).topMetersPerSecond();
-    return finder.find(tire, loads.tire(visit, tire.position()), top);
+    List<Limits> all = new ArrayList<>();
+    for (int visit = 0; visit < itinerary.visits().size(); visit++) {
+      double top =
+          drives.isEmpty()
+              ? 0
+              : drives.get(Math.min(visit, drives.size() - 1)).topMetersPerSecond();
+      all.add(finder.find(tire, loads.tire(visit, tire.position()), top));
+    }
+    return all;
   }
 
   /** The published build-up for a tire on arrival at a stop. */

@@ -42,6 +42,9 @@ final class Timeline {
   /** Epoch seconds of each node. */
   final double[] seconds;
 
+  /** Way from the start of the route at each node, in meter. */
+  final double[] meters;
+
   /** Air at each node in kelvin; NaN where unknown. */
   final double[] air;
 
@@ -123,6 +126,7 @@ final class Timeline {
     all.addAll(extras);
     int count = all.size();
     seconds = all.stream().mapToDouble(Double::doubleValue).toArray();
+    meters = new double[count];
     air = new double[count];
     sigma = new double[count];
     coldSide = new double[count];
@@ -220,7 +224,7 @@ final class Timeline {
   private double checkTime(Itinerary.Visit visit) {
     double leaving = time(visit.leave());
     Coordinate place = visit.stop().coordinate();
-    if (place == null || !itinerary.firstStartOfDay(visit.index())) {
+    if (place == null || !visit.firstStartOfDay()) {
       return leaving;
     }
     LocalDate date = visit.leave().atZone(visit.zone()).toLocalDate();
@@ -259,15 +263,16 @@ final class Timeline {
 
   private void fill(int node) {
     double t = seconds[node];
-    double meters = metersAt(t);
+    double way = metersAt(t);
+    meters[node] = way;
     int visit = standingAt(node);
     Air here;
     if (visit >= 0 && ambient.seriesAt(visit) != null) {
       here = ambient.atStop(visit, t);
       elevation[node] = heightAt(itinerary.visits().get(visit).meters());
     } else {
-      elevation[node] = heightAt(meters);
-      here = ambient.onTheWay(meters, elevation[node], t);
+      elevation[node] = heightAt(way);
+      here = ambient.onTheWay(way, elevation[node], t);
     }
     air[node] = here.kelvins();
     sigma[node] = here.sigma();

@@ -10,34 +10,54 @@ import dawngauge.tire.Capacity;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Follows the tire at one position along the timeline: its warmth, its air, what was read of it.
+ * The tire at one position along the timeline: its warmth, its air, what was read of it, and what
+ * is taken as set. A further setting gives another track, computed anew only from there.
  */
-final class Track {
+public final class Track {
 
   private static final NormalDistribution NORMAL = new NormalDistribution();
 
+  /** So many deviations away a chance is under 1e-9, which is called none. */
+  private static final double CERTAIN = 6;
+
+  /** What is known of the tire on arriving at a stop, enough to go on from there. */
+  private record Status(
+      FittedTire tire,
+      Heat heat,
+      boolean warmthKnown,
+      double fill,
+      @Nullable FillOrigin origin,
+      boolean rolledSinceReading) {}
+
   private final Scene scene;
   private final Timeline timeline;
+  private final FittedTire first;
   private final Map<Integer, Setting> settings;
   private final List<TireAtStop> stops = new ArrayList<>();
+  private final List<Status> arrivals = new ArrayList<>();
   private FittedTire tire;
   private @Nullable Decay decay;
-  private final Heat heat;
+  private Heat heat;
   private boolean warmthKnown;
   private double fill = Double.NaN;
   private @Nullable FillOrigin origin;
   private boolean rolledSinceReading;
+  private @Nullable List<Moment> recorder;
 
   private Track(Scene scene, FittedTire tire, Map<Integer, Setting> settings) {
     this.scene = scene;
     this.timeline = scene.timeline;
     this.settings = settings;
+    this.first = tire;
     this.tire = tire;
     this.decay = scene.decayOf(tire);
     this.heat =
@@ -45,23 +65,66 @@ final class Track {
     this.warmthKnown = !Double.isNaN(timeline.air[0]);
   }
 
-  /**
-   * Follows a tire.
-   *
-   * @param settings by index of the stop at which they are done
-   * @return one entry a stop
-   */
-  static List<TireAtStop> follow(
-      Scene scene, WheelPosition position, Map<Integer, Setting> settings) {
+  /** Follows the tire at a position through the whole trip, nothing taken as set. */
+  static Optional<Track> of(Scene scene, WheelPosition position) {
     FittedTire tire = scene.fittedAt(position);
-    return tire == null ? List.of() : new Track(scene, tire, settings).follow();
+    if (tire == null) {
+      return Optional.empty();
+    }
+    Track track = new Track(scene, tire, Map.of());
+    track.goOn();
+    return Optional.of(track);
   }
 
-  private List<TireAtStop> follow() {
-    for (int visit = 0; visit < timeline.arrive.length; visit++) {
+  /** One entry a stop. */
+  public List<TireAtStop> stops() {
+    return Collections.unmodifiableList(stops);
+  }
+
+  /** The same with a setting taken as done at a stop, by its index. */
+  public Track with(int visit, Setting setting) {
+    Map<Integer, Setting> more = new HashMap<>(settings);
+    more.put(visit, setting);
+    Status status = arrivals.get(visit);
+    Track other = new Track(scene, first, more);
+    other.tire = status.tire;
+    other.decay = scene.decayOf(status.tire);
+    other.stops.addAll(stops.subList(0, visit));
+    other.arrivals.addAll(arrivals.subList(0, visit));
+    other.heat = status.heat.copy();
+    other.warmthKnown = status.warmthKnown;
+    other.fill = status.fill;
+    other.origin = status.origin;
+    other.rolledSinceReading = status.rolledSinceReading;
+    other.goOn();
+    return other;
+  }
+
+  /**
+   * The tire at every node of the timeline where something is known of it, in time order; where air
+   * is set, before and after.
+   */
+  public List<Moment> course() {
+    Track replay = new Track(scene, first, settings);
+    List<Moment> moments = new ArrayList<>();
+    replay.recorder = moments;
+    replay.goOn();
+    return List.copyOf(moments);
+  }
+
+  private void record(int node) {
+    List<Moment> moments = recorder;
+    Moment moment = moments == null ? null : momentAt(node);
+    if (moments != null && moment != null) {
+      moments.add(moment);
+    }
+  }
+
+  private void goOn() {
+    for (int visit = stops.size(); visit < timeline.arrive.length; visit++) {
+      arrivals.add(new Status(tire, heat.copy(), warmthKnown, fill, origin, rolledSinceReading));
       visit(visit);
     }
-    return stops;
   }
 
   private void visit(int visit) {
@@ -81,9 +144,11 @@ final class Track {
         regainWarmth(visit, node);
         check = momentAt(node);
         if (setting != null && check != null) {
+          record(node);
           assume(setting, check, node);
         }
       }
+      record(node);
       if (node < leave) {
         piece(node, 0);
       }
@@ -112,22 +177,32 @@ final class Track {
     int from = timeline.leave[visit];
     int to = timeline.arrive[visit + 1];
     double rise = rise(limits, timeline.speed[from]);
-    double start = timeline.metersAt(timeline.seconds[from]);
+    int lowestNode = from;
     Moment lowest = knownOnLeg(from) ? moment(from) : null;
     for (int node = from; node < to; node++) {
       piece(node, rise);
       if (node + 1 < to) {
         events(node + 1, new ArrayList<>());
+        record(node + 1);
       }
-      Moment next = knownOnLeg(node + 1) ? moment(node + 1) : null;
-      if (next != null && (lowest == null || next.judged() < lowest.judged())) {
-        lowest = next;
+      if (knownOnLeg(node + 1) && (lowest == null || judgedAt(node + 1) < lowest.judged())) {
+        Moment next = moment(node + 1);
+        lowestNode = next == null ? lowestNode : node + 1;
+        lowest = next == null ? lowest : next;
       }
     }
     rolledSinceReading = true;
     return lowest == null
         ? null
-        : new LegLow(timeline.metersAt(lowest.seconds()) - start, lowest, chance(limits, lowest));
+        : new LegLow(
+            timeline.meters[lowestNode] - timeline.meters[from], lowest, chance(limits, lowest));
+  }
+
+  /** Judged pressure at a node, in pascal; NaN where unknown. */
+  private double judgedAt(int node) {
+    double air = timeline.air[node];
+    double kelvins = warmthKnown ? Math.min(heat.kelvins(), air) : air;
+    return fill * kelvins - timeline.pressure[node];
   }
 
   /** Air taken across an unknown stop is good enough for warmth, not to judge a limit by. */
@@ -306,6 +381,9 @@ final class Track {
     double load = limits.load().kilograms();
     double loadPart = load > 0 ? limits.load().sigma() / load * floor : 0;
     double sigma = Math.hypot(moment.limitSigma(), loadPart);
-    return NORMAL.cumulativeProbability((floor - (moment.judged() - moment.coldSide())) / sigma);
+    double deviations = (floor - (moment.judged() - moment.coldSide())) / sigma;
+    return Math.abs(deviations) > CERTAIN
+        ? (deviations < 0 ? 0 : 1)
+        : NORMAL.cumulativeProbability(deviations);
   }
 }

@@ -3,6 +3,7 @@ package dawngauge.ledger;
 import dawngauge.advice.Mark;
 import dawngauge.trip.Stop;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One stop as it is shown.
@@ -66,6 +67,7 @@ public record StopLine(
    * @param aim aim
    * @param ceiling ceiling
    * @param margin lowest load margin from here to the next stop
+   * @param lowestMargin the same as a number; NaN where not known
    * @param byEstimate whether the margin rests on an estimate
    * @param mark the mark
    */
@@ -84,6 +86,7 @@ public record StopLine(
       String aim,
       String ceiling,
       String margin,
+      double lowestMargin,
       boolean byEstimate,
       Mark mark) {}
 
@@ -117,6 +120,19 @@ public record StopLine(
         List.of(),
         "",
         List.of());
+  }
+
+  /**
+   * The tires with the lowest margin, whose figures stand for the stop; null where it is passed.
+   */
+  public @Nullable TireRow tightest() {
+    TireRow tightest = null;
+    for (TireRow row : rows) {
+      if (tightest == null || row.lowestMargin() < tightest.lowestMargin()) {
+        tightest = row;
+      }
+    }
+    return tightest;
   }
 
   /** Copies the lists. */

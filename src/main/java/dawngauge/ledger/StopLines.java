@@ -42,7 +42,6 @@ final class StopLines {
   private static final double NINETY = 1.6449;
 
   private static final double WHOLE_PSI = GaugePressure.of(1, Unit.PSI).pascals();
-  private static final double HUNDREDTH_BAR = GaugePressure.of(0.01, Unit.BAR).pascals();
 
   private final Trip trip;
   private final Advice advice;
@@ -239,21 +238,13 @@ final class StopLines {
         last || set != null || read || check == null ? "" : range(check),
         last ? "" : leaving == null ? NONE : pressure(leaving.settled()),
         last ? "" : at.low() == null ? NONE : pressure(at.low().moment().judged()),
-        floor(limits.floor()),
+        Double.isNaN(limits.floor()) ? NONE : Wording.floor(limits.floor(), units),
         pressure(limits.aim()),
         pressure(limits.ceiling()),
         Wording.signedPercent(at.worstMargin()),
+        at.worstMargin(),
         limits.estimated() && !Double.isNaN(at.worstMargin()),
         advised.mark());
-  }
-
-  /** The floor is rounded up: a figure shown as enough must be enough. */
-  private String floor(double pascals) {
-    if (Double.isNaN(pascals)) {
-      return NONE;
-    }
-    double step = units == UnitSystem.US ? WHOLE_PSI : HUNDREDTH_BAR;
-    return pressure(Math.ceil(pascals / step - 1e-6) * step);
   }
 
   private String range(Moment moment) {

@@ -1,6 +1,7 @@
 package dawngauge.ledger;
 
 import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import java.time.Duration;
 import java.time.Instant;
@@ -65,6 +66,15 @@ public final class Wording {
   /** A pressure without unit as the ledger shows it: whole psi, hundredths of a bar. */
   public static String pressure(double pascals, UnitSystem units) {
     return units.number(new GaugePressure(pascals), units == UnitSystem.US ? 0 : 2);
+  }
+
+  /** The same for a floor, rounded up: a figure shown as enough must be enough. */
+  public static String floor(double pascals, UnitSystem units) {
+    double step =
+        GaugePressure.of(
+                units == UnitSystem.US ? 1 : 0.01, units == UnitSystem.US ? Unit.PSI : Unit.BAR)
+            .pascals();
+    return pressure(Math.ceil(pascals / step - 1e-6) * step, units);
   }
 
   /** A margin or chance with its sign: "+13 %", "-4 %"; rounded down. */

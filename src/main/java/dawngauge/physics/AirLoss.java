@@ -18,7 +18,10 @@ public final class AirLoss {
   /** Permeation at 70 °F as part of the gauge pressure: middle of the published range. */
   private static final double PERMEATION_PER_MONTH = 0.75 / 35;
 
-  private static final double PERMEATION_PER_TEN_KELVINS = 1.9;
+  private static final double LN_PER_TEN_KELVINS = Math.log(1.9);
+
+  /** The first term left out of the series is x⁴/24: below 1e-13 up to here. */
+  private static final double SERIES_REACH = 1e-3;
 
   private AirLoss() {}
 
@@ -41,7 +44,12 @@ public final class AirLoss {
         -Require.notNegative(kPerSecond, "kPerSecond")
             * Require.notNegative(seconds, "seconds")
             * (kelvins / GasLaw.REFERENCE_KELVINS);
-    return empty + (Require.positive(fill, "fill") - empty) * Math.exp(exponent);
+    return empty + (Require.positive(fill, "fill") - empty) * exponential(exponent);
+  }
+
+  /** e^x; by its series where three terms are exact to 1e-13, as over minutes they always are. */
+  private static double exponential(double x) {
+    return x > -SERIES_REACH ? 1 + x * (1 + x * (0.5 + x / 6)) : Math.exp(x);
   }
 
   /**
@@ -56,7 +64,7 @@ public final class AirLoss {
     double atSeventy =
         PERMEATION_PER_MONTH / MONTH * (GasLaw.REFERENCE_KELVINS / SEVENTY_FAHRENHEIT);
     double tens = (Require.positive(kelvins, "kelvins") - SEVENTY_FAHRENHEIT) / 10;
-    return atSeventy * Math.pow(PERMEATION_PER_TEN_KELVINS, tens);
+    return atSeventy * Math.exp(LN_PER_TEN_KELVINS * tens);
   }
 
   /**

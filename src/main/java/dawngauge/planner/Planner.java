@@ -6,6 +6,8 @@ import dawngauge.ambient.Ambient;
 import dawngauge.ambient.AmbientNeeds;
 import dawngauge.ambient.AmbientSource;
 import dawngauge.ambient.TypedAmbient;
+import dawngauge.fitness.Defect;
+import dawngauge.fitness.FitnessCheck;
 import dawngauge.forecast.ForecastOptions;
 import dawngauge.forecast.Forecaster;
 import dawngauge.problem.Outcome;
@@ -16,7 +18,10 @@ import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
 import dawngauge.tripfile.SafeFile;
 import dawngauge.tripfile.TripFile;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -64,6 +69,33 @@ public final class Planner {
       return Optional.of(Problem.of(ProblemCode.IS_THE_TRIP_FILE, "", file.toString()));
     }
     return SafeFile.save(text, file, replace);
+  }
+
+  /** Writes a trip file, aside and moved into place; the problem if that did not work. */
+  public Optional<Problem> save(Trip trip, Path file) {
+    return TripFile.write(trip, file);
+  }
+
+  /** What is wrong with the rig before the trip, worst first. */
+  public List<Defect> fitness(Trip trip) {
+    return FitnessCheck.of(trip, new FitnessCheck.Options(settings.reserve().value()));
+  }
+
+  /** Text of a starter trip file, whose notes say where each figure is read. */
+  public String starter() {
+    try (InputStream stream = Planner.class.getResourceAsStream("starter.dawngauge")) {
+      if (stream == null) {
+        throw new IllegalStateException("the program lacks its starter file");
+      }
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The starter as a trip. */
+  public Outcome<Trip> starterTrip() {
+    return TripFile.parse(starter());
   }
 
   /** Forecast and advice for a trip. */

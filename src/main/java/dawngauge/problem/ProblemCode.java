@@ -31,6 +31,11 @@ public enum ProblemCode {
       "leaves {0}, before arriving at {1}: times from here on are unknown; correct the typed"
           + " times"),
 
+  TRIP_TOO_LONG(
+      Severity.GAP,
+      "leaves {0}, more than {1} days after the start: times from here on are not used; check year,"
+          + " speed and stay"),
+
   // Air
   NO_AMBIENT(
       Severity.GAP,
@@ -208,6 +213,12 @@ public enum ProblemCode {
           + " \"leave\", such as {1}"),
   TOO_FEW_STOPS(
       Severity.GAP, "a forecast needs at least two stops, the route has {0}; add where it leads"),
+
+  // Fields
+  NOT_A_COORDINATE(
+      Severity.ERROR,
+      "\"{0}\" is no place on the earth; write latitude -90 to 90 and longitude -180 to 180, such as"
+          + " 37.469, -105.87"),
 
   // Command line
   NO_SUCH_POSITION(

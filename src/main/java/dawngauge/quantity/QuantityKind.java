@@ -3,6 +3,7 @@ package dawngauge.quantity;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
@@ -20,12 +21,21 @@ public final class QuantityKind<Q extends Quantity> {
   /** Absolute pressure. */
   public static final QuantityKind<Pressure> PRESSURE =
       new QuantityKind<>(
-          "pressure", Pressure::new, 0, 2e6, "29 psi", Unit.PSI, Unit.KILOPASCAL, Unit.BAR);
+          "pressure",
+          Zero.SHARED,
+          Pressure::new,
+          0,
+          2e6,
+          "29 psi",
+          Unit.PSI,
+          Unit.KILOPASCAL,
+          Unit.BAR);
 
   /** Gauge pressure; the range is that of tires on the road, with room. */
   public static final QuantityKind<GaugePressure> GAUGE_PRESSURE =
       new QuantityKind<>(
           "gauge pressure",
+          Zero.SHARED,
           GaugePressure::new,
           0,
           1.4e6,
@@ -38,6 +48,7 @@ public final class QuantityKind<Q extends Quantity> {
   public static final QuantityKind<Temperature> TEMPERATURE =
       new QuantityKind<>(
           "temperature",
+          Zero.OF_THE_UNIT,
           Temperature::new,
           273.15 - 90,
           273.15 + 60,
@@ -49,6 +60,7 @@ public final class QuantityKind<Q extends Quantity> {
   public static final QuantityKind<TemperatureDifference> TEMPERATURE_DIFFERENCE =
       new QuantityKind<>(
           "temperature difference",
+          Zero.SHARED,
           TemperatureDifference::new,
           -100,
           100,
@@ -58,12 +70,14 @@ public final class QuantityKind<Q extends Quantity> {
 
   /** Elevation; from the lowest land to above the highest road. */
   public static final QuantityKind<Elevation> ELEVATION =
-      new QuantityKind<>("elevation", Elevation::new, -450, 6000, "7543 ft", Unit.FOOT, Unit.METER);
+      new QuantityKind<>(
+          "elevation", Zero.SHARED, Elevation::new, -450, 6000, "7543 ft", Unit.FOOT, Unit.METER);
 
   /** Distance along a road. */
   public static final QuantityKind<Distance> DISTANCE =
       new QuantityKind<>(
           "distance",
+          Zero.SHARED,
           Distance::new,
           0,
           1e7,
@@ -76,16 +90,25 @@ public final class QuantityKind<Q extends Quantity> {
   /** Speed. */
   public static final QuantityKind<Speed> SPEED =
       new QuantityKind<>(
-          "speed", Speed::new, 0, 70, "60 mph", Unit.MILE_PER_HOUR, Unit.KILOMETER_PER_HOUR);
+          "speed",
+          Zero.SHARED,
+          Speed::new,
+          0,
+          70,
+          "60 mph",
+          Unit.MILE_PER_HOUR,
+          Unit.KILOMETER_PER_HOUR);
 
   /** Mass. */
   public static final QuantityKind<Mass> MASS =
-      new QuantityKind<>("weight", Mass::new, -1e5, 1e5, "3520 lb", Unit.POUND, Unit.KILOGRAM);
+      new QuantityKind<>(
+          "weight", Zero.SHARED, Mass::new, -1e5, 1e5, "3520 lb", Unit.POUND, Unit.KILOGRAM);
 
   /** Depth of tread. */
   public static final QuantityKind<TreadDepth> TREAD_DEPTH =
       new QuantityKind<>(
           "tread depth",
+          Zero.SHARED,
           TreadDepth::new,
           0,
           0.04,
@@ -95,12 +118,23 @@ public final class QuantityKind<Q extends Quantity> {
 
   /** Ratio. */
   public static final QuantityKind<Ratio> RATIO =
-      new QuantityKind<>("percentage", Ratio::new, -10, 10, "10 %", Unit.PERCENT);
+      new QuantityKind<>("percentage", Zero.SHARED, Ratio::new, -10, 10, "10 %", Unit.PERCENT);
 
+  /** Number, then unit. Possessive: a long text is read once, and no number lends its end. */
   private static final Pattern TEXT =
-      Pattern.compile("\\s*([+\\-−]?[0-9]+(?:\\.[0-9]+)?(?:[eE][+-]?[0-9]+)?)\\s*(\\S.*?)\\s*");
+      Pattern.compile(
+          "([+\\-−]?[0-9]++(?:\\.[0-9]++)?+(?:[eE][+-]?[0-9]++)?+)\\s*+([\\p{L}°%/].*+)");
+
+  /** Where the zero of a kind's units lies. */
+  private enum Zero {
+    /** Nothing is nothing in every unit. */
+    SHARED,
+    /** Each unit has its own, as with temperatures. */
+    OF_THE_UNIT
+  }
 
   private final String name;
+  private final Zero zero;
   private final DoubleFunction<Q> maker;
   private final double lowest;
   private final double highest;
@@ -109,12 +143,14 @@ public final class QuantityKind<Q extends Quantity> {
 
   private QuantityKind(
       String name,
+      Zero zero,
       DoubleFunction<Q> maker,
       double lowest,
       double highest,
       String example,
       Unit... units) {
     this.name = name;
+    this.zero = zero;
     this.maker = maker;
     this.lowest = lowest;
     this.highest = highest;
@@ -139,7 +175,7 @@ public final class QuantityKind<Q extends Quantity> {
 
   /** Whether zero in one unit is not zero in another, as with temperatures. */
   boolean isPoint() {
-    return "temperature".equals(name);
+    return zero == Zero.OF_THE_UNIT;
   }
 
   /** The quantity from its SI number. */
@@ -149,10 +185,11 @@ public final class QuantityKind<Q extends Quantity> {
 
   /**
    * Reads a figure with its unit, such as "80 psi". The decimal mark is the point; there is no mark
-   * for thousands.
+   * for thousands. The limits hold as they are named in the problem: rounded inwards to hundredths
+   * of the unit.
    */
   public Outcome<Entered<Q>> parse(String text) {
-    Matcher matcher = TEXT.matcher(text);
+    Matcher matcher = TEXT.matcher(text.strip());
     if (!matcher.matches()) {
       return Outcome.failed(
           Problem.of(ProblemCode.NOT_A_QUANTITY, "", shortened(text), name, example));
@@ -174,17 +211,18 @@ public final class QuantityKind<Q extends Quantity> {
   }
 
   private Outcome<Entered<Q>> inRange(double number, Unit unit, String text) {
-    double si = unit.toSi(number, this);
-    if (!(si >= lowest && si <= highest)) {
+    double least = UnitSystem.hundredths(unit.fromSi(lowest, this), RoundingMode.CEILING);
+    double most = UnitSystem.hundredths(unit.fromSi(highest, this), RoundingMode.FLOOR);
+    if (!(number >= least && number <= most)) {
       return Outcome.failed(
           Problem.of(
               ProblemCode.OUT_OF_RANGE,
               "",
               shortened(text),
-              UnitSystem.plain(unit.fromSi(lowest, this)) + " " + unit.symbol().strip(),
-              UnitSystem.plain(unit.fromSi(highest, this)) + " " + unit.symbol().strip()));
+              unit.behind(UnitSystem.plain(least)),
+              unit.behind(UnitSystem.plain(most))));
     }
-    return Outcome.of(new Entered<>(maker.apply(si), text));
+    return Outcome.of(new Entered<>(maker.apply(unit.toSi(number, this)), text));
   }
 
   private static String shortened(String text) {

@@ -62,6 +62,11 @@ public enum Unit {
     return spellings;
   }
 
+  /** Number and unit as they are written together: "80 psi", "6/32 in". */
+  String behind(String number) {
+    return this == THIRTY_SECOND_INCH ? number + symbol() : number + " " + symbol();
+  }
+
   double toSi(double number, QuantityKind<?> kind) {
     return number * factor + (kind.isPoint() ? offset : 0);
   }

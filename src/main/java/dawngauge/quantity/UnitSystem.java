@@ -1,6 +1,7 @@
 package dawngauge.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** The units in which figures are shown. What was typed is never changed by it. */
@@ -10,6 +11,8 @@ public enum UnitSystem {
   /** bar, °C, km, m, kg, km/h, mm. */
   SI;
 
+  private static final MathContext TWELVE_DIGITS = new MathContext(12);
+
   private record Shown(Unit unit, int decimals) {}
 
   /** The unit in which a kind is shown. */
@@ -17,17 +20,19 @@ public enum UnitSystem {
     return shown(kind).unit;
   }
 
-  /** Number and unit, rounded as that kind is shown: "80.0 psi", "5.52 bar", "+12 %". */
+  /** Number and unit, rounded as that kind is shown: "80.0 psi", "5.52 bar", "12 %". */
   public String format(Quantity quantity) {
-    Unit unit = unitOf(quantity.kind());
-    String gap = unit == Unit.THIRTY_SECOND_INCH ? "" : " ";
-    return number(quantity) + gap + unit.symbol();
+    return format(quantity, shown(quantity.kind()).decimals);
+  }
+
+  /** Number and unit, with so many decimals. */
+  public String format(Quantity quantity, int decimals) {
+    return unitOf(quantity.kind()).behind(number(quantity, decimals));
   }
 
   /** The number alone, rounded as that kind is shown. */
   public String number(Quantity quantity) {
-    Shown shown = shown(quantity.kind());
-    return number(quantity, shown.decimals);
+    return number(quantity, shown(quantity.kind()).decimals);
   }
 
   /** The number alone, with so many decimals. */
@@ -58,15 +63,25 @@ public enum UnitSystem {
     return new Shown(Unit.PERCENT, 0);
   }
 
-  /** A number rounded half up to so many decimals, never "-0". */
+  /** A number rounded to so many decimals, a half away from zero; never "-0". */
   static String fixed(double number, int decimals) {
-    BigDecimal rounded = new BigDecimal(number).setScale(decimals, RoundingMode.HALF_UP);
+    BigDecimal rounded = decimal(number).setScale(decimals, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
   }
 
   /** A number with as few decimals as it needs, at most two. */
   static String plain(double number) {
-    BigDecimal rounded = new BigDecimal(number).setScale(2, RoundingMode.HALF_UP);
+    BigDecimal rounded = decimal(number).setScale(2, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** A number rounded to hundredths in the given direction. */
+  static double hundredths(double number, RoundingMode direction) {
+    return decimal(number).setScale(2, direction).doubleValue();
+  }
+
+  /** Without the noise that the way to SI and back leaves in the last digits. */
+  private static BigDecimal decimal(double number) {
+    return new BigDecimal(number).round(TWELVE_DIGITS);
   }
 }

@@ -19,13 +19,12 @@ public final class SettingsFile {
   private final Properties properties = new Properties();
 
   private SettingsFile() {
-    try (InputStream stream = SettingsFile.class.getResourceAsStream(DEFAULTS)) {
-      if (stream == null) {
-        throw new IllegalStateException("the program lacks its own " + DEFAULTS);
-      }
-      try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
-        properties.load(reader);
-      }
+    InputStream stream = SettingsFile.class.getResourceAsStream(DEFAULTS);
+    if (stream == null) {
+      throw new IllegalStateException("the program lacks its own " + DEFAULTS);
+    }
+    try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
+      properties.load(reader);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

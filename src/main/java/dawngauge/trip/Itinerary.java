@@ -3,6 +3,8 @@ package dawngauge.trip;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Distance;
+import dawngauge.quantity.Entered;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.Unit;
 import java.time.Duration;
@@ -27,6 +29,11 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
   /** Average speed plus this is the assumed top speed of a leg; ours, no source. */
   private static final double TOP_ABOVE_AVERAGE = Speed.of(10, Unit.MILE_PER_HOUR).si();
 
+  private static final String DEPARTURE_EXAMPLE = "\"2027-03-09T05:45-07:00[America/Denver]\"";
+
+  /** Times further from the start than this are taken for a slip. */
+  private static final Duration LONGEST = Duration.ofDays(60);
+
   /** The least assumed top speed of a leg; ours, no source. */
   private static final double LEAST_ASSUMED_TOP = Speed.of(65, Unit.MILE_PER_HOUR).si();
 
@@ -35,12 +42,15 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
    *
    * @param index its place in the route, 0 first
    * @param stop the stop
-   * @param zone the zone whose clock is shown there
+   * @param zone the zone whose clock is shown there: the stop's own, else that of its typed times,
+   *     else that of the stop before (at the first stop, of the log)
    * @param arrive when the rig comes to stand; at the first stop, when it was there at the latest
    * @param leave when it rolls again; the same as arrive where it passes, and at the last stop
    *     without a typed stay
    * @param meters way from the start of the route
    * @param passes whether the rig passes without standing
+   * @param firstStartOfDay whether the rig starts from here for the first time that day, by the
+   *     stop's own clock
    */
   public record Visit(
       int index,
@@ -49,7 +59,8 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
       Instant arrive,
       Instant leave,
       double meters,
-      boolean passes) {
+      boolean passes,
+      boolean firstStartOfDay) {
 
     /** How long the rig stands. */
     public Duration stay() {
@@ -64,7 +75,7 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
    * @param meters its length, 0 where it is not known
    * @param seconds driving time
    * @param metersPerSecond average speed; 0 where the length is not known
-   * @param topMetersPerSecond top speed
+   * @param topMetersPerSecond top speed, never below the average
    * @param topAssumed whether the top speed was assumed
    */
   public record Drive(
@@ -92,18 +103,25 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     Instant leave = timeLeft(trip, first, null);
     if (leave == null) {
       return Outcome.failed(
-          Problem.of(
-              ProblemCode.NO_DEPARTURE,
-              "",
-              first.id(),
-              "\"2027-04-13T05:45-06:00[America/Denver]\""));
+          Problem.of(ProblemCode.NO_DEPARTURE, "", first.place(), DEPARTURE_EXAMPLE));
     }
     Instant arrive = timeArrived(trip, first, null);
     Instant there = arrive == null ? earliestReading(trip, leave) : arrive;
-    ZoneId zone = zoneOf(first, ZoneOffset.UTC);
+    ZoneId zone = zoneOf(first, zoneOfLog(trip));
+    Instant lastStart = leave;
+    ZoneId lastStartZone = zone;
     List<Visit> visits = new ArrayList<>();
     List<Drive> drives = new ArrayList<>();
-    visits.add(new Visit(0, first, zone, there.isAfter(leave) ? leave : there, leave, 0, false));
+    visits.add(
+        new Visit(
+            0,
+            first,
+            zone,
+            there.isAfter(leave) ? leave : there,
+            leave,
+            0,
+            false,
+            stops.size() > 1));
     for (int i = 1; i < stops.size(); i++) {
       Visit before = visits.get(i - 1);
       Stop stop = stops.get(i);
@@ -137,60 +155,61 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
                 clock(reached, zone)));
         break;
       }
+      if (Duration.between(leave, goes).compareTo(LONGEST) > 0) {
+        problems.add(
+            Problem.of(
+                ProblemCode.TRIP_TOO_LONG,
+                stop.place(),
+                clock(goes, zone),
+                String.valueOf(LONGEST.toDays())));
+        break;
+      }
       Duration driving = Duration.between(before.leave(), reached);
       Drive drive = drive(leg, driving, driving.equals(computed));
       drives.add(drive);
       boolean passes = goes.equals(reached) && i < stops.size() - 1;
       double meters = before.meters() + drive.meters();
-      visits.add(new Visit(i, stop, zone, reached, goes, meters, passes));
+      boolean starts =
+          !passes && i < stops.size() - 1 && !day(lastStart, lastStartZone).equals(day(goes, zone));
+      if (!passes) {
+        lastStart = goes;
+        lastStartZone = zone;
+      }
+      visits.add(new Visit(i, stop, zone, reached, goes, meters, passes, starts));
     }
     return Outcome.of(new Itinerary(visits, drives), problems);
   }
 
-  /** Whether the rig starts from a stop for the first time that day, by the stop's own clock. */
-  public boolean firstStartOfDay(int index) {
-    if (index == visits.size() - 1 || visits.get(index).passes()) {
-      return false;
-    }
-    for (int i = index - 1; i >= 0; i--) {
-      if (!visits.get(i).passes()) {
-        return !startDay(visits.get(i)).equals(startDay(visits.get(index)));
-      }
-    }
-    return true;
-  }
-
-  private static LocalDate startDay(Visit visit) {
-    return visit.leave().atZone(visit.zone()).toLocalDate();
+  private static LocalDate day(Instant instant, ZoneId zone) {
+    return instant.atZone(zone).toLocalDate();
   }
 
   private static Drive drive(Leg leg, Duration driving, boolean asPlanned) {
     double seconds = driving.toNanos() / 1e9;
-    double meters = leg.distance() == null ? 0 : leg.distance().value().meters();
-    boolean typed = asPlanned && leg.averageSpeed() != null && leg.duration() == null;
+    Entered<Distance> distance = leg.distance();
+    double meters = distance == null ? 0 : distance.value().meters();
+    Entered<Speed> typed = leg.duration() == null ? leg.averageSpeed() : null;
     double average =
-        typed && leg.averageSpeed() != null
-            ? leg.averageSpeed().value().metersPerSecond()
-            : meters / seconds;
-    boolean assumed = leg.topSpeed() == null;
+        typed != null && asPlanned ? typed.value().metersPerSecond() : meters / seconds;
+    Entered<Speed> typedTop = leg.topSpeed();
     double top =
-        leg.topSpeed() == null
+        typedTop == null
             ? Math.max(LEAST_ASSUMED_TOP, average + TOP_ABOVE_AVERAGE)
-            : leg.topSpeed().value().metersPerSecond();
-    return new Drive(leg, meters, seconds, average, top, assumed);
+            : Math.max(average, typedTop.value().metersPerSecond());
+    return new Drive(leg, meters, seconds, average, top, typedTop == null);
   }
 
   private static @Nullable Duration drivingTime(Leg leg) {
     if (leg.duration() != null) {
       return leg.duration();
     }
-    if (leg.distance() == null || leg.averageSpeed() == null) {
+    Entered<Distance> distance = leg.distance();
+    Entered<Speed> average = leg.averageSpeed();
+    if (distance == null || average == null || !(average.value().metersPerSecond() > 0)) {
       return null;
     }
-    double speed = leg.averageSpeed().value().metersPerSecond();
-    return speed > 0
-        ? Duration.ofNanos(Math.round(leg.distance().value().meters() / speed * 1e9))
-        : null;
+    double seconds = distance.value().meters() / average.value().metersPerSecond();
+    return Duration.ofNanos(Math.round(seconds * 1e9));
   }
 
   private static @Nullable Instant timeArrived(Trip trip, Stop stop, @Nullable Instant computed) {
@@ -203,7 +222,8 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     if (actual != null) {
       return actual;
     }
-    return stop.arrive() == null ? computed : stop.arrive().instant();
+    TypedTime typed = stop.arrive();
+    return typed == null ? computed : typed.instant();
   }
 
   private static @Nullable Instant timeLeft(Trip trip, Stop stop, @Nullable Instant computed) {
@@ -216,7 +236,8 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     if (actual != null) {
       return actual;
     }
-    return stop.leave() == null ? computed : stop.leave().instant();
+    TypedTime typed = stop.leave();
+    return typed == null ? computed : typed.instant();
   }
 
   private static Instant earliestReading(Trip trip, Instant leave) {
@@ -227,6 +248,10 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
       }
     }
     return earliest;
+  }
+
+  private static ZoneId zoneOfLog(Trip trip) {
+    return trip.log().isEmpty() ? ZoneOffset.UTC : trip.log().get(0).time().time().getZone();
   }
 
   private static ZoneId zoneOf(Stop stop, ZoneId before) {

@@ -4,6 +4,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Ratio;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -165,19 +166,9 @@ public final class Loads {
     for (int i = rig.tickets().size() - 1; i >= 0; i--) {
       ScaleTicket ticket = rig.tickets().get(i);
       Weighed wheels = byWheels(ticket, ref);
-      if (wheels != null) {
-        return wheels;
-      }
-      for (ScaleTicket.Platform platform : ticket.platforms()) {
-        if (platform.axles().contains(ref)) {
-          double share = platform.weight().value().kilograms() / platform.axles().size();
-          double hitch = ticket.hitched() ? 0 : hitchPart(ref);
-          boolean alone = platform.axles().size() == 1;
-          return new Weighed(
-              share + hitch,
-              alone ? 1 : GROUP_ALLOWANCE,
-              alone ? Source.AXLE_SCALE : Source.GROUP_SCALE);
-        }
+      Weighed weighed = wheels == null ? byPlatform(ticket, ref) : wheels;
+      if (weighed != null && !Double.isNaN(weighed.kilograms)) {
+        return weighed;
       }
     }
     Entered<Mass> gawr = axle.gawr();
@@ -204,25 +195,52 @@ public final class Loads {
     return new Weighed(both + (ticket.hitched() ? 0 : hitchPart(ref)), 1, Source.WHEEL_SCALE);
   }
 
-  /** What the trailer's hitch load adds to an axle of the tow vehicle. */
-  private double hitchPart(AxleRef ref) {
-    Hitch hitch = rig.hitch();
-    Entered<Mass> load = hitch == null ? null : hitch.load();
-    return hitch == null || load == null ? 0 : load.value().kilograms() * lever(ref, hitch);
+  /** The platform that weighed an axle with the fewest others on it. */
+  private @Nullable Weighed byPlatform(ScaleTicket ticket, AxleRef ref) {
+    return ticket.platforms().stream()
+        .filter(platform -> platform.axles().contains(ref))
+        .min(Comparator.comparingInt(platform -> platform.axles().size()))
+        .map(
+            platform -> {
+              int axles = platform.axles().size();
+              double share = platform.weight().value().kilograms() / axles;
+              return new Weighed(
+                  share + (ticket.hitched() ? 0 : hitchPart(ref)),
+                  axles == 1 ? 1 : GROUP_ALLOWANCE,
+                  axles == 1 ? Source.AXLE_SCALE : Source.GROUP_SCALE);
+            })
+        .orElse(null);
   }
 
   /**
-   * The part of a hitch load that an axle takes: the rear one the lever, the front one the rest.
+   * What the trailer's hitch load adds to an axle of the tow vehicle; NaN where a trailer's hitch
+   * load is not known, so that a ticket without the trailer does not speak for that axle.
    */
-  private double lever(AxleRef ref, Hitch hitch) {
+  private double hitchPart(AxleRef ref) {
+    double lever = lever(ref);
+    Hitch hitch = rig.hitch();
+    Entered<Mass> load = hitch == null ? null : hitch.load();
+    if (lever == 0 || (load == null && rig.vehicles().size() < 2)) {
+      return 0;
+    }
+    return load == null ? Double.NaN : load.value().kilograms() * lever;
+  }
+
+  /**
+   * The part of a hitch load that an axle takes: the tow vehicle's rear one the lever (all of it
+   * where no hitch is described), its front one the rest.
+   */
+  private double lever(AxleRef ref) {
+    Hitch hitch = rig.hitch();
+    double rear = hitch == null ? 1 : hitch.lever();
     Vehicle tow = rig.vehicles().get(0);
     if (!ref.vehicle().equals(tow.name())) {
       return 0;
     }
     if (ref.number() == tow.axles().size()) {
-      return hitch.lever();
+      return rear;
     }
-    return ref.number() == 1 ? 1 - hitch.lever() : 0;
+    return ref.number() == 1 ? 1 - rear : 0;
   }
 
   private void add(
@@ -232,10 +250,9 @@ public final class Loads {
     Map<AxleRef, Double> parts = new HashMap<>();
     change.axles().forEach((ref, share) -> parts.put(ref, share.value().value()));
     Entered<Ratio> toHitch = change.hitch();
-    Hitch hitch = rig.hitch();
-    if (toHitch != null && hitch != null) {
+    if (toHitch != null) {
       for (AxleRef ref : axles()) {
-        double lever = lever(ref, hitch);
+        double lever = lever(ref);
         if (lever != 0) {
           parts.merge(ref, toHitch.value().value() * lever, Double::sum);
         }

@@ -6,6 +6,7 @@ import dawngauge.tire.TireSpec;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -67,8 +68,8 @@ public record Rig(
         .flatMap(
             vehicle ->
                 ref.number() >= 1 && ref.number() <= vehicle.axles().size()
-                    ? java.util.stream.Stream.of(vehicle.axles().get(ref.number() - 1))
-                    : java.util.stream.Stream.empty())
+                    ? Stream.of(vehicle.axles().get(ref.number() - 1))
+                    : Stream.empty())
         .findFirst();
   }
 

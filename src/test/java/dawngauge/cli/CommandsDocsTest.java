@@ -110,7 +110,8 @@ class CommandsDocsTest {
             new Console(
                 InputStream.nullInputStream(),
                 new PrintWriter(new StringWriter()),
-                new PrintWriter(new StringWriter())));
+                new PrintWriter(new StringWriter())),
+            (planner, trip, file) -> false);
     List<CommandSpec> specs = new ArrayList<>(List.of(root.getCommandSpec()));
     root.getSubcommands().values().forEach(line -> specs.add(line.getCommandSpec()));
     return specs;

@@ -113,6 +113,18 @@ class OutputTest {
     assertThat(Run.of("forecast", Run.DEMO, "--format", "json").err()).isEmpty();
   }
 
+  @Test
+  void aStarterIsASoundTripFileAndReplacesNothing() throws IOException {
+    Path target = folder.resolve("starter.dawngauge");
+    assertThat(Run.of("new", target.toString())).isEqualTo(new Run(0, "", ""));
+    assertThat(Run.of("forecast", target.toString()).code()).isZero();
+    Files.writeString(target, "mine");
+    assertThat(Run.of("new", target.toString()).code()).isEqualTo(73);
+    assertThat(target).hasContent("mine");
+    assertThat(Run.of("new", target.toString(), "--force").code()).isZero();
+    assertThat(Run.of("new", "-").out()).isEqualTo(Files.readString(target));
+  }
+
   private List<String> files() {
     String[] names = folder.toFile().list();
     return names == null ? List.of() : List.of(names);

@@ -17,6 +17,8 @@ class UsageTest {
         "forecast",
         "explain",
         "explain FILE",
+        "fitness",
+        "new",
         "explain FILE --stop 1",
         "explain FILE --tire t2l",
         "forecast FILE --frob",
@@ -58,7 +60,10 @@ class UsageTest {
 
   @Test
   void helpAndVersionGoToStandardOutput() throws IOException {
-    for (String[] typed : new String[][] {{}, {"--help"}, {"forecast", "-h"}, {"explain", "-h"}}) {
+    for (String[] typed :
+        new String[][] {
+          {}, {"--help"}, {"forecast", "-h"}, {"explain", "-h"}, {"new", "-h"}, {"fitness", "-h"}
+        }) {
       Run run = Run.of(typed);
       assertThat(run.code()).isZero();
       assertThat(run.err()).isEmpty();
@@ -81,8 +86,25 @@ class UsageTest {
   void aFileAloneGivesTheForecastAndSaysWhy() {
     Run run = Run.of(Run.DEMO, "--copy");
     assertThat(run.code()).isZero();
-    assertThat(run.err()).contains("no window yet");
+    assertThat(run.err()).contains("No window can be opened here");
     assertThat(run.out()).isEqualTo(Run.of("forecast", Run.DEMO).out());
     assertThat(Run.of("no-such-file").code()).isEqualTo(66);
+  }
+
+  @Test
+  void standardInputIsReadOnceWhereNoWindowOpens() {
+    assertThat(Run.ofText(Run.text(Run.DEMO), "-").out())
+        .isEqualTo(Run.of("forecast", Run.DEMO).out());
+  }
+
+  @Test
+  void fitnessTellsAndOnlyWithCheckAnswersByItsExitCode() {
+    Run told = Run.of("fitness", Run.DEMO);
+    assertThat(told.code()).isZero();
+    assertThat(told.out().lines()).allMatch(line -> line.codePoints().count() <= 100);
+    Run checked = Run.of("fitness", Run.DEMO, "--check");
+    assertThat(checked.out()).isEqualTo(told.out());
+    assertThat(checked.code()).isIn(1, 2);
+    assertThat(Run.of("fitness", "no-such-file").code()).isEqualTo(66);
   }
 }

@@ -1,0 +1,67 @@
+package dawngauge.cli;
+
+import dawngauge.fitness.Defect;
+import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.report.FitnessText;
+import dawngauge.trip.Trip;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints what is wrong with the rig before the trip. */
+@Command(
+    name = "fitness",
+    description = "Print what is wrong or missing about the rig before it goes, worst first.")
+final class FitnessCommand implements Callable<Integer> {
+
+  private final Planner planner;
+  private final Console console;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
+  private String file = "";
+
+  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
+  private UnitSystem units = UnitSystem.US;
+
+  @Option(
+      names = "--check",
+      description =
+          "Exit with 1 if something must be put right before leaving, 2 if the rig must not go.")
+  private boolean check;
+
+  FitnessCommand(Planner planner, Console console) {
+    this.planner = planner;
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    if (!opened.hasValue()) {
+      return TripArgument.refuse(console, file, opened.problems());
+    }
+    List<Defect> defects = planner.fitness(opened.get());
+    String text = FitnessText.of(opened.get(), defects, units);
+    int written = new Output(planner, console).write(text, TripArgument.STANDARD, file, false);
+    return check && written == ExitCode.DONE ? code(defects) : written;
+  }
+
+  private static int code(List<Defect> defects) {
+    int code = ExitCode.DONE;
+    for (Defect defect : defects) {
+      code =
+          Math.max(
+              code,
+              switch (defect.severity()) {
+                case STOP -> ExitCode.HOLD;
+                case MEND -> ExitCode.ADJUST;
+                case KNOW -> ExitCode.DONE;
+              });
+    }
+    return code;
+  }
+}

@@ -1,0 +1,45 @@
+package dawngauge.fitness;
+
+import dawngauge.trip.Trip;
+import java.util.List;
+
+/**
+ * Checks a rig against its labels, the published rules and the trip that it is to make. It looks at
+ * the tires as fitted at the start. A pure function of the trip: ages are judged on its dates.
+ */
+public final class FitnessCheck {
+
+  /**
+   * What the user chose.
+   *
+   * @param reserve part by which a tire is to carry more than its load, 0.1 for 10 %
+   */
+  public record Options(double reserve) {
+    /** Refuses what is no reserve. */
+    public Options {
+      if (!(reserve >= 0 && reserve <= 1)) {
+        throw new IllegalArgumentException("reserve " + reserve + " is not within 0 and 1");
+      }
+    }
+  }
+
+  private FitnessCheck() {}
+
+  /** All findings, worst first, then as one walks along the rig, spares last. */
+  public static List<Defect> of(Trip trip, Options options) {
+    Inspection inspection = new Inspection(trip, options);
+    Findings findings = new Findings(trip.rig());
+    RatingChecks.check(inspection, findings);
+    WeightChecks.check(inspection, findings);
+    TireLoadChecks.check(inspection, findings);
+    AgeChecks.check(inspection, findings);
+    TreadChecks.check(inspection, findings);
+    SpeedChecks.check(inspection, findings);
+    AxleMatchChecks.check(inspection, findings);
+    PressureChecks.check(inspection, findings);
+    ReadingChecks.check(inspection, findings);
+    DualReadingChecks.check(inspection, findings);
+    SpareChecks.check(inspection, findings);
+    return findings.inOrder();
+  }
+}

@@ -1,0 +1,171 @@
+package dawngauge.fitness;
+
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.Speed;
+import dawngauge.trip.Air;
+import dawngauge.trip.AxleRef;
+import dawngauge.trip.Itinerary;
+import dawngauge.trip.Leg;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.Remarks;
+import dawngauge.trip.Rig;
+import dawngauge.trip.Route;
+import dawngauge.trip.Stop;
+import dawngauge.trip.Tire;
+import dawngauge.trip.Trip;
+import dawngauge.trip.TypedTime;
+import dawngauge.trip.Vehicle;
+import dawngauge.trip.WheelSlot;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What all checks look at: the trip, its wheels, loads, speeds and dates. */
+final class Inspection {
+
+  private static final Stop ONLY_STOP =
+      new Stop(
+          "start",
+          "the start",
+          Stop.Kind.START,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          Air.NONE,
+          List.of(),
+          Remarks.NONE);
+
+  /**
+   * The top speed of a leg.
+   *
+   * @param leg the leg in words
+   * @param top the speed
+   * @param assumed whether it was assumed
+   */
+  record LegSpeed(String leg, Speed top, boolean assumed) {}
+
+  private final Trip trip;
+  private final FitnessCheck.Options options;
+  private final Burdens burdens;
+  private final List<Wheel> wheels;
+  private final List<LegSpeed> speeds = new ArrayList<>();
+  private final List<String> legsWithoutSpeed = new ArrayList<>();
+
+  Inspection(Trip given, FitnessCheck.Options options) {
+    trip =
+        given.route().stops().isEmpty()
+            ? given.withRoute(new Route(List.of(ONLY_STOP), List.of()))
+            : given;
+    this.options = options;
+    burdens = new Burdens(trip);
+    Rig rig = trip.rig();
+    wheels =
+        rig.positions().stream()
+            .flatMap(
+                position ->
+                    rig.fittedAt(position).map(tire -> Wheel.of(rig, position, tire)).stream())
+            .toList();
+    findSpeeds();
+  }
+
+  private void findSpeeds() {
+    List<Itinerary.Drive> drives =
+        Itinerary.of(trip).value().map(Itinerary::drives).orElse(List.of());
+    List<Stop> stops = trip.route().stops();
+    for (int i = 0; i < trip.route().legs().size(); i++) {
+      Leg leg = trip.route().legs().get(i);
+      Entered<Speed> typed = leg.topSpeed();
+      String words = stops.get(i).place() + " to " + stops.get(i + 1).place();
+      if (i < drives.size()) {
+        Itinerary.Drive drive = drives.get(i);
+        speeds.add(new LegSpeed(words, new Speed(drive.topMetersPerSecond()), drive.topAssumed()));
+      } else if (typed != null) {
+        speeds.add(new LegSpeed(words, typed.value(), false));
+      } else {
+        legsWithoutSpeed.add(words);
+      }
+    }
+  }
+
+  Rig rig() {
+    return trip.rig();
+  }
+
+  /** Part by which a tire is to carry more than its load. */
+  double reserve() {
+    return options.reserve();
+  }
+
+  Burdens burdens() {
+    return burdens;
+  }
+
+  /** All fitted tires in walking order. */
+  List<Wheel> wheels() {
+    return wheels;
+  }
+
+  /** The fitted tires of an axle. */
+  List<Wheel> wheels(AxleRef axle) {
+    return wheels.stream().filter(wheel -> wheel.position().axle().equals(axle)).toList();
+  }
+
+  /** All axles in walking order. */
+  List<AxleRef> axles() {
+    return rig().vehicles().stream()
+        .flatMap((Vehicle vehicle) -> Burdens.axles(vehicle).stream())
+        .toList();
+  }
+
+  /** The leg driven fastest; empty where no speed is known. */
+  Optional<LegSpeed> fastest() {
+    return speeds.stream().max(Comparator.comparing(LegSpeed::top));
+  }
+
+  /** Legs of which neither a driving time nor a top speed is known. */
+  List<String> legsWithoutSpeed() {
+    return legsWithoutSpeed;
+  }
+
+  /** The last date typed for a stop, on which tires are oldest; empty where there is none. */
+  Optional<LocalDate> lastDate() {
+    return trip.route().stops().stream()
+        .flatMap(
+            stop ->
+                Stream.of(Optional.ofNullable(stop.arrive()), Optional.ofNullable(stop.leave())))
+        .flatMap(Optional::stream)
+        .map((TypedTime time) -> time.time().toLocalDate())
+        .max(Comparator.naturalOrder());
+  }
+
+  /** The other tire of a dual pair; empty for a single wheel or where none is named. */
+  Optional<Wheel> mate(Wheel wheel) {
+    WheelSlot slot = wheel.position().slot();
+    return wheels(wheel.position().axle()).stream()
+        .filter(other -> slot.mate() != slot && other.position().slot() == slot.mate())
+        .findFirst();
+  }
+
+  /** A tire's last cold reading, unless air was added or let out since. */
+  Optional<LogEvent.Reading> latestCold(Tire tire) {
+    LogEvent.Reading latest = null;
+    for (LogEvent event : trip.log()) {
+      if (event instanceof LogEvent.Reading reading
+          && reading.tire().equals(tire.id())
+          && reading.state() == ReadingState.COLD) {
+        latest = reading;
+      } else if (event instanceof LogEvent.Adjustment adjustment
+          && adjustment.tire().equals(tire.id())) {
+        latest = null;
+      }
+    }
+    return Optional.ofNullable(latest);
+  }
+}

@@ -1,0 +1,148 @@
+package dawngauge.fitness;
+
+import dawngauge.explain.Authority;
+import dawngauge.explain.Phrase;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.tire.Capacity;
+import dawngauge.tire.TireSpec;
+import dawngauge.trip.AxleRef;
+import dawngauge.trip.LabelFitment;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The certification label and a chosen target against the tires and what they sit on. */
+final class PressureChecks {
+
+  private static final Authority LABEL = Authority.regulation("49 CFR 571.120 S5.3.1");
+
+  private PressureChecks() {}
+
+  static void check(Inspection inspection, Findings findings) {
+    for (AxleRef ref : inspection.axles()) {
+      if (inspection.rig().axle(ref).orElseThrow().label().isEmpty()) {
+        findings
+            .axle(ref)
+            .add(
+                Code.NO_LABEL,
+                Severity.KNOW,
+                Phrase.of("no tire size and cold pressure from the certification label"),
+                Phrase.of("read them off the label or placard"),
+                Authority.regulation("49 CFR 567.4(g)"));
+      }
+    }
+    for (Wheel wheel : inspection.wheels()) {
+      label(wheel, findings);
+      Entered<GaugePressure> target = wheel.axle().target();
+      if (target != null) {
+        boolean weighed = inspection.burdens().weighed(wheel.position().axle());
+        target(wheel, target.value(), weighed, findings);
+      }
+    }
+  }
+
+  private static void label(Wheel wheel, Findings findings) {
+    LabelFitment label = wheel.label();
+    if (label == null) {
+      return;
+    }
+    GaugePressure pressure = label.coldPressure().value();
+    aboveLimit(wheel, "the label's cold pressure", pressure, findings);
+    TireSpec spec = wheel.spec();
+    if (wheel.labelSpeaks() || spec == null) {
+      return;
+    }
+    findings
+        .tire(wheel.position())
+        .add(
+            Code.LABEL_OF_OTHER_TIRE,
+            Severity.KNOW,
+            Phrase.of(
+                "the label does not speak for this tire: it gives {0} for {1}, fitted is {2}",
+                pressure,
+                kind(label.size(), label.loadRange()),
+                kind(wheel.sizeWords(), spec.loadRange())),
+            Phrase.of("have a tire technician confirm pressure and wheel for this tire"),
+            LABEL);
+    if (wheel.rimMayBeForOtherTire()) {
+      findings
+          .tire(wheel.position())
+          .add(
+              Code.RIM_LIMIT_UNKNOWN,
+              Severity.MEND,
+              Phrase.of(
+                  "the label is of another tire, and the limit of {0} is not known, which may be made for"
+                      + " the label's tire only, so no more than {1}",
+                  rimUnknown(wheel), pressure),
+              Phrase.of("read the limits off wheel and valve, or ask a tire technician"),
+              Authority.inferred(
+                  "without its marking a wheel counts as made for the label's tire"));
+    }
+  }
+
+  private static String kind(String size, @Nullable String range) {
+    return range == null ? size : size + " load range " + range;
+  }
+
+  private static String rimUnknown(Wheel wheel) {
+    List<String> unknown = new ArrayList<>();
+    if (wheel.axle().wheelMaxPressure() == null) {
+      unknown.add("the wheel");
+    }
+    if (wheel.axle().valveMaxPressure() == null) {
+      unknown.add("the valve");
+    }
+    return Words.and(unknown);
+  }
+
+  private static void aboveLimit(
+      Wheel wheel, String whose, GaugePressure pressure, Findings findings) {
+    Wheel.Limit lowest = wheel.lowestLimit().orElse(null);
+    if (lowest != null && pressure.pascals() > lowest.pressure().pascals() + Wheel.GRACE) {
+      findings
+          .tire(wheel.position())
+          .add(
+              Code.PRESSURE_ABOVE_LIMIT,
+              Severity.MEND,
+              Phrase.of(
+                  "{0}, {1}, is above {2} of {3}",
+                  whose, pressure, lowest.whose(), lowest.pressure()),
+              Phrase.of(
+                  "never set more than {0}; fit tire, wheel and valve that may take what the axle needs",
+                  lowest.pressure()),
+              Authority.typed("limits on sidewall, wheel and valve"));
+    }
+  }
+
+  private static void target(
+      Wheel wheel, GaugePressure target, boolean weighed, Findings findings) {
+    aboveLimit(wheel, "the target you chose", target, findings);
+    if (wheel.targetCounts(weighed)) {
+      return;
+    }
+    List<String> why = new ArrayList<>();
+    Capacity capacity = wheel.capacity();
+    if (capacity == null || !capacity.fromRows()) {
+      why.add("there are no maker's rows for the tire");
+    }
+    if (!weighed) {
+      why.add("the axle was not weighed");
+    }
+    LabelFitment label = wheel.label();
+    if (label == null) {
+      why.add("there is no label pressure");
+    } else if (target.pascals()
+        < Wheel.LEAST_TARGET * label.coldPressure().value().pascals() - Wheel.GRACE) {
+      why.add("it is under 80 % of the label's pressure");
+    }
+    findings
+        .tire(wheel.position())
+        .add(
+            Code.TARGET_NOT_USED,
+            Severity.MEND,
+            Phrase.of("the target of {0} is not used: {1}", target, Words.and(why)),
+            Phrase.of("set what the label says, or supply what is missing"),
+            Authority.inferred("a target counts only with maker's rows and a scale weight"));
+  }
+}

@@ -1,0 +1,140 @@
+package dawngauge.fitness;
+
+import dawngauge.explain.Authority;
+import dawngauge.explain.Phrase;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.Mass;
+import dawngauge.trip.AxleRef;
+import dawngauge.trip.Loads;
+import dawngauge.trip.Vehicle;
+
+/** Weights of axles and vehicles against their ratings. */
+final class WeightChecks {
+
+  /** Kilogram by which figures rounded in different units may differ. */
+  static final double ROUNDING = 0.5;
+
+  private static final Authority LABEL =
+      Authority.regulation("ratings on the certification label, 49 CFR 567.4(g)");
+
+  private WeightChecks() {}
+
+  static void check(Inspection inspection, Findings findings) {
+    for (AxleRef ref : inspection.axles()) {
+      if (inspection.burdens().weighed(ref)) {
+        axle(inspection, ref, findings);
+      } else {
+        notWeighed(inspection, ref, findings);
+      }
+    }
+    for (Vehicle vehicle : inspection.rig().vehicles()) {
+      vehicle(inspection, vehicle, findings);
+    }
+  }
+
+  private static void notWeighed(Inspection inspection, AxleRef ref, Findings findings) {
+    boolean rated = inspection.burdens().source(ref) == Loads.Source.GAWR;
+    boolean trailer =
+        inspection
+            .rig()
+            .vehicle(ref.vehicle())
+            .filter(vehicle -> vehicle.kind() == Vehicle.Kind.TRAILER)
+            .isPresent();
+    findings
+        .axle(ref)
+        .add(
+            Code.NOT_WEIGHED,
+            Severity.KNOW,
+            rated
+                ? Phrase.of("no scale weight: its load is not checked, only its tires' ratings")
+                : Phrase.of("neither a scale weight nor a GAWR: its load is not checked"),
+            trailer
+                ? Phrase.of(
+                    "weigh the rig loaded and hitched; a trailer is weighed empty and loaded")
+                : Phrase.of("weigh the rig loaded and hitched"),
+            Authority.commonPractice());
+  }
+
+  private static void axle(Inspection inspection, AxleRef ref, Findings findings) {
+    Entered<Mass> gawr = inspection.rig().axle(ref).orElseThrow().gawr();
+    Burdens.Burden burden = inspection.burdens().axle(ref).orElseThrow();
+    if (gawr == null) {
+      return;
+    }
+    double most = gawr.value().kilograms() + ROUNDING;
+    if (burden.likely().kilograms() > most) {
+      findings
+          .axle(ref)
+          .add(
+              Code.AXLE_OVER_GAWR,
+              Severity.STOP,
+              Phrase.of(
+                  "carries {0} {1}, more than its GAWR of {2}",
+                  burden.likely(), burden.when(), gawr.value()),
+              Phrase.of("take load off this axle"),
+              LABEL);
+    } else if (burden.judged().kilograms() > most) {
+      findings
+          .axle(ref)
+          .add(
+              Code.GROUP_NEAR_GAWR,
+              Severity.KNOW,
+              Phrase.of(
+                  "was weighed together with another axle; at an equal share it carries {0} {1}, but"
+                      + " 10 % more would be {2}, above its GAWR of {3}",
+                  burden.likely(), burden.when(), burden.judged(), gawr.value()),
+              Phrase.of("weigh each axle alone"),
+              Authority.inferred("axles weighed together may share 10 % unequally"));
+    }
+  }
+
+  private static void vehicle(Inspection inspection, Vehicle vehicle, Findings findings) {
+    Entered<Mass> gvwr = vehicle.gvwr();
+    if (gvwr == null) {
+      findings
+          .vehicle(vehicle)
+          .add(
+              Code.NO_GVWR,
+              Severity.KNOW,
+              Phrase.of("no vehicle rating (GVWR): its weight is not held against it"),
+              Phrase.of("read the GVWR off the certification label"),
+              LABEL);
+      return;
+    }
+    Burdens.Burden burden = inspection.burdens().vehicle(vehicle).orElse(null);
+    if (burden == null) {
+      return; // its axles say that they were not weighed
+    }
+    boolean trailer = vehicle.kind() == Vehicle.Kind.TRAILER;
+    boolean whole = inspection.burdens().wholeWeightKnown(vehicle);
+    if (burden.likely().kilograms() > gvwr.value().kilograms() + ROUNDING) {
+      findings
+          .vehicle(vehicle)
+          .add(
+              Code.VEHICLE_OVER_GVWR,
+              Severity.STOP,
+              Phrase.of(
+                  "weighs {0} {1}{2}, more than its GVWR of {3}",
+                  burden.likely(),
+                  burden.when(),
+                  !trailer ? "" : whole ? ", hitch load included" : " on its axles alone",
+                  gvwr.value()),
+              Phrase.of("take load off"),
+              LABEL);
+    } else if (!whole) {
+      findings
+          .vehicle(vehicle)
+          .add(
+              Code.HITCH_LOAD_UNKNOWN,
+              Severity.KNOW,
+              Phrase.of(
+                  "its axles carry {0} {1}, but it was weighed hitched and the hitch load is not known:"
+                      + " its GVWR of {2} is not checked",
+                  burden.likely(), burden.when(), gvwr.value()),
+              Phrase.of(
+                  "weigh the hitch load; a trailer ball carries about 10 to 15 % of the trailer, a"
+                      + " gooseneck 20 to 25 %"),
+              Authority.commonPractice());
+    }
+  }
+}

@@ -1,0 +1,156 @@
+package dawngauge.ui.common;
+
+import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Trip;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The trip in the window: what it is, what follows from it, how it came to be so, and the file it
+ * belongs to. One undo step is one finished edit; undoing to the saved state is not dirty.
+ */
+public final class TripDocument {
+
+  private static final int MOST_STEPS = 500;
+
+  private final Planner planner;
+  private final ReadOnlyObjectWrapper<PlannedTrip> planned;
+  private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.US);
+  private final ReadOnlyObjectWrapper<Optional<Path>> file =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyBooleanWrapper dirty = new ReadOnlyBooleanWrapper(false);
+  private final ReadOnlyBooleanWrapper undoable = new ReadOnlyBooleanWrapper(false);
+  private final ReadOnlyBooleanWrapper redoable = new ReadOnlyBooleanWrapper(false);
+  private final Deque<Trip> before = new ArrayDeque<>();
+  private final Deque<Trip> after = new ArrayDeque<>();
+  private @Nullable Trip saved;
+
+  /** A document that holds a trip without a file. */
+  public TripDocument(Planner planner, Trip trip) {
+    this.planner = planner;
+    this.planned = new ReadOnlyObjectWrapper<>(planner.plan(trip));
+    this.saved = trip;
+  }
+
+  /** The trip and what follows from it. */
+  public ReadOnlyObjectProperty<PlannedTrip> plannedProperty() {
+    return planned.getReadOnlyProperty();
+  }
+
+  /** What follows from the trip. */
+  public PlannedTrip planned() {
+    return planned.get();
+  }
+
+  /** The trip. */
+  public Trip trip() {
+    return planned.get().trip();
+  }
+
+  /** The units shown. */
+  public ObjectProperty<UnitSystem> unitsProperty() {
+    return units;
+  }
+
+  /** The units shown. */
+  public UnitSystem units() {
+    return units.get();
+  }
+
+  /** The file the trip belongs to, if it has one. */
+  public ReadOnlyObjectProperty<Optional<Path>> fileProperty() {
+    return file.getReadOnlyProperty();
+  }
+
+  /** Whether something was changed since it was saved. */
+  public ReadOnlyBooleanProperty dirtyProperty() {
+    return dirty.getReadOnlyProperty();
+  }
+
+  /** Whether there is a step to undo. */
+  public ReadOnlyBooleanProperty undoableProperty() {
+    return undoable.getReadOnlyProperty();
+  }
+
+  /** Whether there is a step to do again. */
+  public ReadOnlyBooleanProperty redoableProperty() {
+    return redoable.getReadOnlyProperty();
+  }
+
+  /** A finished edit: the trip as it is now. The same trip again is no edit. */
+  public void edit(Trip next) {
+    if (next.equals(trip())) {
+      return;
+    }
+    before.push(trip());
+    if (before.size() > MOST_STEPS) {
+      before.removeLast();
+    }
+    after.clear();
+    show(next);
+  }
+
+  /** Takes the last edit back. */
+  public void undo() {
+    if (!before.isEmpty()) {
+      after.push(trip());
+      show(before.pop());
+    }
+  }
+
+  /** Does an edit again that was taken back. */
+  public void redo() {
+    if (!after.isEmpty()) {
+      before.push(trip());
+      show(after.pop());
+    }
+  }
+
+  /** Starts anew with another trip. */
+  public void replace(Trip trip, Optional<Path> path) {
+    before.clear();
+    after.clear();
+    saved = trip;
+    file.set(path);
+    show(trip);
+  }
+
+  /** Opens a file; the document stays as it is where the file cannot be read. */
+  public List<Problem> open(Path path, boolean asCopy) {
+    Outcome<Trip> outcome = planner.open(path);
+    outcome.value().ifPresent(trip -> replace(trip, asCopy ? Optional.empty() : Optional.of(path)));
+    return outcome.hasValue() ? List.of() : outcome.problems();
+  }
+
+  /** Saves; empty if that worked. */
+  public Optional<Problem> save(Path path) {
+    Optional<Problem> problem = planner.save(trip(), path);
+    if (problem.isEmpty()) {
+      saved = trip();
+      file.set(Optional.of(path));
+      dirty.set(false);
+    }
+    return problem;
+  }
+
+  private void show(Trip trip) {
+    planned.set(planner.plan(trip));
+    dirty.set(!trip.equals(saved));
+    undoable.set(!before.isEmpty());
+    redoable.set(!after.isEmpty());
+  }
+}

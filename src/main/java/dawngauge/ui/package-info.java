@@ -1,0 +1,5 @@
+/** The planner window. Start at {@link dawngauge.ui.PlannerWindow}. */
+@NullMarked
+package dawngauge.ui;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,199 @@
+package dawngauge.ui.route;
+
+import dawngauge.advice.StopAdvice;
+import dawngauge.advice.TireAdvice;
+import dawngauge.explain.Step;
+import dawngauge.forecast.Explanation;
+import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireAtStop;
+import dawngauge.ledger.Wording;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.MarkShape;
+import java.util.List;
+import java.util.function.BiConsumer;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All tires at the chosen stop. Every figure explains itself: by pointing at it, and in full below
+ * the table when it is pressed or focused and Enter is struck.
+ */
+public final class TireTable extends VBox {
+
+  private static final double NINETY = 1.6449;
+
+  private final GridPane grid = new GridPane();
+  private final VBox steps = new VBox();
+  private UnitSystem units = UnitSystem.US;
+
+  /** An empty table. */
+  public TireTable() {
+    getStyleClass().add("tire-table");
+    grid.getStyleClass().add("tire-grid");
+    steps.getStyleClass().add("steps");
+    getChildren().addAll(grid, steps);
+  }
+
+  /** Shows the tires at a stop. */
+  public void show(Trip trip, StopAdvice stop, UnitSystem shown) {
+    units = shown;
+    grid.getChildren().clear();
+    steps.getChildren().clear();
+    String unit = units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
+    Label hint =
+        new Label(
+            "Pressures in "
+                + unit
+                + ". Press a figure to see how it came about, step by step, with its source.");
+    hint.getStyleClass().add("lesser");
+    hint.setWrapText(true);
+    steps.getChildren().add(hint);
+    String[] heads = {
+      "tire", "arriving", "leaving", "settled", "ahead", "floor", "aim", "limit", "margin", ""
+    };
+    for (int i = 0; i < heads.length; i++) {
+      Label head = new Label(heads[i]);
+      head.getStyleClass().add("table-head");
+      head.setMinWidth(USE_PREF_SIZE);
+      grid.add(head, i, 0);
+    }
+    int row = 1;
+    for (TireAdvice advice : stop.tires()) {
+      row(trip, advice, row++);
+    }
+  }
+
+  /** Shows nothing, as where no time is known. */
+  public void clear() {
+    grid.getChildren().clear();
+    steps.getChildren().clear();
+  }
+
+  private void row(Trip trip, TireAdvice advice, int row) {
+    TireAtStop at = advice.tire();
+    Label name = new Label(trip.rig().shortForm(at.fitted().position()));
+    name.setMinWidth(USE_PREF_SIZE);
+    name.getStyleClass().add("tire-name");
+    Tooltip.install(name, new Tooltip(at.fitted().position().words()));
+    grid.add(name, 0, row);
+    Moment arrival = at.arrival();
+    Moment check = at.check();
+    Moment leaving = at.leaving();
+    String who = at.fitted().position().words();
+    figure(1, row, reading(arrival), who + ", arriving", () -> stepsTo(arrival));
+    figure(2, row, reading(check), who + ", before leaving", () -> stepsTo(check));
+    figure(3, row, settled(leaving), who + ", settled when leaving", () -> stepsTo(leaving));
+    Moment low = at.low() == null ? null : at.low().moment();
+    figure(
+        4,
+        row,
+        low == null ? "–" : Wording.pressure(low.judged(), units),
+        who + ", lowest on the leg ahead",
+        () -> low == null ? List.of() : Explanation.ofMargin(at, low));
+    figure(5, row, floor(at.limits().floor()), who + ", floor", () -> Explanation.ofLimits(at));
+    figure(6, row, pressure(at.limits().aim()), who + ", aim", () -> Explanation.ofLimits(at));
+    figure(
+        7, row, pressure(at.limits().ceiling()), who + ", limit", () -> Explanation.ofLimits(at));
+    Moment judged = low != null && at.lowMargin() < at.margin() ? low : leaving;
+    figure(
+        8,
+        row,
+        Wording.signedPercent(at.worstMargin()),
+        who + ", load margin until the next stop",
+        () -> judged == null ? List.of() : Explanation.ofMargin(at, judged));
+    Label word = new Label(advice.mark().word());
+    word.setMinWidth(USE_PREF_SIZE);
+    HBox mark = new HBox(5, new MarkShape(advice.mark()), word);
+    grid.add(mark, 9, row);
+  }
+
+  private static List<Step> stepsTo(@Nullable Moment moment) {
+    return moment == null ? List.of() : Explanation.ofReading(moment);
+  }
+
+  private String reading(@Nullable Moment moment) {
+    if (moment == null || Double.isNaN(moment.reading())) {
+      return "–";
+    }
+    double spread = NINETY * moment.readingSigma();
+    return Wording.pressure(moment.reading(), units)
+        + " ("
+        + Wording.pressure(moment.reading() - spread, units)
+        + "–"
+        + Wording.pressure(moment.reading() + spread, units)
+        + ")";
+  }
+
+  private String settled(@Nullable Moment moment) {
+    return moment == null ? "–" : Wording.pressure(moment.settled(), units);
+  }
+
+  private String floor(double pascals) {
+    return Double.isNaN(pascals) ? "–" : Wording.floor(pascals, units);
+  }
+
+  private String pressure(double pascals) {
+    return Double.isNaN(pascals) ? "–" : Wording.pressure(pascals, units);
+  }
+
+  /** Makes the steps of a figure when they are asked for. */
+  private interface Maker {
+    List<Step> make();
+  }
+
+  private void figure(int column, int row, String text, String what, Maker maker) {
+    Button button = new Button(text);
+    button.getStyleClass().add("figure-button");
+    button.setMinWidth(USE_PREF_SIZE);
+    button.setAccessibleText(what + ": " + text);
+    Tooltip tip = new Tooltip(what);
+    tip.setOnShowing(event -> tip.setText(what + "\n" + written(maker.make())));
+    button.setTooltip(tip);
+    button.setOnAction(event -> explain(what + ": " + text, maker.make()));
+    grid.add(button, column, row);
+  }
+
+  private String written(List<Step> list) {
+    StringBuilder text = new StringBuilder();
+    each(list, (figure, what) -> text.append(figure).append("   ").append(what).append('\n'));
+    return text.toString().strip();
+  }
+
+  private void explain(String heading, List<Step> list) {
+    steps.getChildren().clear();
+    Label head = new Label(heading);
+    head.getStyleClass().add("steps-heading");
+    head.setWrapText(true);
+    steps.getChildren().add(head);
+    GridPane lines = new GridPane();
+    lines.getStyleClass().add("steps-grid");
+    each(
+        list,
+        (figure, what) -> {
+          Label number = new Label(figure);
+          number.getStyleClass().add("step-figure");
+          number.setMinWidth(USE_PREF_SIZE);
+          Label words = new Label(what);
+          words.setWrapText(true);
+          lines.addRow(lines.getRowCount(), number, words);
+        });
+    steps.getChildren().add(lines);
+  }
+
+  private void each(List<Step> list, BiConsumer<String, String> taker) {
+    for (Step step : list) {
+      String figure =
+          step.result().kind() == QuantityKind.RATIO
+              ? units.format(step.result(), 1)
+              : units.format(step.result());
+      taker.accept(figure, step.what().in(units) + " [" + step.authority().text() + "]");
+    }
+  }
+}

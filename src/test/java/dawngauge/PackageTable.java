@@ -1,0 +1,146 @@
+package dawngauge;
+
+import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaClass;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Which package may use which others, as one table; packages below "dawngauge." are named by their
+ * first part. The root package may use all and is used by none.
+ *
+ * @param rows what each package may use
+ */
+record PackageTable(Map<String, Set<String>> rows) {
+
+  /** The table of this program. */
+  static final PackageTable OURS =
+      new PackageTable(
+          Map.ofEntries(
+              row("problem", ""),
+              row("quantity", "problem"),
+              row("explain", "quantity problem"),
+              row("geo", "quantity problem"),
+              row("physics", "quantity"),
+              row("tire", "explain quantity problem"),
+              row("trip", "tire geo quantity problem"),
+              row("tripfile", "trip tire geo quantity problem"),
+              row("exchange", "trip geo quantity problem"),
+              row("ambient", "trip geo physics explain quantity problem"),
+              row("feed", "ambient trip geo explain quantity problem"),
+              row("forecast", "ambient trip tire geo physics explain quantity problem"),
+              row("fitness", "trip tire explain quantity problem"),
+              row("advice", "forecast ambient trip tire physics explain quantity problem"),
+              row("review", "forecast ambient trip tire physics explain quantity problem"),
+              row(
+                  "ledger",
+                  "review advice fitness forecast ambient trip tire geo explain quantity problem"),
+              row(
+                  "report",
+                  "ledger review advice fitness forecast ambient trip tire geo explain quantity"
+                      + " problem"),
+              row("settings", "quantity problem"),
+              row(
+                  "planner",
+                  "settings review advice fitness forecast feed ambient exchange tripfile trip tire geo"
+                      + " explain quantity problem"),
+              row(
+                  "cli",
+                  "planner report ledger settings review advice fitness forecast ambient trip tire geo"
+                      + " explain quantity problem"),
+              row(
+                  "ui",
+                  "planner report ledger settings review advice fitness forecast ambient trip tire geo"
+                      + " explain quantity problem")));
+
+  private static final String ROOT = "dawngauge";
+
+  PackageTable {
+    rows = Collections.unmodifiableMap(new TreeMap<>(rows));
+  }
+
+  private static Map.Entry<String, Set<String>> row(String name, String mayUse) {
+    List<String> used = mayUse.isEmpty() ? List.of() : Arrays.asList(mayUse.split(" "));
+    return Map.entry(name, Set.copyOf(used));
+  }
+
+  /** The same table with one row exchanged. */
+  PackageTable with(String name, Set<String> mayUse) {
+    Map<String, Set<String>> changed = new TreeMap<>(rows);
+    changed.put(name, mayUse);
+    return new PackageTable(changed);
+  }
+
+  /** The same table without one row. */
+  PackageTable without(String name) {
+    Map<String, Set<String>> changed = new TreeMap<>(rows);
+    changed.remove(name);
+    return new PackageTable(changed);
+  }
+
+  /** What the classes do against this table, each package to package arrow with its places. */
+  List<String> violations(Iterable<JavaClass> classes) {
+    Set<String> found = new TreeSet<>();
+    int seen = 0;
+    for (JavaClass origin : classes) {
+      String from = part(origin.getPackageName());
+      if (from.isEmpty()) {
+        continue;
+      }
+      seen++;
+      if (!rows.containsKey(from)) {
+        found.add("package " + from + " is not in the table: " + origin.getName());
+        continue;
+      }
+      for (Dependency arrow : origin.getDirectDependenciesFromSelf()) {
+        JavaClass target = arrow.getTargetClass().getBaseComponentType();
+        String to = part(target.getPackageName());
+        boolean inside = (target.getPackageName() + ".").startsWith(ROOT + ".");
+        if (inside && !to.equals(from) && !rows.getOrDefault(from, Set.of()).contains(to)) {
+          found.add(
+              from
+                  + " may not use "
+                  + (to.isEmpty() ? "the root" : to)
+                  + ": "
+                  + arrow.getDescription());
+        }
+      }
+    }
+    return seen == 0 ? List.of("there was no class to look at") : new ArrayList<>(found);
+  }
+
+  /** Packages that lead back to themselves by way of what they may use; empty in a sound table. */
+  Set<String> cycles() {
+    Set<String> cyclic = new TreeSet<>();
+    for (String name : rows.keySet()) {
+      Set<String> reached = new TreeSet<>();
+      List<String> open = new ArrayList<>(rows.getOrDefault(name, Set.of()));
+      while (!open.isEmpty()) {
+        String next = open.remove(open.size() - 1);
+        if (reached.add(next)) {
+          open.addAll(rows.getOrDefault(next, Set.of()));
+        }
+      }
+      if (reached.contains(name)) {
+        cyclic.add(name);
+      }
+    }
+    return cyclic;
+  }
+
+  /** The first part below the root, or nothing for the root itself and for foreign packages. */
+  private static String part(String packageName) {
+    if (!packageName.startsWith(ROOT + ".")) {
+      return "";
+    }
+    String below = packageName.substring(ROOT.length() + 1);
+    int dot = below.indexOf('.');
+    return dot < 0 ? below : below.substring(0, dot);
+  }
+}
