@@ -2,23 +2,23 @@ package dawngauge.cli;
 
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.ScopeType;
 
 /** The program as it is typed: a trip file, or a command. */
 @Command(
     name = "dawngauge",
     description =
         "Forecasts tire pressure and load margin along a haul from the morning's cold reading.",
-    mixinStandardHelpOptions = true,
     version = "Dawngauge 0.1.0",
     footer = {
       "",
@@ -27,23 +27,38 @@ import picocli.CommandLine.Spec;
     })
 public final class CommandLineFace implements Callable<Integer> {
 
+  private static final int LINE_WIDTH = 100;
+
   private final Planner planner;
   private final Console console;
   private final WindowOpener opener;
-
-  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
       index = "0",
       arity = "0..1",
       paramLabel = "FILE",
       description = "Trip file; - is standard input.")
-  private String file = "";
+  private @Nullable String file;
 
   @Option(
       names = "--copy",
       description = "Take the file as an unsaved copy, so that it is never written over.")
   private boolean copy;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      scope = ScopeType.INHERIT,
+      description = "Show this help and exit.")
+  @SuppressWarnings("UnusedVariable") // acted on by picocli
+  private boolean help;
+
+  @Option(
+      names = {"-V", "--version"},
+      versionHelp = true,
+      description = "Print the version and exit.")
+  @SuppressWarnings("UnusedVariable") // acted on by picocli
+  private boolean version;
 
   private CommandLineFace(Planner planner, Console console, WindowOpener opener) {
     this.opener = opener;
@@ -82,46 +97,77 @@ public final class CommandLineFace implements Callable<Integer> {
    */
   public static int run(
       Planner planner, Console console, WindowOpener opener, String... arguments) {
-    CommandLineFace face = new CommandLineFace(planner, console, opener);
-    CommandLine line = new CommandLine(face);
+    try {
+      return commands(planner, console, opener).execute(arguments);
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      return internalError(console, e);
+    }
+  }
+
+  /** Every command with its options. */
+  static CommandLine commands(Planner planner, Console console, WindowOpener opener) {
+    CommandLine line = new CommandLine(new CommandLineFace(planner, console, opener));
     line.addSubcommand(new ForecastCommand(planner, console));
     line.addSubcommand(new ExplainCommand(planner, console));
     line.addSubcommand(new FitnessCommand(planner, console));
     line.addSubcommand(new NewCommand(planner, console));
-    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(
+        ForecastCommand.Format.class, new Choice<>(ForecastCommand.Format.class));
+    line.registerConverter(ExplainCommand.When.class, new Choice<>(ExplainCommand.When.class));
+    line.registerConverter(UnitSystem.class, new Choice<>(UnitSystem.class));
+    line.setExpandAtFiles(false);
+    line.setUsageHelpWidth(LINE_WIDTH);
     line.setOut(console.out());
     line.setErr(console.err());
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-    line.getCommandSpec().usageMessage().width(LINE_WIDTH);
     line.setParameterExceptionHandler(
         (problem, typed) -> {
           console.err().println(problem.getMessage());
-          console.err().println("See: dawngauge --help");
+          console
+              .err()
+              .println(
+                  "See: " + problem.getCommandLine().getCommandSpec().qualifiedName() + " --help");
           return ExitCode.USAGE;
         });
-    return line.execute(arguments);
+    line.setExecutionExceptionHandler(
+        (unexpected, command, parsed) -> internalError(console, unexpected));
+    return line;
   }
 
-  private static final int LINE_WIDTH = 100;
+  /**
+   * Tells of an error of the program itself, in one line.
+   *
+   * @return the exit code
+   */
+  private static int internalError(Console console, Throwable error) {
+    StackTraceElement[] trace = error.getStackTrace();
+    console
+        .err()
+        .println(
+            "internal error: "
+                + String.valueOf(error).replaceAll("\\s+", " ")
+                + (trace.length == 0 ? "" : " at " + trace[0])
+                + "; please report it with what was typed and the trip file");
+    return ExitCode.INTERNAL;
+  }
 
   @Override
   public Integer call() {
     Outcome<Trip> opened =
-        file.isEmpty() ? planner.starterTrip() : TripArgument.open(planner, console, file);
+        file == null ? planner.starterTrip() : TripArgument.open(planner, console, file);
     if (!opened.hasValue()) {
-      return TripArgument.refuse(console, file, opened.problems());
+      return TripArgument.refuse(console, file == null ? "the starter" : file, opened.problems());
     }
-    boolean unsaved = copy || file.isEmpty() || file.equals("-");
-    Optional<Path> path = unsaved ? Optional.empty() : Optional.of(Path.of(file));
+    boolean unsaved = copy || file == null || file.equals(TripArgument.STANDARD);
+    Optional<Path> path = unsaved ? Optional.empty() : Optional.ofNullable(file).map(Path::of);
     if (opener.open(planner, opened.get(), path)) {
       return ExitCode.DONE;
     }
-    if (file.isEmpty()) {
-      spec.commandLine().usage(console.out());
+    if (file == null) {
+      commands(planner, console, opener).usage(console.out());
       return ExitCode.DONE;
     }
     console.err().println("No window can be opened here, so this is the forecast as text.");
-    CommandLine forecast = new CommandLine(new ForecastCommand(planner, console));
-    return forecast.execute(file);
+    return new ForecastCommand(planner, console).print(file, opened);
   }
 }

@@ -6,10 +6,10 @@ public final class ExitCode {
   /** Done. */
   public static final int DONE = 0;
 
-  /** With --check: some tire must be adjusted. */
+  /** With --check: some tire must be adjusted, or something put right before leaving. */
   public static final int ADJUST = 1;
 
-  /** With --check: some tire is on hold. */
+  /** With --check: some tire is on hold, or the rig must not go. */
   public static final int HOLD = 2;
 
   /** Wrong usage. */
@@ -20,6 +20,9 @@ public final class ExitCode {
 
   /** No such file. */
   public static final int NO_FILE = 66;
+
+  /** An error of the program itself. */
+  public static final int INTERNAL = 70;
 
   /** Cannot write. */
   public static final int CANNOT_WRITE = 73;

@@ -4,11 +4,14 @@ import dawngauge.advice.Advice;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.ExplanationText;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -16,8 +19,7 @@ import picocli.CommandLine.Parameters;
 /** Prints how the figures of one tire at one stop came about. */
 @Command(
     name = "explain",
-    description = "Print, step by step, how the figures of one tire at one stop came about.",
-    mixinStandardHelpOptions = true)
+    description = "Print, step by step, how the figures of one tire at one stop came about.")
 final class ExplainCommand implements Callable<Integer> {
 
   /** Arriving or leaving. */
@@ -51,8 +53,8 @@ final class ExplainCommand implements Callable<Integer> {
   @Option(
       names = "--when",
       paramLabel = "arrive|leave",
-      description = "On arrival or on leaving; leave unless given.")
-  private When when = When.LEAVE;
+      description = "On arrival or on leaving; unless given leave, at the last stop arrive.")
+  private @Nullable When when;
 
   @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
   private UnitSystem units = UnitSystem.US;
@@ -79,15 +81,15 @@ final class ExplainCommand implements Callable<Integer> {
     PlannedTrip planned = planner.plan(trip);
     Advice advice = planned.advice();
     if (advice == null || index.get() >= advice.stops().size()) {
+      String place = trip.route().stops().get(index.get()).place();
+      console.err().println(Problem.of(ProblemCode.TIME_NOT_KNOWN, "", place).text());
       planned.problems().forEach(problem -> console.err().println(problem.message()));
       return ExitCode.CONTENT;
     }
-    console
-        .out()
-        .print(
-            ExplanationText.of(
-                trip, advice.stops().get(index.get()), position.get(), when == When.ARRIVE, units));
-    console.out().flush();
-    return ExitCode.DONE;
+    boolean last = index.get() == trip.route().stops().size() - 1;
+    boolean arriving = when == null ? last : when == When.ARRIVE;
+    String text =
+        ExplanationText.of(trip, advice.stops().get(index.get()), position.get(), arriving, units);
+    return new Output(planner, console).write(text, TripArgument.STANDARD, file, false);
   }
 }

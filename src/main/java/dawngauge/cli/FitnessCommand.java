@@ -15,8 +15,7 @@ import picocli.CommandLine.Parameters;
 /** Prints what is wrong with the rig before the trip. */
 @Command(
     name = "fitness",
-    description = "Print what is wrong or missing about the rig before it goes, worst first.",
-    mixinStandardHelpOptions = true)
+    description = "Print what is wrong or missing about the rig before it goes, worst first.")
 final class FitnessCommand implements Callable<Integer> {
 
   private final Planner planner;
@@ -46,9 +45,9 @@ final class FitnessCommand implements Callable<Integer> {
       return TripArgument.refuse(console, file, opened.problems());
     }
     List<Defect> defects = planner.fitness(opened.get());
-    console.out().print(FitnessText.of(opened.get(), defects, units));
-    console.out().flush();
-    return check ? code(defects) : ExitCode.DONE;
+    String text = FitnessText.of(opened.get(), defects, units);
+    int written = new Output(planner, console).write(text, TripArgument.STANDARD, file, false);
+    return check && written == ExitCode.DONE ? code(defects) : written;
   }
 
   private static int code(List<Defect> defects) {

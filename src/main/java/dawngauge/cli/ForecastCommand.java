@@ -1,11 +1,15 @@
 package dawngauge.cli;
 
+import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
+import dawngauge.advice.StopAdvice;
+import dawngauge.advice.TireAdvice;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CsvTable;
 import dawngauge.report.JsonResult;
@@ -24,8 +28,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "forecast",
     description =
-        "Print what each tire will read at each stop, its load margin, and what to do there.",
-    mixinStandardHelpOptions = true)
+        "Print what each tire will read at each stop, its load margin, and what to do there.")
 final class ForecastCommand implements Callable<Integer> {
 
   /** Forms of output. */
@@ -80,9 +83,13 @@ final class ForecastCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    return print(file, TripArgument.open(planner, console, file));
+  }
+
+  /** Prints the forecast of what a trip file gave, in the form that was asked for. */
+  int print(String name, Outcome<Trip> opened) {
     if (!opened.hasValue()) {
-      return TripArgument.refuse(console, file, opened.problems());
+      return TripArgument.refuse(console, name, opened.problems());
     }
     Trip trip = opened.get();
     WheelPosition only = null;
@@ -96,22 +103,66 @@ final class ForecastCommand implements Callable<Integer> {
     }
     PlannedTrip planned = planner.plan(trip);
     List<Problem> problems = new ArrayList<>(opened.problems());
-    planned.problems().stream().filter(p -> !problems.contains(p)).forEach(problems::add);
+    planned.problems().stream()
+        .filter(problem -> !repeats(problem, opened.problems()))
+        .forEach(problems::add);
     String text =
         switch (format) {
           case TEXT -> LedgerText.of(Ledger.of(trip, planned.advice(), problems, units, only));
           case CSV -> CsvTable.of(trip, planned.advice(), only);
           case JSON -> JsonResult.of(trip, planned.advice(), problems, units, only);
         };
-    int written = Output.write(console, out, force, text);
+    int written = new Output(planner, console).write(text, out, name, force);
     if (written != ExitCode.DONE) {
       return written;
     }
-    return check ? code(planned.advice() == null ? Mark.CLEAR : planned.advice().mark()) : 0;
+    if (format == Format.CSV) {
+      problems.forEach(problem -> console.err().println(problem.message()));
+    }
+    return check ? verdict(trip, planned.advice(), only) : ExitCode.DONE;
   }
 
-  private static int code(Mark mark) {
-    return switch (mark) {
+  /** The file's reader tells of a missing departure too, with its place in the file. */
+  private static boolean repeats(Problem problem, List<Problem> told) {
+    return told.contains(problem)
+        || (problem.code() == ProblemCode.NO_DEPARTURE
+            && told.stream().anyMatch(other -> other.code() == problem.code()));
+  }
+
+  /** What --check answers; it says where it has nothing to go by. */
+  private int verdict(Trip trip, @Nullable Advice advice, @Nullable WheelPosition only) {
+    Mark strongest = Mark.CLEAR;
+    int known = 0;
+    int unknown = 0;
+    for (StopAdvice stop : advice == null ? List.<StopAdvice>of() : advice.stops()) {
+      for (TireAdvice each : stop.tires()) {
+        if (only == null || each.tire().fitted().position().equals(only)) {
+          strongest = Mark.stronger(strongest, each.mark());
+          if (each.mark() == Mark.UNKNOWN) {
+            unknown++;
+          } else {
+            known++;
+          }
+        }
+      }
+    }
+    int untimed = trip.route().stops().size() - (advice == null ? 0 : advice.stops().size());
+    if (known == 0) {
+      console.err().println("--check: nothing is known of any tire at any stop");
+      return ExitCode.CONTENT;
+    }
+    if (unknown > 0 || untimed > 0) {
+      console
+          .err()
+          .println(
+              "--check: the exit code does not speak of what is not known: "
+                  + unknown
+                  + " of "
+                  + (known + unknown)
+                  + " marks, stops without a known time: "
+                  + untimed);
+    }
+    return switch (strongest) {
       case HOLD -> ExitCode.HOLD;
       case ADJUST -> ExitCode.ADJUST;
       case RECHECK, UNKNOWN, CLEAR -> ExitCode.DONE;

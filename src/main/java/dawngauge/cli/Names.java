@@ -6,10 +6,12 @@ import dawngauge.problem.ProblemCode;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Finds the stops and positions that a person names on the command line. */
 final class Names {
@@ -42,28 +44,37 @@ final class Names {
           : Outcome.failed(
               Problem.of(ProblemCode.NO_SUCH_STOP_NUMBER, "", name, String.valueOf(stops.size())));
     }
-    List<Integer> found = new ArrayList<>();
-    String wanted = name.toLowerCase(Locale.ROOT);
+    List<Integer> whole = new ArrayList<>();
+    List<Integer> parts = new ArrayList<>();
+    String wanted = plain(name);
     for (int i = 0; i < stops.size(); i++) {
-      String place = stops.get(i).place().toLowerCase(Locale.ROOT);
-      if (place.equals(wanted) || stops.get(i).id().equals(name)) {
+      if (stops.get(i).id().equals(name)) {
         return Outcome.of(i);
       }
+      String place = plain(stops.get(i).place());
+      if (place.equals(wanted)) {
+        whole.add(i);
+      }
       if (place.contains(wanted)) {
-        found.add(i);
+        parts.add(i);
       }
     }
+    List<Integer> found = whole.isEmpty() ? parts : whole;
     if (found.size() == 1) {
       return Outcome.of(found.get(0));
     }
+    boolean none = found.isEmpty() || wanted.isEmpty();
     String known =
-        (found.isEmpty() ? stops : found.stream().map(stops::get).toList())
-            .stream().map(Stop::place).collect(Collectors.joining(", "));
+        IntStream.range(0, stops.size())
+            .filter(i -> none || found.contains(i))
+            .mapToObj(i -> (i + 1) + " " + stops.get(i).place())
+            .collect(Collectors.joining(", "));
     return Outcome.failed(
-        Problem.of(
-            found.isEmpty() ? ProblemCode.NO_SUCH_STOP : ProblemCode.AMBIGUOUS_STOP,
-            "",
-            name,
-            known));
+        Problem.of(none ? ProblemCode.NO_SUCH_STOP : ProblemCode.AMBIGUOUS_STOP, "", name, known));
+  }
+
+  /** Small letters, accents always composed. */
+  private static String plain(String name) {
+    return Normalizer.normalize(name, Normalizer.Form.NFC).strip().toLowerCase(Locale.ROOT);
   }
 }

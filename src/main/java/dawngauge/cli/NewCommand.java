@@ -11,8 +11,7 @@ import picocli.CommandLine.Parameters;
     name = "new",
     description =
         "Write a starter trip file whose notes say where each figure is read: label, sidewall, scale"
-            + " ticket.",
-    mixinStandardHelpOptions = true)
+            + " ticket.")
 final class NewCommand implements Callable<Integer> {
 
   private final Planner planner;
@@ -34,6 +33,7 @@ final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return Output.write(console, file, force, planner.starter());
+    return new Output(planner, console)
+        .write(planner.starter(), file, TripArgument.STANDARD, force);
   }
 }

@@ -1,40 +1,57 @@
 package dawngauge.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import dawngauge.planner.Planner;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/** Writes a result where the user wants it, never over a file without leave. */
+/** Puts a result where the user wants it, never over a file without leave. */
 final class Output {
 
-  private Output() {}
+  private final Planner planner;
+  private final Console console;
 
-  static int write(Console console, String target, boolean force, String text) {
-    if (target.equals("-")) {
+  Output(Planner planner, Console console) {
+    this.planner = planner;
+    this.console = console;
+  }
+
+  /**
+   * Writes a result.
+   *
+   * @param text the result
+   * @param target name of a file, or "-" for standard output
+   * @param trip name of the trip file it comes from, or "-"
+   * @param force whether a file that exists may be replaced
+   * @return the exit code
+   */
+  int write(String text, String target, String trip, boolean force) {
+    if (target.equals(TripArgument.STANDARD)) {
       console.out().print(text);
-      console.out().flush();
-      return console.out().checkError() ? ExitCode.CANNOT_READ : ExitCode.DONE;
-    }
-    try {
-      Path path = Path.of(target);
-      if (Files.exists(path) && !force) {
-        console.err().println(target + " exists; add --force to replace it, or name another file");
+      if (console.out().checkError()) {
+        console.err().println("standard output cannot be written");
         return ExitCode.CANNOT_WRITE;
       }
-      Files.writeString(
-          path,
-          text,
-          StandardCharsets.UTF_8,
-          StandardOpenOption.CREATE,
-          StandardOpenOption.TRUNCATE_EXISTING,
-          StandardOpenOption.WRITE);
       return ExitCode.DONE;
-    } catch (IOException | InvalidPathException e) {
-      console.err().println(target + " cannot be written; name another file or folder");
-      return ExitCode.CANNOT_WRITE;
+    }
+    Path file = path(target);
+    Optional<Problem> problem =
+        file == null
+            ? Optional.of(Problem.of(ProblemCode.CANNOT_WRITE, "", target, "no such name can be"))
+            : planner.write(
+                text, file, trip.equals(TripArgument.STANDARD) ? null : path(trip), force);
+    problem.ifPresent(it -> console.err().println(it.text()));
+    return problem.isEmpty() ? ExitCode.DONE : ExitCode.CANNOT_WRITE;
+  }
+
+  private static @Nullable Path path(String name) {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException e) {
+      return null;
     }
   }
 }

@@ -12,10 +12,13 @@ import java.util.List;
 /** Opens the trip file a command names; "-" is standard input. */
 final class TripArgument {
 
+  /** Stands for standard input or output. */
+  static final String STANDARD = "-";
+
   private TripArgument() {}
 
   static Outcome<Trip> open(Planner planner, Console console, String file) {
-    if (file.equals("-")) {
+    if (file.equals(STANDARD)) {
       return planner.open(console.in());
     }
     try {
@@ -25,23 +28,29 @@ final class TripArgument {
     }
   }
 
-  /** Prints what is wrong with a file and gives the exit code for it. */
+  /** Prints what is wrong with a file, all of it, and gives the exit code for it. */
   static int refuse(Console console, String file, List<Problem> problems) {
-    List<Problem> errors =
-        problems.stream().filter(p -> p.code().severity() == ProblemCode.Severity.ERROR).toList();
-    for (Problem problem : errors) {
-      boolean namesFile =
-          problem.code() == ProblemCode.NO_SUCH_FILE || problem.code() == ProblemCode.CANNOT_READ;
-      console.err().println(namesFile ? problem.text() : file + " " + problem.message());
+    String name = file.equals(STANDARD) ? "standard input" : file;
+    List<Problem> shown =
+        problems.stream()
+            .filter(
+                problem ->
+                    problem.code().severity() == ProblemCode.Severity.ERROR
+                        || problem.code() == ProblemCode.MORE_PROBLEMS)
+            .toList();
+    int code = ExitCode.CONTENT;
+    for (Problem problem : shown) {
+      boolean missing = problem.code() == ProblemCode.NO_SUCH_FILE;
+      boolean unreadable = problem.code() == ProblemCode.CANNOT_READ;
+      console
+          .err()
+          .println(missing || unreadable ? problem.text() : name + ": " + problem.message());
+      if (missing) {
+        code = ExitCode.NO_FILE;
+      } else if (unreadable) {
+        code = ExitCode.CANNOT_READ;
+      }
     }
-    if (errors.size() > 1) {
-      console.err().println(errors.size() + " problems; the file was left as it is.");
-    }
-    if (errors.stream().anyMatch(p -> p.code() == ProblemCode.NO_SUCH_FILE)) {
-      return ExitCode.NO_FILE;
-    }
-    return errors.stream().anyMatch(p -> p.code() == ProblemCode.CANNOT_READ)
-        ? ExitCode.CANNOT_READ
-        : ExitCode.CONTENT;
+    return code;
   }
 }

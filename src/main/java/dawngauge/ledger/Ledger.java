@@ -4,6 +4,7 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.StopAdvice;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
@@ -19,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param when its days
  * @param summary one line: stops, distance, strongest mark
  * @param rig one line an axle: what stands there and how its load is known
- * @param stops stop by stop
+ * @param stops every stop of the route, in order
  * @param basis what the figures rest on
  * @param problems what is missing or assumed
  * @param units the units
@@ -76,10 +77,14 @@ public record Ledger(
         lines.add(maker.of(stop));
       }
     }
+    List<Stop> stops = trip.route().stops();
+    for (int i = lines.size(); i < stops.size(); i++) {
+      lines.add(StopLine.untimed(i + 1, stops.get(i)));
+    }
     return new Ledger(
         trip.name(),
         advice == null ? "" : Summary.days(advice),
-        Summary.line(trip, advice, units),
+        Summary.line(trip, advice, units, only),
         AxleLine.all(trip, advice, units),
         lines,
         Summary.basis(trip, advice, units),

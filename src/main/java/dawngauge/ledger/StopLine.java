@@ -1,31 +1,35 @@
 package dawngauge.ledger;
 
 import dawngauge.advice.Mark;
+import dawngauge.trip.Stop;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One stop as it is shown.
  *
+ * @param timed whether its time is known; where not, only number, place and kind are told
  * @param newDay heading of the day, where the stop is the first of one; else empty
  * @param number of the stop, 1 first
  * @param arrive clock on arrival; empty at the start
- * @param leave clock on leaving; empty at the end and where it is passed
- * @param zone letters of the clock's zone, where they are new; else empty
+ * @param leave clock on leaving, "09:20+1" where that is on the next day; empty at the end and
+ *     where it is passed
+ * @param zone letters of the clock's zone, where they are new or change here; else empty
  * @param place its name
  * @param kind what the stop is for
  * @param elevation height of the ground
  * @param air temperature on arrival and on leaving
  * @param airFrom where the temperature came from
- * @param hose whether air is to be had
+ * @param hose whether compressed air is to be had
  * @param mark the strongest of its tires
  * @param rows tires, those with the same figures together
  * @param tasks what to do, strongest first
  * @param loads what is taken on or set down
- * @param leg the leg ahead in one line; empty at the end
+ * @param leg the leg ahead in one line; empty at the end and where no time is known
  * @param cautions what to heed on the leg
  */
 public record StopLine(
+    boolean timed,
     String newDay,
     int number,
     String arrive,
@@ -50,12 +54,14 @@ public record StopLine(
    *
    * @param tires short forms
    * @param read whether the first figure was read there, else it is expected
+   * @param set whether the readings before leaving are after a setting that the plan takes as done
    * @param arriveReads what the gauge reads on arrival, or was read here last
    * @param arriveRange in which 9 of 10 such readings lie; empty where it was read
-   * @param arriveSettled the same once as cool as the air
-   * @param checkReads what the gauge reads before leaving, after what is set here
+   * @param arriveSettled the same once as cool as the air; empty where it was read
+   * @param checkReads what the gauge reads before leaving, after what is set here; empty, as the
+   *     next three, at the last stop
    * @param checkRange in which 9 of 10 readings lie before anything is set; empty where set or read
-   * @param checkSettled what it reads before leaving once as cool as the air
+   * @param checkSettled what it reads when leaving once as cool as the air
    * @param lowest lowest judged pressure on the leg ahead
    * @param floor floor, rounded up
    * @param aim aim
@@ -68,6 +74,7 @@ public record StopLine(
   public record TireRow(
       String tires,
       boolean read,
+      boolean set,
       String arriveReads,
       String arriveRange,
       String arriveSettled,
@@ -91,6 +98,29 @@ public record StopLine(
    * @param text what and why
    */
   public record Task(Mark mark, String tires, String text) {}
+
+  /** A stop of which no time is known. */
+  static StopLine untimed(int number, Stop stop) {
+    return new StopLine(
+        false,
+        "",
+        number,
+        "",
+        "",
+        "",
+        stop.place(),
+        stop.kind().word(),
+        "",
+        "",
+        "",
+        "",
+        Mark.UNKNOWN,
+        List.of(),
+        List.of(),
+        List.of(),
+        "",
+        List.of());
+  }
 
   /**
    * The tires with the lowest margin, whose figures stand for the stop; null where it is passed.

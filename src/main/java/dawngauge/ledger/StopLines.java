@@ -15,6 +15,7 @@ import dawngauge.quantity.Distance;
 import dawngauge.quantity.Elevation;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
+import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.Unit;
@@ -23,7 +24,6 @@ import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LoadChange;
 import dawngauge.trip.ProfilePoint;
-import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.time.Duration;
@@ -65,10 +65,11 @@ final class StopLines {
             .filter(t -> only == null || t.tire().fitted().position().equals(only))
             .toList();
     return new StopLine(
+        true,
         newDay(visit),
         visit.index() + 1,
         first ? "" : Wording.clock(visit.arrive(), visit.zone()),
-        last || visit.passes() ? "" : Wording.clock(visit.leave(), visit.zone()),
+        (last && !moreStops(visit)) || visit.passes() ? "" : leave(visit),
         zone(visit),
         visit.stop().place(),
         visit.stop().kind().word(),
@@ -79,11 +80,21 @@ final class StopLines {
         forecast.airGiven() == null ? "" : forecast.airGiven().in(units),
         hose(visit.stop().air()),
         tires.stream().map(TireAdvice::mark).reduce(Mark.CLEAR, Mark::stronger),
-        visit.passes() ? List.of() : rows(tires),
+        visit.passes() ? List.of() : rows(tires, last),
         tasks(stop, tires),
         loads(stop),
-        last ? "" : leg(forecast),
+        leg(forecast),
         stop.legCautions().stream().map(caution -> caution.in(units)).toList());
+  }
+
+  private boolean moreStops(Itinerary.Visit visit) {
+    return visit.index() + 1 < trip.route().stops().size();
+  }
+
+  private static String leave(Itinerary.Visit visit) {
+    long days =
+        visit.index() == 0 ? 0 : Wording.daysBetween(visit.arrive(), visit.leave(), visit.zone());
+    return Wording.clock(visit.leave(), visit.zone()) + (days == 0 ? "" : "+" + days);
   }
 
   private String newDay(Itinerary.Visit visit) {
@@ -97,34 +108,53 @@ final class StopLines {
     return Wording.day(visit.index() == 0 ? visit.leave() : visit.arrive(), visit.zone());
   }
 
+  /** Also where the clocks change while the rig stands. */
   private String zone(Itinerary.Visit visit) {
-    String zone = Wording.zone(visit.leave(), visit.zone());
+    String leaving = Wording.zone(visit.leave(), visit.zone());
     if (visit.index() == 0) {
-      return zone;
+      return leaving;
+    }
+    String arriving = Wording.zone(visit.arrive(), visit.zone());
+    if (!arriving.equals(leaving)) {
+      return arriving + ", leaving " + leaving;
     }
     Itinerary.Visit before = advice.stops().get(visit.index() - 1).stop().visit();
-    return zone.equals(Wording.zone(before.leave(), before.zone())) ? "" : zone;
+    return leaving.equals(Wording.zone(before.leave(), before.zone())) ? "" : leaving;
   }
 
   private String air(StopForecast forecast) {
-    if (Double.isNaN(forecast.airOnArrival())) {
-      return "air not known";
-    }
-    String arrival = units.number(new Temperature(forecast.airOnArrival()));
-    String leaving = units.format(new Temperature(forecast.airOnLeaving()));
+    String arriving = temperature(forecast.airOnArrival());
+    String leaving = temperature(forecast.airOnLeaving());
     boolean once = forecast.visit().index() == 0 || forecast.visit().passes();
-    return once || leaving.startsWith(arrival + " ") ? leaving : arrival + " → " + leaving;
+    if (once || arriving.equals(leaving)) {
+      return leaving.isEmpty() ? "temperature not known" : leaving;
+    } else if (arriving.isEmpty() || leaving.isEmpty()) {
+      return (arriving.isEmpty() ? "not known" : arriving)
+          + " → "
+          + (leaving.isEmpty() ? "not known" : leaving);
+    }
+    return units.number(new Temperature(forecast.airOnArrival())) + " → " + leaving;
   }
 
+  private String temperature(double kelvins) {
+    return Double.isNaN(kelvins) ? "" : units.format(new Temperature(kelvins));
+  }
+
+  /** Never the bare word air, which stands for its temperature here too. */
   private String hose(Air air) {
     if (!air.available()) {
-      return trip.rig().compressorTop() == null ? "no air" : "own compressor only";
+      return trip.rig().compressorTop() == null ? "no air hose" : "own compressor only";
     }
-    return air.upTo() == null ? "air" : "air up to " + air.upTo().text();
+    return air.upTo() == null
+        ? "air hose"
+        : "air hose up to "
+            + pressure(air.upTo().value().pascals())
+            + " "
+            + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
   }
 
   /** Tires whose figures agree to half a psi stand together, under those of the lowest margin. */
-  private List<StopLine.TireRow> rows(List<TireAdvice> tires) {
+  private List<StopLine.TireRow> rows(List<TireAdvice> tires, boolean last) {
     List<List<TireAdvice>> groups = new ArrayList<>();
     for (TireAdvice tire : tires) {
       groups.stream()
@@ -132,7 +162,7 @@ final class StopLines {
           .findFirst()
           .ifPresentOrElse(group -> group.add(tire), () -> groups.add(newGroup(tire)));
     }
-    return groups.stream().map(this::row).toList();
+    return groups.stream().map(group -> row(group, last)).toList();
   }
 
   private static List<TireAdvice> newGroup(TireAdvice first) {
@@ -169,7 +199,7 @@ final class StopLines {
     return Double.isNaN(a) ? Double.isNaN(b) : Math.abs(a - b) < WHOLE_PSI / 2;
   }
 
-  private StopLine.TireRow row(List<TireAdvice> group) {
+  private StopLine.TireRow row(List<TireAdvice> group, boolean last) {
     TireAdvice lowest = group.get(0);
     List<String> names = new ArrayList<>();
     for (TireAdvice tire : group) {
@@ -178,10 +208,10 @@ final class StopLines {
         lowest = tire;
       }
     }
-    return row(lowest, String.join(" ", names));
+    return row(lowest, String.join(" ", names), last);
   }
 
-  private StopLine.TireRow row(TireAdvice advised, String names) {
+  private StopLine.TireRow row(TireAdvice advised, String names, boolean last) {
     TireAtStop at = advised.tire();
     Moment arrival = at.arrival();
     Moment check = at.check();
@@ -196,15 +226,18 @@ final class StopLines {
     return new StopLine.TireRow(
         names,
         read,
+        set != null && !last,
         pressure(shown),
         read || arrival == null ? "" : range(arrival),
-        read || arrival == null ? NONE : pressure(arrival.settled()),
-        set != null
-            ? pressure(set.gaugePascals())
-            : check == null ? NONE : pressure(check.reading()),
-        set != null || read || check == null ? "" : range(check),
-        leaving == null ? NONE : pressure(leaving.settled()),
-        at.low() == null ? NONE : pressure(at.low().moment().judged()),
+        read ? "" : arrival == null ? NONE : pressure(arrival.settled()),
+        last
+            ? ""
+            : set != null
+                ? pressure(set.gaugePascals())
+                : check == null ? NONE : pressure(check.reading()),
+        last || set != null || read || check == null ? "" : range(check),
+        last ? "" : leaving == null ? NONE : pressure(leaving.settled()),
+        last ? "" : at.low() == null ? NONE : pressure(at.low().moment().judged()),
         Double.isNaN(limits.floor()) ? NONE : Wording.floor(limits.floor(), units),
         pressure(limits.aim()),
         pressure(limits.ceiling()),
@@ -279,15 +312,14 @@ final class StopLines {
     }
     for (OfferAdvice offer : stop.offers()) {
       if (offer.mark() == Mark.CLEAR) {
-        lines.add(offered(offer) + ": could be taken, no rating is passed");
+        lines.add("offered " + offered(offer) + ": could be taken, no rating is passed");
       }
     }
     return lines;
   }
 
   private String offered(OfferAdvice offer) {
-    return "offered: "
-        + offer.offer().what()
+    return offer.offer().what()
         + ", "
         + units.format(offer.offer().weight().value())
         + " "
@@ -299,19 +331,31 @@ final class StopLines {
     String lighter =
         most == null || most.kilograms() < 1
             ? "none of it can be taken"
-            : "at most " + units.format(new Mass(Math.floor(most.kilograms()))) + " can be taken";
+            : "at most " + roundedDown(most) + " can be taken";
     return new StopLine.Task(
         Mark.HOLD,
-        "if taken",
-        offered(offer) + ": " + offer.reasons().get(0).text().in(units) + "; " + lighter);
+        "offered " + offered(offer) + ", if taken",
+        offer.reasons().get(0).text().in(units) + "; " + lighter);
+  }
+
+  /** A figure shown as allowed must be allowed. */
+  private String roundedDown(Mass most) {
+    Unit unit = units.unitOf(QuantityKind.MASS);
+    return units.format(Mass.of(Math.floor(most.in(unit)), unit));
   }
 
   private String leg(StopForecast forecast) {
-    Itinerary.Drive drive = forecast.ahead();
-    if (drive == null) {
+    Itinerary.Visit visit = forecast.visit();
+    if (!moreStops(visit)) {
       return "";
     }
     List<String> parts = new ArrayList<>();
+    parts.add("to " + trip.route().stops().get(visit.index() + 1).place());
+    Itinerary.Drive drive = forecast.ahead();
+    if (drive == null) {
+      parts.add("when it gets there is not known: nothing is forecast from here on");
+      return String.join(" · ", parts);
+    }
     if (drive.meters() > 0) {
       parts.add(units.format(new Distance(drive.meters())));
     }
@@ -328,8 +372,6 @@ final class StopLines {
           (point.name() == null ? "a point at " : point.name() + " ")
               + units.format(point.elevation().value()));
     }
-    Stop next = advice.stops().get(forecast.visit().index() + 1).stop().visit().stop();
-    parts.add("to " + next.place());
     if (!forecast.airAheadKnown()) {
       parts.add("air on the way not known, floor judged only where it is");
     }

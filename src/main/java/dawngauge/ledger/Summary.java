@@ -4,18 +4,23 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
+import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Ratio;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Itinerary;
+import dawngauge.trip.Leg;
 import dawngauge.trip.Loads;
 import dawngauge.trip.Provenance;
 import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The lines above and below a ledger. */
@@ -32,7 +37,8 @@ final class Summary {
     return from.equals(to) ? from + " " + year : from + " to " + to + " " + year;
   }
 
-  static String line(Trip trip, @Nullable Advice advice, UnitSystem units) {
+  static String line(
+      Trip trip, @Nullable Advice advice, UnitSystem units, @Nullable WheelPosition only) {
     if (advice == null) {
       return "No time on the way is known, so nothing is forecast.";
     }
@@ -43,25 +49,50 @@ final class Summary {
           .add(stop.stop().visit().stop().place());
     }
     List<String> parts = new ArrayList<>();
-    double meters = advice.stops().get(advice.stops().size() - 1).stop().visit().meters();
     parts.add(trip.route().stops().size() + " stops");
-    parts.add(units.format(new Distance(meters)));
-    for (Mark mark : List.of(Mark.HOLD, Mark.ADJUST)) {
+    parts.add(distance(trip, units));
+    for (Mark mark : List.of(Mark.HOLD, Mark.ADJUST, Mark.UNKNOWN)) {
       List<String> at = places.getOrDefault(mark, List.of());
       if (!at.isEmpty()) {
         parts.add(mark.word() + " at " + Wording.list(at));
       }
     }
+    int untimed = trip.route().stops().size() - advice.stops().size();
+    if (untimed > 0) {
+      parts.add("no time known at the last " + (untimed == 1 ? "stop" : untimed + " stops"));
+    }
     parts.add(lowestMargin(trip, advice));
+    if (only != null) {
+      parts.add("all this of the whole rig; below only " + trip.rig().shortForm(only));
+    }
     return String.join(" · ", parts.stream().filter(part -> !part.isEmpty()).toList());
   }
 
+  /** Length of the route; what is known of it where a leg's length is missing. */
+  private static String distance(Trip trip, UnitSystem units) {
+    double meters = 0;
+    boolean whole = true;
+    for (Leg leg : trip.route().legs()) {
+      if (leg.distance() == null) {
+        whole = false;
+      } else {
+        meters += leg.distance().value().meters();
+      }
+    }
+    if (!whole && meters == 0) {
+      return "distance not known";
+    }
+    return (whole ? "" : "at least ") + units.format(new Distance(meters));
+  }
+
   private static String lowestMargin(Trip trip, Advice advice) {
+    boolean allKnown = advice.stops().size() == trip.route().stops().size();
     double lowest = Double.NaN;
     String where = "";
     for (StopAdvice stop : advice.stops()) {
       for (TireAdvice tire : stop.tires()) {
         double margin = tire.tire().worstMargin();
+        allKnown &= stop.stop().ahead() == null || !Double.isNaN(margin);
         if (!Double.isNaN(margin)
             && stop.stop().ahead() != null
             && (Double.isNaN(lowest) || margin < lowest)) {
@@ -75,7 +106,10 @@ final class Summary {
     }
     return Double.isNaN(lowest)
         ? ""
-        : "lowest load margin " + Wording.signedPercent(lowest) + ", " + where;
+        : (allKnown ? "lowest load margin " : "lowest known load margin ")
+            + Wording.signedPercent(lowest)
+            + ", "
+            + where;
   }
 
   static List<String> basis(Trip trip, @Nullable Advice advice, UnitSystem units) {
@@ -84,27 +118,22 @@ final class Summary {
     if (advice == null) {
       return lines;
     }
-    boolean estimated = false;
-    boolean rows = false;
-    boolean weighed = true;
+    Set<String> loads = new LinkedHashSet<>();
+    Set<String> capacities = new LinkedHashSet<>();
     for (StopAdvice stop : advice.stops()) {
       for (TireAdvice tire : stop.tires()) {
-        estimated = estimated || tire.tire().limits().estimated();
-        rows = rows || !tire.tire().limits().estimated();
-        Loads.Source source = tire.tire().limits().load().axle().source();
-        weighed = weighed && source != Loads.Source.GAWR && source != Loads.Source.UNKNOWN;
+        loads.add(load(tire.tire().limits().load().axle().source()));
+        capacities.add(capacity(tire.tire()));
       }
     }
-    lines.add(
-        "Loads: "
-            + (weighed ? "from scale tickets" : "partly or wholly at GAWR, not weighed")
-            + ". Capacity: "
-            + (estimated && rows
-                ? "makers' rows where typed, else estimated by the most cautious published form (e)"
-                : estimated
-                    ? "estimated by the most cautious published form (e)"
-                    : "makers' rows as typed")
-            + ".");
+    if (!loads.isEmpty()) {
+      lines.add(
+          "Loads: "
+              + Wording.list(List.copyOf(loads))
+              + ". Capacity: "
+              + Wording.list(List.copyOf(capacities))
+              + ".");
+    }
     lines.add(
         "Warm readings: our own model, inferred from few published figures; expect them within"
             + " their band in 9 of 10 cases if its spreads hold. Floor kept with "
@@ -114,6 +143,23 @@ final class Summary {
     return lines;
   }
 
+  private static String load(Loads.Source source) {
+    return switch (source) {
+      case WHEEL_SCALE, AXLE_SCALE, GROUP_SCALE -> "from scale tickets";
+      case GAWR -> "at GAWR where not weighed";
+      case UNKNOWN -> "not known where neither weighed nor rated";
+    };
+  }
+
+  private static String capacity(TireAtStop tire) {
+    if (tire.fitted().capacity() == null) {
+      return "not known where the sidewall's figures are missing";
+    }
+    return tire.limits().estimated()
+        ? "by estimate, the most cautious published form (e)"
+        : "by makers' rows as typed";
+  }
+
   private static String air(Trip trip) {
     Map<Provenance.Kind, Integer> counts = new EnumMap<>(Provenance.Kind.class);
     for (AmbientEntry entry : trip.ambient()) {
@@ -121,8 +167,9 @@ final class Summary {
     }
     List<String> parts = new ArrayList<>();
     counts.forEach((kind, count) -> parts.add(count + " " + kind.word()));
+    String entries = trip.ambient().size() == 1 ? " entry" : " entries";
     return "Air temperatures: "
-        + (parts.isEmpty() ? "none given" : Wording.list(parts) + " entries")
+        + (parts.isEmpty() ? "none given" : Wording.list(parts) + entries)
         + ".";
   }
 }

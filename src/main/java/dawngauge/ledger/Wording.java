@@ -6,7 +6,9 @@ import dawngauge.quantity.UnitSystem;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 
@@ -24,22 +26,33 @@ public final class Wording {
 
   /** The clock at a place, to the nearest minute. */
   public static String clock(Instant instant, ZoneId zone) {
-    return CLOCK.format(instant.plusSeconds(30).atZone(zone));
+    return CLOCK.format(toTheMinute(instant, zone));
   }
 
   /** A day with its date. */
   public static String day(Instant instant, ZoneId zone) {
-    return DAY.format(instant.atZone(zone));
+    return DAY.format(toTheMinute(instant, zone));
   }
 
   /** A day in short. */
   public static String shortDay(Instant instant, ZoneId zone) {
-    return SHORT_DAY.format(instant.atZone(zone));
+    return SHORT_DAY.format(toTheMinute(instant, zone));
   }
 
   /** The zone's letters at an instant, such as "MDT". */
   public static String zone(Instant instant, ZoneId zone) {
-    return ZONE.format(instant.atZone(zone));
+    return ZONE.format(toTheMinute(instant, zone));
+  }
+
+  /** How many days later, by the date of the place, the second instant is. */
+  public static long daysBetween(Instant first, Instant second, ZoneId zone) {
+    return ChronoUnit.DAYS.between(
+        toTheMinute(first, zone).toLocalDate(), toTheMinute(second, zone).toLocalDate());
+  }
+
+  /** Clock and day go by the same rounded time, so that 23:59:40 is 00:00 of the next day. */
+  private static ZonedDateTime toTheMinute(Instant instant, ZoneId zone) {
+    return instant.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).atZone(zone);
   }
 
   /** A span: "1 h 05", "45 min". */
@@ -64,13 +77,13 @@ public final class Wording {
     return pressure(Math.ceil(pascals / step - 1e-6) * step, units);
   }
 
-  /** A margin or chance with its sign: "+13 %", "−4 %". */
+  /** A margin or chance with its sign: "+13 %", "-4 %"; rounded down. */
   public static String signedPercent(double ratio) {
     if (Double.isNaN(ratio)) {
       return "–";
     }
     long percent = (long) Math.floor(ratio * 100 + 1e-9);
-    return (percent < 0 ? "−" : "+") + Math.abs(percent) + " %";
+    return (percent < 0 ? "-" : "+") + Math.abs(percent) + " %";
   }
 
   /** "a, b and c". */

@@ -12,9 +12,11 @@ import dawngauge.forecast.ForecastOptions;
 import dawngauge.forecast.Forecaster;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import dawngauge.settings.Settings;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
+import dawngauge.tripfile.SafeFile;
 import dawngauge.tripfile.TripFile;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -23,6 +25,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** What the window and the command line ask for. */
 public final class Planner {
@@ -49,6 +52,20 @@ public final class Planner {
   /** Reads a trip from a stream, such as standard input. */
   public Outcome<Trip> open(InputStream stream) {
     return TripFile.readFrom(stream);
+  }
+
+  /**
+   * Writes a result to a file; see {@link SafeFile#save}.
+   *
+   * @param read the file that the trip was read from, which is never replaced, or null
+   * @param replace whether another file that exists may be replaced
+   * @return what went wrong, if anything
+   */
+  public Optional<Problem> write(String text, Path file, @Nullable Path read, boolean replace) {
+    if (read != null && SafeFile.same(read, file)) {
+      return Optional.of(Problem.of(ProblemCode.IS_THE_TRIP_FILE, "", file.toString()));
+    }
+    return SafeFile.save(text, file, replace);
   }
 
   /** Writes a trip file, aside and moved into place; the problem if that did not work. */

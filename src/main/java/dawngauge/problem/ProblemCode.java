@@ -223,9 +223,19 @@ public enum ProblemCode {
   // Command line
   NO_SUCH_POSITION(
       Severity.ERROR, "there is no tire position \"{0}\"; the rig has {1}, or their words"),
-  NO_SUCH_STOP(Severity.ERROR, "there is no stop \"{0}\"; the trip has {1}, or their numbers"),
-  AMBIGUOUS_STOP(Severity.ERROR, "\"{0}\" fits several stops: {1}; type more of the name"),
-  NO_SUCH_STOP_NUMBER(Severity.ERROR, "there is no stop {0}; the trip has stops 1 to {1}");
+  NO_SUCH_STOP(
+      Severity.ERROR,
+      "there is no stop \"{0}\"; the trip has {1}; type one of them, or its number"),
+  AMBIGUOUS_STOP(
+      Severity.ERROR, "\"{0}\" fits several stops: {1}; type more of the name, or the number"),
+  NO_SUCH_STOP_NUMBER(Severity.ERROR, "there is no stop {0}; the trip has stops 1 to {1}"),
+  TIME_NOT_KNOWN(
+      Severity.GAP,
+      "the time at {0} is not known, so nothing is forecast there; mend what is said of the times"
+          + " before it"),
+  FILE_EXISTS(
+      Severity.ERROR, "{0} exists already; add --force to replace it, or name another file"),
+  IS_THE_TRIP_FILE(Severity.ERROR, "{0} is the trip file itself, left as it is; name another file");
 
   /** How bad a problem is. */
   public enum Severity {

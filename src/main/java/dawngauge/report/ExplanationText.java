@@ -16,7 +16,6 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The steps behind the figures of one tire at one stop, as plain text. */
@@ -24,7 +23,7 @@ public final class ExplanationText {
 
   private static final int FIGURE = 11;
 
-  private final StringBuilder out = new StringBuilder();
+  private final PlainText out = new PlainText();
   private final UnitSystem units;
 
   private ExplanationText(UnitSystem units) {
@@ -45,7 +44,8 @@ public final class ExplanationText {
     ExplanationText text = new ExplanationText(units);
     var visit = stop.stop().visit();
     String clock = Wording.clock(arriving ? visit.arrive() : visit.leave(), visit.zone());
-    text.line(
+    text.out.wrapped(
+        "",
         visit.stop().place()
             + ", "
             + (arriving ? "arriving " : "leaving ")
@@ -60,7 +60,7 @@ public final class ExplanationText {
             .filter(t -> t.tire().fitted().position().equals(position))
             .findFirst();
     if (advice.isEmpty()) {
-      text.line("No tire is fitted there in the file.");
+      text.out.line("No tire is fitted there in the file.");
       return text.out.toString();
     }
     text.tire(advice.get(), arriving);
@@ -71,7 +71,8 @@ public final class ExplanationText {
     TireAtStop at = advice.tire();
     Moment moment = arriving ? at.arrival() : at.leaving();
     if (moment == null) {
-      line("Nothing is known of it here: no reading so far, or no air temperature or elevation.");
+      out.line(
+          "Nothing is known of it here: no reading so far, or no air temperature or elevation.");
     } else {
       section("What the gauge reads", Explanation.ofReading(moment));
     }
@@ -87,38 +88,35 @@ public final class ExplanationText {
     if (arriving) {
       published(at);
     }
-    line("");
-    line("Mark: " + advice.mark().word());
+    out.line("");
+    out.line("Mark: " + advice.mark().word());
     for (Reason reason : advice.reasons()) {
-      for (String part :
-          LedgerText.split(
-              reason.mark().word() + ": " + reason.text().in(units), LedgerText.WIDTH - 2)) {
-        line("  " + part);
-      }
+      out.wrapped(
+          "  " + PlainText.left(reason.mark().word(), FIGURE) + "  ", reason.text().in(units));
     }
-    line("");
+    out.line("");
+    out.line("Cautions");
     for (String caution : Ledger.CAUTIONS) {
-      for (String part : LedgerText.split(caution, LedgerText.WIDTH)) {
-        line(part);
-      }
+      out.wrapped("  - ", caution);
     }
   }
 
   private void published(TireAtStop at) {
-    line("");
-    line("Beside our model: 49 CFR 393.75(i)(2), Table 1");
+    out.line("");
+    out.line("Beside our model: 49 CFR 393.75(i)(2), Table 1");
     if (at.published() == null) {
-      line(
-          "  no published factor: its only row is for 41 to 55 mph on average over the hour"
+      out.wrapped(
+          "  ",
+          "no published factor: its only row is for 41 to 55 mph on average over the hour"
               + " before");
       return;
     }
     Moment arrival = at.arrival();
-    line("  subtract " + units.format(at.published().pressure()) + " from a warm reading");
+    out.line("  subtract " + units.format(at.published().pressure()) + " from a warm reading");
     if (arrival != null && !Double.isNaN(arrival.reading())) {
-      line(
-          "  "
-              + units.format(new GaugePressure(arrival.reading()))
+      out.wrapped(
+          "  ",
+          units.format(new GaugePressure(arrival.reading()))
               + " warm would count as "
               + units.format(
                   new GaugePressure(arrival.reading() - at.published().pressure().pascals()))
@@ -131,24 +129,17 @@ public final class ExplanationText {
     if (steps.isEmpty()) {
       return;
     }
-    line("");
-    line(heading);
+    out.line("");
+    out.line(heading);
     for (Step step : steps) {
-      String first = String.format(Locale.ROOT, "  %" + FIGURE + "s  ", figure(step.result()));
-      String text = step.what().in(units) + " [" + step.authority().text() + "]";
-      List<String> parts = LedgerText.split(text, LedgerText.WIDTH - first.length());
-      for (int i = 0; i < parts.size(); i++) {
-        line((i == 0 ? first : " ".repeat(first.length())) + parts.get(i));
-      }
+      out.wrapped(
+          "  " + PlainText.right(figure(step.result()), FIGURE) + "  ",
+          step.what().in(units) + " [" + step.authority().text() + "]");
     }
   }
 
   /** Margins with a decimal, so that the ledger's whole percents, rounded down, agree with them. */
   private String figure(Quantity quantity) {
     return quantity instanceof Ratio ? units.number(quantity, 1) + " %" : units.format(quantity);
-  }
-
-  private void line(String text) {
-    out.append(text.stripTrailing()).append('\n');
   }
 }

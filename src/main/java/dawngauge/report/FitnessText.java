@@ -13,7 +13,7 @@ public final class FitnessText {
 
   private static final int INDENT = 15;
 
-  private final StringBuilder out = new StringBuilder();
+  private final PlainText out = new PlainText();
 
   private FitnessText() {}
 
@@ -26,24 +26,24 @@ public final class FitnessText {
    */
   public static String of(Trip trip, List<Defect> defects, UnitSystem units) {
     FitnessText text = new FitnessText();
-    text.wrapped("", trip.name() + ": is the rig fit to go?");
-    text.wrapped("", summary(defects));
+    text.out.wrapped("", trip.name() + ": is the rig fit to go?");
+    text.out.wrapped("", summary(defects));
     Severity severity = null;
     for (Defect defect : defects) {
       if (defect.severity() != severity) {
         severity = defect.severity();
-        text.line("");
-        text.line(severity.word().toUpperCase(Locale.ROOT));
+        text.out.line("");
+        text.out.line(severity.word().toUpperCase(Locale.ROOT));
       }
-      text.line("");
-      text.wrapped("  ", defect.where());
+      text.out.line("");
+      text.out.wrapped("  ", defect.where());
       text.field("found", defect.what().in(units));
       text.field("do", defect.toDo().in(units));
       text.field("authority", defect.authority().text());
     }
-    text.line("");
+    text.out.line("");
     for (String caution : Ledger.CAUTIONS) {
-      text.wrapped("", caution);
+      text.out.wrapped("", caution);
     }
     return text.out.toString();
   }
@@ -66,17 +66,6 @@ public final class FitnessText {
   }
 
   private void field(String name, String value) {
-    wrapped(String.format(Locale.ROOT, "    %-" + (INDENT - 4) + "s", name), value);
-  }
-
-  private void wrapped(String first, String value) {
-    List<String> parts = LedgerText.split(value, LedgerText.WIDTH - first.length());
-    for (int i = 0; i < parts.size(); i++) {
-      line((i == 0 ? first : " ".repeat(first.length())) + parts.get(i));
-    }
-  }
-
-  private void line(String text) {
-    out.append(text.stripTrailing()).append('\n');
+    out.wrapped(PlainText.left("    " + name, INDENT), value);
   }
 }

@@ -20,6 +20,7 @@ import dawngauge.quantity.Quantity;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Itinerary;
+import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.List;
@@ -75,6 +76,16 @@ public final class JsonResult {
     ArrayNode stops = root.putArray("stops");
     if (advice != null) {
       advice.stops().forEach(stop -> stops.add(stop(stop)));
+    }
+    ArrayNode untimed = root.putArray("stopsWithoutTime");
+    for (int i = stops.size(); i < trip.route().stops().size(); i++) {
+      Stop stop = trip.route().stops().get(i);
+      untimed
+          .addObject()
+          .put("number", i + 1)
+          .put("id", stop.id())
+          .put("place", stop.place())
+          .put("kind", stop.kind().word());
     }
     ArrayNode missing = root.putArray("problems");
     for (Problem problem : problems) {

@@ -1,28 +1,34 @@
 package dawngauge.report;
 
+import static dawngauge.report.PlainText.left;
+import static dawngauge.report.PlainText.length;
+import static dawngauge.report.PlainText.right;
+
 import dawngauge.ledger.AxleLine;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.StopLine;
 import dawngauge.quantity.QuantityKind;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** The ledger as plain text, at most {@value #WIDTH} columns, without escape codes. */
+/** The ledger as plain text, at most 100 columns, without escape codes. */
 public final class LedgerText {
 
-  /** Widest line. */
-  public static final int WIDTH = 100;
+  /** Room for the clocks and the marks' words before the text of a stop. */
+  private static final int INDENT = 14;
 
-  private static final int INDENT = 13;
+  private static final List<String> COLUMNS =
+      List.of(
+          "reads    what the gauge shows then; the range behind it holds 9 of 10 readings; \"read\": it"
+              + " was gauged at this stop; \"set\": it is to be set here",
+          "settled  what it shows once the tire is as cool as the air",
+          "ahead    lowest pressure on the leg ahead; warmth is not credited",
+          "floor    what the load needs, rounded up: never roll below it",
+          "aim      what is set when cold",
+          "limit    lowest maximum of tire, wheel and valve: never set above it",
+          "margin   lowest load margin until the next stop, rounded down; e: by estimate");
 
-  /** Width of the column of tires. */
-  private static final int NAMES = 19;
-
-  /** Room for the range behind a reading. */
-  private static final int RANGE = 10;
-
-  private final StringBuilder out = new StringBuilder();
+  private final PlainText out = new PlainText();
 
   private LedgerText() {}
 
@@ -30,200 +36,104 @@ public final class LedgerText {
   public static String of(Ledger ledger) {
     LedgerText text = new LedgerText();
     text.head(ledger);
+    TireTable table = new TireTable(ledger);
     for (StopLine stop : ledger.stops()) {
-      text.stop(stop);
+      text.stop(stop, table);
     }
     text.foot(ledger);
     return text.out.toString();
   }
 
   private void head(Ledger ledger) {
-    String when = ledger.when();
-    int gap = Math.max(1, WIDTH - length(ledger.title()) - length(when));
-    line(ledger.title() + " ".repeat(gap) + when);
-    wrapped("", ledger.summary());
-    line("");
+    out.spread("", ledger.title(), ledger.when());
+    out.wrapped("", ledger.summary());
+    out.line("");
+    int widest = ledger.rig().stream().mapToInt(axle -> length(axle.positions())).max().orElse(0);
     for (AxleLine axle : ledger.rig()) {
-      String names = String.format(Locale.ROOT, "  %-20s ", axle.positions());
-      wrapped(names, String.join(" · ", axle.axle(), axle.tires(), axle.label(), axle.load()));
+      out.wrapped(
+          "  " + left(axle.positions(), widest) + "  ",
+          String.join(" · ", axle.axle(), axle.tires(), axle.label(), axle.load()));
     }
-    line("");
-    String unit = ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
-    wrapped(
+    if (ledger.rig().isEmpty()) {
+      out.line("  No tire of the rig is forecast.");
+    }
+    out.line("");
+    out.wrapped(
         "",
         "Pressures in "
-            + unit
-            + ". Reads: as the gauge shows it then, 9 of 10 readings in the range behind it."
-            + " Settled: once as cool as the air. Ahead: lowest on the leg ahead, warmth not"
-            + " credited. Floor: what the load needs, never roll below it. Aim: to be set cold."
-            + " Limit: never set above it. Margin: lowest load margin until the next stop; e: by"
-            + " estimate.");
+            + ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
+            + ". What the columns mean stands at the end, with the cautions.");
   }
 
-  private void stop(StopLine stop) {
+  private void stop(StopLine stop, TireTable table) {
     if (!stop.newDay().isEmpty()) {
-      line("");
-      String day = stop.newDay().toUpperCase(Locale.ROOT);
-      line(day + " " + "─".repeat(Math.max(0, WIDTH - length(day) - 1)));
+      out.line("");
+      String day = stop.newDay().toUpperCase(Locale.ROOT) + " ";
+      out.line(day + "─".repeat(PlainText.WIDTH - length(day)));
     }
-    line("");
-    String clock = String.format(Locale.ROOT, "%5s %5s  ", stop.arrive(), stop.leave());
+    out.line("");
+    String indent = " ".repeat(INDENT);
+    String clock = right(stop.arrive(), 5) + " " + left(stop.leave(), 7) + " ";
     String title =
-        stop.place()
+        stop.number()
+            + ". "
+            + stop.place()
             + (stop.zone().isEmpty() ? "" : " (" + stop.zone() + ")")
             + " · "
             + stop.kind();
-    String facts = String.join(" · ", stop.air(), stop.elevation(), stop.hose());
-    int gap = WIDTH - INDENT - length(title) - length(facts);
-    if (gap > 0) {
-      line(clock + title + " ".repeat(gap) + facts);
-    } else {
-      wrapped(clock, title + " · " + facts);
-    }
+    out.spread(
+        clock,
+        title,
+        stop.timed()
+            ? String.join(" · ", stop.air(), stop.elevation(), stop.hose())
+            : "time not known");
     if (!stop.airFrom().isEmpty()) {
-      wrapped(" ".repeat(INDENT), stop.airFrom());
+      out.wrapped(indent, stop.airFrom());
     }
     for (String load : stop.loads()) {
-      wrapped(" ".repeat(INDENT), load);
+      out.wrapped(indent, load);
     }
-    if (!stop.rows().isEmpty()) {
-      table(stop);
-    }
+    table.print(out, stop);
     for (StopLine.Task task : stop.tasks()) {
-      String word = task.mark().word();
-      wrapped(String.format(Locale.ROOT, "  %-10s ", word), task.tires() + ": " + task.text());
+      out.wrapped(left("  " + task.mark().word(), INDENT), task.tires() + ": " + task.text());
     }
     if (!stop.leg().isEmpty()) {
-      wrapped("      │      ", stop.leg());
+      String rail = left("      │", INDENT);
+      out.wrapped(rail, stop.leg());
       for (String caution : stop.cautions()) {
-        wrapped("      │      ", caution);
+        out.wrapped(rail, caution);
       }
     }
-  }
-
-  private void table(StopLine stop) {
-    boolean last = stop.leg().isEmpty();
-    boolean read = stop.rows().stream().anyMatch(StopLine.TireRow::read);
-    line(
-        row(
-            "",
-            read ? "read" : "arriving",
-            "",
-            last ? "" : "leaving",
-            "",
-            "",
-            "",
-            "",
-            "",
-            "",
-            "",
-            ""));
-    line(
-        row(
-            "tires",
-            read ? "" : reads("reads", "range"),
-            "settled",
-            last ? "" : reads("reads", "range"),
-            last ? "" : "settled",
-            last ? "" : "ahead",
-            "floor",
-            "aim",
-            "limit",
-            "margin",
-            "",
-            "mark"));
-    for (StopLine.TireRow tire : stop.rows()) {
-      List<String> names = split(tire.tires(), NAMES);
-      for (int i = 0; i < names.size() - 1; i++) {
-        line("  " + names.get(i));
-      }
-      line(
-          row(
-              names.get(names.size() - 1),
-              reads(tire.arriveReads(), tire.arriveRange()),
-              tire.read() ? "" : tire.arriveSettled(),
-              last ? "" : reads(tire.checkReads(), tire.checkRange()),
-              last ? "" : tire.checkSettled(),
-              last ? "" : tire.lowest(),
-              tire.floor(),
-              tire.aim(),
-              tire.ceiling(),
-              tire.margin(),
-              tire.byEstimate() ? "e" : "",
-              tire.mark().word()));
-    }
-  }
-
-  /** A reading with the range behind it, so that the readings stand under one another. */
-  private static String reads(String reading, String range) {
-    return range.isEmpty()
-        ? reading + " ".repeat(RANGE)
-        : reading + " " + String.format(Locale.ROOT, "%-" + (RANGE - 1) + "s", range);
-  }
-
-  private static String row(Object... cells) {
-    return String.format(
-            Locale.ROOT, "  %-19s %14s %7s %14s %7s %5s %5s %4s %5s %6s%1s %-9s", cells)
-        .stripTrailing();
   }
 
   private void foot(Ledger ledger) {
-    line("");
-    line("─".repeat(WIDTH));
+    out.line("");
+    out.line("─".repeat(PlainText.WIDTH));
     for (String basis : ledger.basis()) {
-      wrapped("", basis);
+      out.wrapped("", basis);
     }
     if (!ledger.problems().isEmpty()) {
-      line("");
-      line("Missing or assumed");
+      out.line("");
+      out.line("Missing or assumed");
       for (String problem : ledger.problems()) {
-        wrapped("  - ", problem);
+        out.wrapped("  - ", problem);
       }
     }
-    line("");
-    line("Cautions");
+    out.line("");
+    out.line("Columns");
+    for (String column : COLUMNS) {
+      out.wrapped("  " + column.substring(0, 9), column.substring(9));
+    }
+    out.wrapped(
+        "  ",
+        "Tires whose figures agree to half a psi share a line, with the figures of the one of the"
+            + " lowest margin. \"Before leaving\" is when the rig leaves or, before the first start of"
+            + " a day, half an hour after sunrise if that is earlier. A leaving time with +1 is on the"
+            + " next day.");
+    out.line("");
+    out.line("Cautions");
     for (String caution : Ledger.CAUTIONS) {
-      wrapped("  - ", caution);
+      out.wrapped("  - ", caution);
     }
-  }
-
-  private void wrapped(String first, String text) {
-    String indent = " ".repeat(length(first));
-    List<String> lines = split(text, WIDTH - length(first));
-    for (int i = 0; i < lines.size(); i++) {
-      line((i == 0 ? first : indent) + lines.get(i));
-    }
-  }
-
-  /** Breaks at blanks; a word wider than the line is broken where it must. */
-  static List<String> split(String text, int width) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder current = new StringBuilder();
-    for (String word : text.split(" ", -1)) {
-      String rest = word;
-      if (current.length() > 0 && length(current) + 1 + length(rest) > width) {
-        lines.add(current.toString());
-        current.setLength(0);
-      }
-      while (length(rest) > width) {
-        int end = rest.offsetByCodePoints(0, width);
-        lines.add(rest.substring(0, end));
-        rest = rest.substring(end);
-      }
-      if (current.length() > 0) {
-        current.append(' ');
-      }
-      current.append(rest);
-    }
-    lines.add(current.toString());
-    return lines;
-  }
-
-  private static int length(CharSequence text) {
-    return (int) text.codePoints().count();
-  }
-
-  private void line(String text) {
-    out.append(text.stripTrailing()).append('\n');
   }
 }

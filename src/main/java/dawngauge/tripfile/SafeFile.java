@@ -1,5 +1,7 @@
 package dawngauge.tripfile;
 
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -16,13 +18,47 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Optional;
 import java.util.UUID;
 
 /** Writes a text so that its file is at every moment either the old one or the new one. */
-final class SafeFile {
+public final class SafeFile {
   private static final int MOST_LINKS = 40;
 
   private SafeFile() {}
+
+  /**
+   * Writes a text to a file, beside its place first, so that a failure leaves what stood there.
+   * Links are followed and permissions kept; only an ordinary file is ever replaced.
+   *
+   * @param replace whether a file that exists may be replaced
+   * @return what went wrong, if anything
+   */
+  public static Optional<Problem> save(String text, Path file, boolean replace) {
+    try {
+      if (Files.exists(file) && !Files.isDirectory(file)) {
+        if (!replace) {
+          return Optional.of(Problem.of(ProblemCode.FILE_EXISTS, "", file.toString()));
+        } else if (!Files.isRegularFile(file)) {
+          throw new FileSystemException(file.toString(), null, "it is no ordinary file");
+        }
+      }
+      write(text, file);
+      return Optional.empty();
+    } catch (IOException failure) {
+      return Optional.of(
+          Problem.of(ProblemCode.CANNOT_WRITE, "", file.toString(), reason(failure)));
+    }
+  }
+
+  /** Whether two names mean one file that exists. */
+  public static boolean same(Path one, Path other) {
+    try {
+      return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
+    } catch (IOException unreadable) {
+      return false;
+    }
+  }
 
   /** Writes beside the file, forces it to the disk and moves it into place. */
   static void write(String text, Path file) throws IOException {

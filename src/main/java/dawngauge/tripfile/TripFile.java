@@ -77,13 +77,7 @@ public final class TripFile {
    * @return what went wrong, if anything
    */
   public static Optional<Problem> write(Trip trip, Path file) {
-    try {
-      SafeFile.write(text(trip), file);
-      return Optional.empty();
-    } catch (IOException failure) {
-      return Optional.of(
-          Problem.of(ProblemCode.CANNOT_WRITE, "", file.toString(), SafeFile.reason(failure)));
-    }
+    return SafeFile.save(text(trip), file, true);
   }
 
   private static Outcome<Trip> decoded(InputStream in) throws IOException {

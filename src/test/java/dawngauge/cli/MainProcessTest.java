@@ -1,0 +1,91 @@
+package dawngauge.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program as a process of its own, on a platform that knows only ASCII. */
+class MainProcessTest {
+  private final Path folder;
+
+  MainProcessTest(@TempDir Path folder) {
+    this.folder = folder;
+  }
+
+  /** Both streams read as UTF-8, which fails on anything else. */
+  private record Ended(int code, String out, String err) {}
+
+  private Ended run(String... arguments) throws IOException, InterruptedException {
+    return runTo(Files.writeString(folder.resolve("out"), ""), arguments);
+  }
+
+  private Ended runTo(Path out, String... arguments) throws IOException, InterruptedException {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                Path.of(System.getProperty("java.home", ""), "bin", "java").toString(),
+                "-Dfile.encoding=US-ASCII",
+                "-Duser.language=tr",
+                "-cp",
+                System.getProperty("java.class.path", ""),
+                "dawngauge.Main"));
+    command.addAll(List.of(arguments));
+    Path err = folder.resolve("err");
+    ProcessBuilder builder =
+        new ProcessBuilder(command)
+            .redirectOutput(out.toFile())
+            .redirectError(err.toFile())
+            .redirectInput(Path.of(Run.DEMO).toFile());
+    builder.environment().put("LC_ALL", "C");
+    Process process = builder.start();
+    assertThat(process.waitFor(2, TimeUnit.MINUTES)).isTrue();
+    return new Ended(
+        process.exitValue(),
+        Files.isRegularFile(out) ? Files.readString(out) : "",
+        Files.readString(err));
+  }
+
+  @Test
+  void resultsAreUtf8AndTheSameAsEverywhere() throws Exception {
+    Ended ended = run("forecast", "-", "--check", "--units", "si");
+    assertThat(ended.code).isEqualTo(1);
+    String here = Run.of("forecast", Run.DEMO, "--units", "si").out();
+    assertThat(here).contains("°C").contains("─").contains("→");
+    assertThat(ended.out).isEqualTo(here);
+  }
+
+  @Test
+  void messagesAreUtf8AndTheExitCodeIsPassedOn() throws Exception {
+    Path file = folder.resolve("trip.dawngauge");
+    Files.writeString(file, Run.text(Run.DEMO).replace("\"41 °F\"", "\"41 °X\""));
+    Ended ended = run("forecast", file.toString());
+    assertThat(ended.code).isEqualTo(65);
+    assertThat(ended.out).isEmpty();
+    assertThat(ended.err).contains("41 °X");
+  }
+
+  @Test
+  void whereAllIsDoneItExitsWithZero() throws Exception {
+    Ended ended = run("--version");
+    assertThat(ended.code).isZero();
+    assertThat(ended.out).startsWith("Dawngauge ");
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void aFullStandardOutputIsNoSuccess() throws Exception {
+    // See full(4) of the Linux manual: every write to it fails for want of space.
+    Ended ended = runTo(Path.of("/dev/full"), "forecast", "-");
+    assertThat(ended.code).isEqualTo(73);
+    assertThat(ended.err.lines()).containsExactly("standard output cannot be written");
+  }
+}

@@ -1,0 +1,5 @@
+/** The command line, as it is typed. */
+@NullMarked
+package dawngauge.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** What is printed. */
+@NullMarked
+package dawngauge.report;
+
+import org.jspecify.annotations.NullMarked;
