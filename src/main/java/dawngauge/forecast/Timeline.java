@@ -286,7 +286,7 @@ final class Timeline {
       here =
           ambient.seriesAt(visit) != null
               ? ambient.atStop(visit, t)
-              : ambient.onTheWay(meters, elevation[node], t);
+              : ambient.onTheWay(way, elevation[node], t);
     } else if (!lengthKnown(drive[node])) {
       int from = drive[node];
       double part = (t - seconds[leave[from]]) / (seconds[arrive[from + 1]] - seconds[leave[from]]);
