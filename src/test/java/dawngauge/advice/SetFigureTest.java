@@ -42,6 +42,7 @@ class SetFigureTest {
             1,
             1,
             1,
+            true,
             0);
     return new Moment(
         0,

@@ -13,7 +13,6 @@ import dawngauge.trip.Trip;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** When a tire is to be gauged and set at a stop, and when it counts as cold. */
@@ -95,7 +94,10 @@ class CheckMomentTest {
 
     TireAtStop home =
         Forecasts.forecaster(trip)
-            .follow(trip.rig().positions().get(0), Map.of(0, new Setting(eighty)))
+            .track(trip.rig().positions().get(0))
+            .orElseThrow()
+            .with(0, new Setting(eighty))
+            .stops()
             .get(0);
 
     assertThat(known(home.check()).seconds()).isCloseTo(SUNRISE + 1800, within(60.0));
@@ -123,7 +125,10 @@ class CheckMomentTest {
 
     TireAtStop home =
         Forecasts.forecaster(trip)
-            .follow(trip.rig().positions().get(0), Map.of(0, new Setting(eighty)))
+            .track(trip.rig().positions().get(0))
+            .orElseThrow()
+            .with(0, new Setting(eighty))
+            .stops()
             .get(0);
 
     assertThat(known(home.check()).seconds()).isEqualTo(seconds("2027-03-09T15:30:00Z"));

@@ -18,7 +18,6 @@ import dawngauge.tripfile.TripFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** The demo haul's ten tires against a numerical solution of the same equation. */
@@ -37,7 +36,7 @@ class ReferenceHaulTest {
 
   ReferenceHaulTest() {
     for (WheelPosition position : trip.rig().positions()) {
-      tracks.add(Track.follow(scene, position, Map.of()));
+      tracks.add(Track.of(scene, position).orElseThrow().stops());
     }
   }
 

@@ -11,7 +11,6 @@ import dawngauge.trip.WheelPosition;
 import dawngauge.tripfile.TripFile;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -65,7 +64,7 @@ class WorkedExampleTest {
             .filter(position -> trip.rig().shortForm(position).equals("t1l"))
             .findFirst()
             .orElseThrow();
-    return Forecasts.forecaster(trip).follow(left, Map.of());
+    return Forecasts.forecaster(trip).track(left).orElseThrow().stops();
   }
 
   private static void assertPsi(double pascals, double expected, double digits) {

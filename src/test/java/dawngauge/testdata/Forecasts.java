@@ -8,6 +8,7 @@ import dawngauge.forecast.Forecast;
 import dawngauge.forecast.ForecastOptions;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.Track;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
@@ -39,16 +40,16 @@ public final class Forecasts {
   /** Every tire at every stop. */
   public static Forecast of(Trip trip, AmbientSource... further) {
     Forecaster forecaster = forecaster(trip, further);
-    Map<WheelPosition, List<TireAtStop>> tracks = new LinkedHashMap<>();
+    Map<WheelPosition, Track> tracks = new LinkedHashMap<>();
     for (WheelPosition position : trip.rig().positions()) {
-      tracks.put(position, forecaster.follow(position, Map.of()));
+      forecaster.track(position).ifPresent(track -> tracks.put(position, track));
     }
     return forecaster.forecast(tracks);
   }
 
   /** The first tire of the rig, stop by stop. */
   public static List<TireAtStop> first(Trip trip, AmbientSource... further) {
-    return forecaster(trip, further).follow(trip.rig().positions().get(0), Map.of());
+    return forecaster(trip, further).track(trip.rig().positions().get(0)).orElseThrow().stops();
   }
 
   /** A gauge pressure in psi. */
