@@ -5,6 +5,7 @@ import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.application.Application;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
@@ -12,9 +13,9 @@ import org.jspecify.annotations.Nullable;
 /** Opens the window, where one can be opened. */
 public final class WindowStart {
 
-  private static @Nullable Planner planner;
-  private static @Nullable Trip trip;
-  private static Optional<Path> file = Optional.empty();
+  /** The toolkit makes the program itself, so what it is to show waits here for it. */
+  private static @Nullable Consumer<Stage> filler;
+
   private static boolean shown;
 
   private WindowStart() {}
@@ -22,15 +23,18 @@ public final class WindowStart {
   /**
    * Opens the window and waits until it is closed.
    *
-   * @param use the use cases
-   * @param first the trip to show
-   * @param path its file; empty for a copy that has none
+   * @param planner the use cases
+   * @param trip the trip to show
+   * @param file its file; empty for a copy that has none
    * @return false where no window can be opened: no display, a dead one, no toolkit
    */
-  public static boolean open(Planner use, Trip first, Optional<Path> path) {
-    planner = use;
-    trip = first;
-    file = path;
+  public static boolean open(Planner planner, Trip trip, Optional<Path> file) {
+    filler =
+        stage -> {
+          TripDocument document = new TripDocument(planner, trip);
+          document.replace(trip, file);
+          new PlannerWindow(stage, planner, document);
+        };
     try {
       Application.launch(Program.class);
       return true;
@@ -46,14 +50,11 @@ public final class WindowStart {
   public static final class Program extends Application {
     @Override
     public void start(Stage stage) {
-      Planner use = planner;
-      Trip first = trip;
-      if (use == null || first == null) {
+      Consumer<Stage> fill = filler;
+      if (fill == null) {
         throw new IllegalStateException("the window is opened by WindowStart.open");
       }
-      TripDocument document = new TripDocument(use, first);
-      document.replace(first, file);
-      new PlannerWindow(stage, use, document);
+      fill.accept(stage);
       stage.show();
       shown = true;
     }
