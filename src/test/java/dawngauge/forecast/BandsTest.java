@@ -14,6 +14,7 @@ import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import java.time.Duration;
 import java.util.List;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 /** How sure a figure is. */
@@ -185,5 +186,44 @@ class BandsTest {
     assertThat(psi(leaving.settled())).isCloseTo(80, within(1e-9));
     assertThat(psi(leaving.settledSigma()))
         .isCloseTo(Math.sqrt(0.5 + 5 * PSI_PER_KELVIN * PSI_PER_KELVIN), within(0.01));
+  }
+
+  /** A typed leak may be off by 40 % (ours): after three days at 2 psi a day by 2.3 psi. */
+  @Test
+  void whatIsLostIsNotSure() {
+    Moment tight = known(track("hand").get(1).leaving());
+    Trip leaking =
+        Trips.of(RigBuilder.trailer().losing("2 psi"))
+            .stop(stop("a").steady("60 °F").leaves("2027-06-01T06:00Z"))
+            .leg("50 mi", "50 mph")
+            .stop(stop("b").stays(Duration.ofDays(3)).steady("60 °F"))
+            .read("2027-06-01T05:50Z", "T1", "80 psi")
+            .trip();
+    Moment leaky = known(Forecasts.first(leaking).get(1).leaving());
+
+    double lost = psi(tight.settled() - leaky.settled());
+    double more = Math.sqrt(sq(psi(leaky.settledSigma())) - sq(psi(tight.settledSigma())));
+    assertThat(lost).isCloseTo(5.8, within(0.2));
+    assertThat(more).isCloseTo(0.4 * lost, within(0.05));
+  }
+
+  private static double sq(double number) {
+    return number * number;
+  }
+
+  /** A scale is right to 1 % (ours, no source), so the floor of 67.2 psi is sure to 0.67 psi. */
+  @Test
+  void theLoadsSpreadIsInTheChance() {
+    Trip trip =
+        Trips.of(RigBuilder.trailer())
+            .stop(stop("a").steady("60 °F").leaves("2027-06-01T06:00Z"))
+            .stop(stop("b").steady("60 °F"))
+            .read("2027-06-01T06:00Z", "T1", "69.2 psi")
+            .trip();
+    TireAtStop at = Forecasts.first(trip).get(0);
+
+    double sigma = Math.hypot(psi(known(at.leaving()).limitSigma()), 0.672);
+    double expected = new NormalDistribution().cumulativeProbability((67.2 - 69.2) / sigma);
+    assertThat(at.leavingChance()).isCloseTo(expected, within(0.0005));
   }
 }

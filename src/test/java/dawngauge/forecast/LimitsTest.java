@@ -405,4 +405,24 @@ class LimitsTest {
 
     assertThat(Forecasts.first(trip).get(0).leavingChance()).isCloseTo(0.5, within(0.001));
   }
+
+  /** 60 % on the left: 3,000 lb there, 2,000 lb right; both sides get the left one's aim. */
+  @Test
+  void allTiresOfAnAxleHaveTheAimOfTheMostLoaded() {
+    RigBuilder rig =
+        RigBuilder.trailer()
+            .label("ST235/80R16", TireClass.SPECIAL_TRAILER, "E", "60 psi")
+            .gawr(null)
+            .weighed("5000 lb")
+            .leftShare("60 %");
+    List<TireAtStop> tires = Forecasts.of(haul(rig, "60 mph")).stops().get(0).tires();
+    Limits left = tires.get(0).limits();
+    Limits right = tires.get(1).limits();
+
+    assertPsi(left.floor(), 80 * 3000 / 3500.0);
+    assertPsi(right.floor(), 48); // nothing is estimated below 60 % of the rated pressure
+    assertPsi(left.aim(), 80 * 3300 / 3500.0);
+    assertThat(right.aim()).isEqualTo(left.aim());
+    assertThat(right.aimFrom()).isEqualTo(Limits.AimFrom.LOAD);
+  }
 }

@@ -4,6 +4,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.Ratio;
 import dawngauge.tire.TireClass;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.Axle;
@@ -41,6 +42,7 @@ public final class RigBuilder {
   private @Nullable Entered<GaugePressure> valve =
       Entered.of(QuantityKind.GAUGE_PRESSURE, "100 psi");
   private @Nullable Entered<GaugePressure> target;
+  private @Nullable Entered<Ratio> leftShare;
   private @Nullable String axleWeight = "5600 lb";
   private @Nullable Entered<GaugePressure> lossPerDay =
       Entered.of(QuantityKind.GAUGE_PRESSURE, "0 psi");
@@ -119,6 +121,12 @@ public final class RigBuilder {
     return this;
   }
 
+  /** Part of each axle's load on its left side. */
+  public RigBuilder leftShare(String part) {
+    leftShare = Entered.of(QuantityKind.RATIO, part);
+    return this;
+  }
+
   /** Weight of each axle on a scale, weighed alone, or null where none was weighed. */
   public RigBuilder weighed(@Nullable String eachAxle) {
     axleWeight = eachAxle;
@@ -145,7 +153,7 @@ public final class RigBuilder {
         tires.add(new Tire(id, spec.name(), null, null, 1, lossPerDay, Set.of(), Remarks.NONE));
       }
       built.add(
-          new Axle(dual, gawr, label, wheel, null, valve, null, target, fitted, Remarks.NONE));
+          new Axle(dual, gawr, label, wheel, null, valve, leftShare, target, fitted, Remarks.NONE));
     }
     return new Rig(
         "test trailer",
