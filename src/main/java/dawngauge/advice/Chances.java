@@ -4,6 +4,7 @@ import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.LegLow;
 import dawngauge.forecast.Limits;
 import dawngauge.forecast.Moment;
+import dawngauge.forecast.Tail;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
@@ -13,14 +14,13 @@ import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Loads;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import org.hipparchus.distribution.continuous.NormalDistribution;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What lies between a stop and the next one where air can be added to a tire. */
 final class Chances {
-
-  private static final NormalDistribution NORMAL = new NormalDistribution();
 
   /** Where no gauge is listed. */
   private static final double DEFAULT_STEP = GaugePressure.of(1, Unit.PSI).pascals();
@@ -49,7 +49,7 @@ final class Chances {
 
     /** Chance that the tire is under it. */
     double chance() {
-      return NORMAL.cumulativeProbability(sigmasUnder());
+      return Tail.under(sigmasUnder());
     }
 
     /** How far the cautious side lies under the floor, in standard deviations. */
@@ -59,13 +59,14 @@ final class Chances {
   }
 
   private final Forecaster forecaster;
+  private final Map<String, Double> steps = new HashMap<>();
   private final double confidence;
   private final double sigmas;
 
   Chances(Forecaster forecaster) {
     this.forecaster = forecaster;
     this.confidence = forecaster.options().confidence();
-    this.sigmas = NORMAL.inverseCumulativeProbability(confidence);
+    this.sigmas = Tail.deviations(confidence);
   }
 
   /** The air at a stop, the crew's own compressor included; null where there is none. */
@@ -88,12 +89,15 @@ final class Chances {
 
   /** The step of the gauge that a tire is read with, in pascal. */
   double step(Moment check) {
-    return forecaster
-        .trip()
-        .rig()
-        .gauge(check.origin().gauge())
-        .map(gauge -> gauge.step().value().pascals())
-        .orElse(DEFAULT_STEP);
+    return steps.computeIfAbsent(
+        check.origin().gauge(),
+        name ->
+            forecaster
+                .trip()
+                .rig()
+                .gauge(name)
+                .map(gauge -> gauge.step().value().pascals())
+                .orElse(DEFAULT_STEP));
   }
 
   /**

@@ -91,7 +91,8 @@ public final class Ambient {
     Station after = null;
     boolean bridged = false;
     boolean here = false;
-    for (Station station : stations) {
+    for (int i = lastKnownBy(meters); i < stations.size(); i++) {
+      Station station = stations.get(i);
       if (station.meters <= meters) {
         bridged = station.series == null;
         before = station.series == null ? before : station;
@@ -124,6 +125,25 @@ public final class Ambient {
         bridged ? Math.hypot(between.sigma(), BRIDGE_SIGMA) : between.sigma(),
         between.coldSide(),
         bridged);
+  }
+
+  /** Index of the last known place up to a way; 0 where there is none. */
+  private int lastKnownBy(double meters) {
+    int low = 0;
+    int high = stations.size();
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (stations.get(middle).meters <= meters) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    int found = low - 1;
+    while (found > 0 && stations.get(found).series == null) {
+      found--;
+    }
+    return Math.max(0, found);
   }
 
   /** Every abrupt change of any series, in epoch seconds. */

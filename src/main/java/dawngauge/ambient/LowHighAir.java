@@ -16,6 +16,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -42,9 +43,17 @@ final class LowHighAir implements AirSeries {
 
   private record Given(Temperature low, Temperature high, @Nullable Double sigma, long lead) {}
 
-  private final NavigableMap<Double, LocalDate> byMidnight = new TreeMap<>();
-  private final Map<LocalDate, DiurnalCurve.Day> days;
-  private final Map<LocalDate, Given> given;
+  /** Epoch seconds at which the days begin, one after the other without a gap. */
+  private final double[] midnights;
+
+  /** Days before the one on which the stay begins. */
+  private static final int BEFORE = 2;
+
+  /** The days of the stay. */
+  private final List<LocalDate> dates;
+
+  private final DiurnalCurve.Day[] days;
+  private final Given[] given;
   private final List<Double> kinks;
   private final Provenance provenance;
 
@@ -53,12 +62,16 @@ final class LowHighAir implements AirSeries {
       Map<LocalDate, DiurnalCurve.Day> days,
       Map<LocalDate, Given> given,
       Provenance provenance) {
-    this.days = days;
-    this.given = given;
+    this.days = days.values().toArray(new DiurnalCurve.Day[0]);
+    this.given = given.values().toArray(new Given[0]);
     this.provenance = provenance;
-    for (LocalDate date : days.keySet()) {
-      byMidnight.put((double) date.atStartOfDay(need.zone()).toEpochSecond(), date);
-    }
+    LocalDate begins = need.from().atZone(need.zone()).toLocalDate();
+    LocalDate ends = need.to().atZone(need.zone()).toLocalDate();
+    this.dates = begins.datesUntil(ends.plusDays(1)).toList();
+    this.midnights =
+        days.keySet().stream()
+            .mapToDouble(date -> date.atStartOfDay(need.zone()).toEpochSecond())
+            .toArray();
     double from = need.from().getEpochSecond() - KINKS_AROUND;
     double to = need.to().getEpochSecond() + KINKS_AROUND;
     kinks =
@@ -101,7 +114,7 @@ final class LowHighAir implements AirSeries {
     Map<LocalDate, DiurnalCurve.Day> days = new TreeMap<>();
     Map<LocalDate, Given> given = new TreeMap<>();
     LocalDate last = need.to().atZone(need.zone()).toLocalDate().plusDays(2);
-    for (LocalDate date = need.from().atZone(need.zone()).toLocalDate().minusDays(2);
+    for (LocalDate date = need.from().atZone(need.zone()).toLocalDate().minusDays(BEFORE);
         !date.isAfter(last);
         date = date.plusDays(1)) {
       Given figures = nearest(typed, date);
@@ -152,8 +165,8 @@ final class LowHighAir implements AirSeries {
    * where the air is bridged over days.
    */
   private double near(double epochSeconds) {
-    double first = byMidnight.higherKey(byMidnight.firstKey());
-    double last = byMidnight.lastKey();
+    double first = midnights[1];
+    double last = midnights[midnights.length - 1];
     if (epochSeconds < first) {
       return epochSeconds + DAY * Math.ceil((first - epochSeconds) / DAY);
     }
@@ -162,37 +175,22 @@ final class LowHighAir implements AirSeries {
         : epochSeconds - DAY * (Math.floor((epochSeconds - last) / DAY) + 1);
   }
 
-  private LocalDate dateAt(double epochSeconds) {
-    return byMidnight.floorEntry(epochSeconds).getValue();
-  }
-
-  private DiurnalCurve.Day day(LocalDate date) {
-    DiurnalCurve.Day day = days.get(date);
-    if (day == null) {
-      throw new IllegalArgumentException("no air was asked for about " + date);
-    }
-    return day;
-  }
-
-  private Given given(LocalDate date) {
-    Given figures = given.get(date);
-    if (figures == null) {
-      throw new IllegalArgumentException("no air was asked for on " + date);
-    }
-    return figures;
+  /** Index of the day in which a time lies. */
+  private int dayAt(double epochSeconds) {
+    int found = Arrays.binarySearch(midnights, epochSeconds);
+    return found >= 0 ? found : -found - 2;
   }
 
   @Override
   public double kelvinsAt(double epochSeconds) {
     double time = near(epochSeconds);
-    LocalDate date = dateAt(time);
-    return DiurnalCurve.temperatureAt(
-        time, day(date.minusDays(1)), day(date), day(date.plusDays(1)));
+    int day = dayAt(time);
+    return DiurnalCurve.temperatureAt(time, days[day - 1], days[day], days[day + 1]);
   }
 
   @Override
   public double sigmaAt(double epochSeconds) {
-    Given figures = given(dateAt(near(epochSeconds)));
+    Given figures = given[dayAt(near(epochSeconds))];
     if (figures.sigma != null) {
       return figures.sigma;
     }
@@ -208,8 +206,7 @@ final class LowHighAir implements AirSeries {
 
   private boolean aboutTheMinimum(double epochSeconds) {
     double time = near(epochSeconds);
-    DiurnalCurve.Day day = day(dateAt(time));
-    return time <= day.sunriseSeconds() + MINIMUM_HOLDS_AFTER_SUNRISE;
+    return time <= days[dayAt(time)].sunriseSeconds() + MINIMUM_HOLDS_AFTER_SUNRISE;
   }
 
   @Override
@@ -224,10 +221,15 @@ final class LowHighAir implements AirSeries {
 
   @Override
   public Phrase given() {
-    LocalDate middle = days.keySet().iterator().next().plusDays(2);
-    Given figures = given(middle);
-    return Phrase.of(
-        "{0}: low {1}, high {2} on {3}",
-        provenance.kind().word(), figures.low, figures.high, middle.toString());
+    Phrase all = Phrase.of("{0}: {1}", provenance.kind().word(), dayGiven(dates.get(0)));
+    for (LocalDate date : dates.subList(1, dates.size())) {
+      all = Phrase.of("{0}; {1}", all, dayGiven(date));
+    }
+    return all;
+  }
+
+  private Phrase dayGiven(LocalDate date) {
+    Given figures = given[BEFORE + (int) ChronoUnit.DAYS.between(dates.get(0), date)];
+    return Phrase.of("low {0}, high {1} on {2}", figures.low, figures.high, date.toString());
   }
 }

@@ -9,7 +9,9 @@ import dawngauge.trip.LogEvent;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
+import dawngauge.trip.WheelSlot;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +35,7 @@ final class Scene {
   private final Map<FittedTire, List<Limits>> own = new HashMap<>();
   private final List<List<LogEvent>> eventsAtNode = new ArrayList<>();
   private final boolean[] cold;
+  private final double[] speedOfHourBefore;
 
   Scene(Trip trip, Itinerary itinerary, Ambient ambient, ForecastOptions options, Loads loads) {
     this.trip = trip;
@@ -56,6 +59,8 @@ final class Scene {
           .ifPresent(tire -> fitted.put(position, new FittedTire(trip.rig(), position, tire)));
     }
     this.cold = coldAtLeaving();
+    this.speedOfHourBefore = new double[timeline.arrive.length];
+    Arrays.setAll(speedOfHourBefore, this::speedOfHourBefore);
   }
 
   /**
@@ -140,10 +145,10 @@ final class Scene {
     Limits own = ownLimits(visit, tire);
     double aim = own.aim();
     Limits.AimFrom from = own.aimFrom();
-    for (Map.Entry<WheelPosition, FittedTire> other : fitted.entrySet()) {
-      if (other.getKey().axle().equals(tire.position().axle())
-          && !other.getKey().equals(tire.position())) {
-        Limits theirs = ownLimits(visit, other.getValue());
+    for (WheelSlot slot : WheelSlot.of(tire.axle().dual())) {
+      FittedTire other = fitted.get(new WheelPosition(tire.position().axle(), slot));
+      if (other != null && slot != tire.position().slot()) {
+        Limits theirs = ownLimits(visit, other);
         // All tires of an axle get one aim, that of the most loaded.
         if (theirs.aim() > aim && theirs.aim() <= own.ceiling()) {
           aim = theirs.aim();
@@ -187,12 +192,20 @@ final class Scene {
     if (visit == 0 || Double.isNaN(rated)) {
       return null;
     }
+    double speed = speedOfHourBefore[visit];
+    return Double.isNaN(speed)
+        ? null
+        : PublishedBuildUp.of(new Mass(rated), new Speed(speed)).orElse(null);
+  }
+
+  /** Average speed over the hour before arriving at a stop; NaN where it is not known. */
+  private double speedOfHourBefore(int visit) {
     double arrival = timeline.seconds[timeline.arrive[visit]];
     double hourBefore = arrival - 3600;
     if (hourBefore < timeline.seconds[0] || timeline.speedUnknown(hourBefore, arrival)) {
-      return null;
+      return Double.NaN;
     }
     double meters = timeline.metersAt(arrival) - timeline.metersAt(hourBefore);
-    return PublishedBuildUp.of(new Mass(rated), new Speed(Math.max(0, meters) / 3600)).orElse(null);
+    return Math.max(0, meters) / 3600;
   }
 }

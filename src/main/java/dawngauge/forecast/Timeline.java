@@ -85,6 +85,9 @@ final class Timeline {
    */
   final int[] check;
 
+  /** Index of the visit at which the rig stands at a node; −1 on the way. */
+  private final int[] standing;
+
   private final Itinerary itinerary;
   private final Ambient ambient;
   private final TreeMap<Double, Double> elevationByMeters = new TreeMap<>();
@@ -143,10 +146,13 @@ final class Timeline {
     leave = new int[visits.size()];
     check = new int[visits.size()];
     Arrays.fill(drive, -1);
+    standing = new int[count];
+    Arrays.fill(standing, -1);
     for (Itinerary.Visit visit : visits) {
       arrive[visit.index()] = nodeAt(time(visit.arrive()));
       leave[visit.index()] = nodeAt(time(visit.leave()));
       check[visit.index()] = nodeAt(checks[visit.index()]);
+      Arrays.fill(standing, arrive[visit.index()], leave[visit.index()] + 1, visit.index());
     }
     for (int i = 0; i < itinerary.drives().size(); i++) {
       for (int node = leave[i]; node < arrive[i + 1]; node++) {
@@ -277,9 +283,9 @@ final class Timeline {
 
   private void fill(int node) {
     double t = seconds[node];
-    double way = metersAt(t);
+    double way = wayAt(node);
     meters[node] = way;
-    int visit = standingAt(node);
+    int visit = standing[node];
     Air here;
     if (visit >= 0) {
       elevation[node] = heightOf(visit);
@@ -326,13 +332,13 @@ final class Timeline {
     return false;
   }
 
-  private int standingAt(int node) {
-    for (int i = 0; i < arrive.length; i++) {
-      if (node >= arrive[i] && node <= leave[i]) {
-        return i;
-      }
-    }
-    return -1;
+  /** Way from the start of the route at a node, in meter. */
+  private double wayAt(int node) {
+    int visit = standing[node] >= 0 ? standing[node] : drive[node];
+    double start = itinerary.visits().get(visit).meters();
+    return standing[node] >= 0
+        ? start
+        : start + speed[node] * (seconds[node] - seconds[leave[visit]]);
   }
 
   /** Lays the extra times on the straight lines between their neighbouring knots. */

@@ -15,7 +15,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,11 +22,6 @@ import org.jspecify.annotations.Nullable;
  * is taken as set. A further setting gives another track, computed anew only from there.
  */
 public final class Track {
-
-  private static final NormalDistribution NORMAL = new NormalDistribution();
-
-  /** So many deviations away a chance is under 1e-9, which is called none. */
-  private static final double CERTAIN = 6;
 
   /** What is known of the tire on arriving at a stop, enough to go on from there. */
   private record Status(
@@ -405,8 +399,6 @@ public final class Track {
     double loadPart = load > 0 ? limits.load().sigma() / load * floor : 0;
     double sigma = Math.hypot(moment.limitSigma(), loadPart);
     double deviations = (floor - (moment.judged() - moment.coldSide())) / sigma;
-    return Math.abs(deviations) > CERTAIN
-        ? (deviations < 0 ? 0 : 1)
-        : NORMAL.cumulativeProbability(deviations);
+    return Tail.under(deviations);
   }
 }

@@ -10,6 +10,10 @@ import dawngauge.fitness.Defect;
 import dawngauge.fitness.FitnessCheck;
 import dawngauge.forecast.ForecastOptions;
 import dawngauge.forecast.Forecaster;
+import dawngauge.geo.Coordinate;
+import dawngauge.geo.Estimate;
+import dawngauge.geo.Gazetteer;
+import dawngauge.geo.Place;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -71,6 +75,22 @@ public final class Planner {
   /** Writes a trip file, aside and moved into place; the problem if that did not work. */
   public Optional<Problem> save(Trip trip, Path file) {
     return TripFile.write(trip, file);
+  }
+
+  /**
+   * Places by name, best first.
+   *
+   * @param text what was typed
+   * @param near a place on the route, or null; nearer ones come first
+   * @param most how many at the most
+   */
+  public List<Place> places(String text, @Nullable Coordinate near, int most) {
+    return Gazetteer.load().search(text, near, most);
+  }
+
+  /** Rough elevation and time zone of a place, to be shown as an estimate. */
+  public Optional<Estimate> estimateAt(Coordinate place) {
+    return Gazetteer.load().estimateAt(place);
   }
 
   /** What is wrong with the rig before the trip, worst first. */

@@ -2,7 +2,9 @@ package dawngauge.trip;
 
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.GreatCircle;
+import dawngauge.geo.Place;
 import dawngauge.quantity.Distance;
+import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Quantity;
 import dawngauge.quantity.QuantityKind;
@@ -22,6 +24,9 @@ public final class RouteEdits {
 
   /** Field of a leg's remarks that marks a guessed distance. */
   public static final String GUESSED = "x-distance-guessed";
+
+  /** Field of a stop's remarks that marks height and zone as estimates. */
+  public static final String ESTIMATED = "x-elevation-estimated";
 
   /** Roads are longer than the great circle; about 1.2 times in the U.S. (Ballou 2002). */
   private static final double DETOUR = 1.2;
@@ -136,6 +141,73 @@ public final class RouteEdits {
             trip.ambient().stream().filter(entry -> !entry.stop().equals(stopId)).toList());
     air.addAll(entries);
     return trip.withAmbient(air);
+  }
+
+  /**
+   * Puts a stop at a known place: its name, coordinates, height and zone, the latter two marked as
+   * estimates. Legs beside it whose distance is not typed are guessed anew.
+   */
+  public static Trip atPlace(Trip trip, int index, Place place) {
+    Stop stop = trip.route().stops().get(index);
+    Map<String, String> extras = new HashMap<>(stop.remarks().extras());
+    extras.put(ESTIMATED, "true");
+    Stop placed =
+        new Stop(
+            stop.id(),
+            place.label(),
+            stop.kind(),
+            place.coordinate(),
+            typed(place.elevation(), Unit.FOOT),
+            place.zone(),
+            stop.stay(),
+            stop.arrive(),
+            stop.leave(),
+            stop.air(),
+            stop.loadChanges(),
+            new Remarks(stop.remarks().note(), extras));
+    List<Stop> stops = new ArrayList<>(trip.route().stops());
+    stops.set(index, placed);
+    List<Leg> legs = new ArrayList<>(trip.route().legs());
+    for (int leg = Math.max(0, index - 1); leg < Math.min(legs.size(), index + 1); leg++) {
+      if (legs.get(leg).distance() == null || isGuessed(legs.get(leg))) {
+        Leg guess = guessed(stops.get(leg), stops.get(leg + 1));
+        Leg old = legs.get(leg);
+        legs.set(
+            leg,
+            new Leg(
+                guess.distance(),
+                old.averageSpeed() == null ? guess.averageSpeed() : old.averageSpeed(),
+                old.duration(),
+                old.topSpeed(),
+                List.of(),
+                guess.remarks()));
+      }
+    }
+    return trip.withRoute(new Route(stops, legs));
+  }
+
+  /** Whether a stop's height and zone are estimates of its place. */
+  public static boolean isEstimated(Stop stop) {
+    return stop.remarks().extras().containsKey(ESTIMATED);
+  }
+
+  /** A stop with a typed height, no longer an estimate. */
+  public static Stop withElevation(Stop stop, @Nullable Entered<Elevation> elevation) {
+    Map<String, String> extras = new HashMap<>(stop.remarks().extras());
+    extras.remove(ESTIMATED);
+    return new Stop(
+        stop.id(),
+        stop.place(),
+        stop.kind(),
+        stop.coordinate(),
+        elevation,
+        stop.zone(),
+        stop.stay(),
+        stop.arrive(),
+        stop.leave(),
+        stop.air(),
+        stop.loadChanges(),
+        new Remarks(stop.remarks().note(), extras));
   }
 
   /** Whether a leg's distance was guessed. */

@@ -7,6 +7,7 @@ import dawngauge.planner.Planner;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.RouteEdits;
+import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.route.RouteView;
 import java.io.File;
@@ -79,6 +80,7 @@ public final class PlannerWindow {
       scene.getStylesheets().add(styles.toExternalForm());
     }
     root.getStyleClass().add("planner");
+    Tasks.compute(() -> planner.places("a", null, 1), places -> {});
     dark.addListener(change -> theme(root));
     theme(root);
     scene.setOnDragOver(PlannerWindow::acceptFiles);
@@ -299,6 +301,7 @@ public final class PlannerWindow {
     inform(
         "About Dawngauge",
         "Dawngauge 0.1.0 forecasts tire pressure and load margin along a haul.\n\n"
+            + "Places: GeoNames, CC BY 4.0, geonames.org.\n\n"
             + "Built on OpenJFX (GPL v2 with Classpath Exception), AtlantaFX (MIT), Jackson and"
             + " picocli and Hipparchus and commons-suncalc (Apache 2.0).\n\n"
             + Ledger.CAUTIONS.get(0));

@@ -46,6 +46,11 @@ public final class TripDocument {
     this.saved = trip;
   }
 
+  /** The use cases. */
+  public Planner planner() {
+    return planner;
+  }
+
   /** The trip and what follows from it. */
   public ReadOnlyObjectProperty<PlannedTrip> plannedProperty() {
     return planned.getReadOnlyProperty();

@@ -2,8 +2,6 @@ package dawngauge.ui.route;
 
 import dawngauge.geo.Coordinate;
 import dawngauge.problem.Outcome;
-import dawngauge.problem.Problem;
-import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
@@ -28,6 +26,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
@@ -77,7 +76,14 @@ public final class StopEditor extends VBox {
 
   private void stopFields(Stop stop) {
     heading("Stop " + (index + 1));
-    text("Place", stop.place(), value -> edit(s -> with(s, value, s.kind(), s.air())));
+    PlaceField name =
+        new PlaceField(
+            stop.place(),
+            document.units(),
+            typed -> document.planner().places(typed, near(), 8),
+            value -> edit(s -> with(s, value, s.kind(), s.air())),
+            taken -> document.edit(RouteEdits.atPlace(document.trip(), index, taken)));
+    add("Place", name);
     ChoiceBox<Stop.Kind> kind =
         new ChoiceBox<>(FXCollections.observableArrayList(Stop.Kind.values()));
     kind.setConverter(words());
@@ -89,9 +95,9 @@ public final class StopEditor extends VBox {
         new FigureField<>(
             "Elevation",
             Forms.figure(QuantityKind.ELEVATION, document.units()),
-            value -> edit(s -> Stops.elevation(s, value.orElse(null))));
+            value -> edit(s -> RouteEdits.withElevation(s, value.orElse(null))));
     elevation.show(stop.elevation() == null ? "" : stop.elevation().text());
-    add("Elevation", elevation);
+    add(RouteEdits.isEstimated(stop) ? "Elevation, estimate" : "Elevation", elevation);
     FigureField<Optional<Coordinate>> place =
         new FigureField<>(
             "Latitude and longitude",
@@ -253,17 +259,15 @@ public final class StopEditor extends VBox {
     Leg of(Leg leg, @Nullable Entered<Speed> speed);
   }
 
-  private void text(String name, String value, Consumer<String> taker) {
-    FigureField<String> field =
-        new FigureField<>(
-            name,
-            typed ->
-                typed.isEmpty()
-                    ? Outcome.failed(Problem.of(ProblemCode.NOT_A_NAME, "", typed))
-                    : Outcome.of(typed),
-            taker);
-    field.show(value);
-    add(name, field);
+  /** The nearest stop with known coordinates before this one, else the first with any. */
+  private @Nullable Coordinate near() {
+    List<Stop> stops = document.trip().route().stops();
+    for (int i = Math.min(index, stops.size()) - 1; i >= 0; i--) {
+      if (stops.get(i).coordinate() != null) {
+        return stops.get(i).coordinate();
+      }
+    }
+    return stops.stream().map(Stop::coordinate).filter(Objects::nonNull).findFirst().orElse(null);
   }
 
   private ZoneId zoneOf(Stop stop) {

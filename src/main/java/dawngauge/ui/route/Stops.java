@@ -1,7 +1,6 @@
 package dawngauge.ui.route;
 
 import dawngauge.geo.Coordinate;
-import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Speed;
 import dawngauge.trip.Leg;
@@ -23,22 +22,6 @@ final class Stops {
         stop.kind(),
         coordinate,
         stop.elevation(),
-        stop.zone(),
-        stop.stay(),
-        stop.arrive(),
-        stop.leave(),
-        stop.air(),
-        stop.loadChanges(),
-        stop.remarks());
-  }
-
-  static Stop elevation(Stop stop, @Nullable Entered<Elevation> elevation) {
-    return new Stop(
-        stop.id(),
-        stop.place(),
-        stop.kind(),
-        stop.coordinate(),
-        elevation,
         stop.zone(),
         stop.stay(),
         stop.arrive(),
