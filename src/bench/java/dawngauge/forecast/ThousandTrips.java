@@ -23,6 +23,11 @@ public final class ThousandTrips {
     Runtime runtime = Runtime.getRuntime();
     long used = (runtime.totalMemory() - runtime.freeMemory()) >> 20;
     System.out.println(
-        "1000 trips, " + stops + " stops, " + used + " MiB in use, at most " + (runtime.maxMemory() >> 20));
+        "1000 trips, "
+            + stops
+            + " stops, "
+            + used
+            + " MiB in use, at most "
+            + (runtime.maxMemory() >> 20));
   }
 }
