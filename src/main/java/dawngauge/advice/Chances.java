@@ -191,7 +191,7 @@ final class Chances {
 
   /** Whether the tire is under its floor likelier than the chosen confidence allows. */
   boolean tooLikely(@Nullable Judged judged) {
-    return judged != null && judged.chance() > 1 - confidence;
+    return judged != null && judged.sigmasUnder() > -sigmas;
   }
 
   /**

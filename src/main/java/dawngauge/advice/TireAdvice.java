@@ -17,15 +17,14 @@ import org.jspecify.annotations.Nullable;
 public record TireAdvice(
     TireAtStop tire, List<Reason> reasons, @Nullable SetFigure set, boolean readingTaken) {
 
+  private static final Comparator<Reason> STRONGEST_FIRST =
+      Comparator.comparing(Reason::mark).reversed().thenComparingInt(Reason::rank);
+
   /** Sorts the reasons. */
   public TireAdvice {
-    reasons =
-        reasons.stream()
-            .sorted(
-                Comparator.comparing(Reason::mark)
-                    .reversed()
-                    .thenComparing(Comparator.comparingInt(Reason::rank)))
-            .toList();
+    List<Reason> sorted = new ArrayList<>(reasons);
+    sorted.sort(STRONGEST_FIRST);
+    reasons = List.copyOf(sorted);
   }
 
   /** The same with one more reason. */

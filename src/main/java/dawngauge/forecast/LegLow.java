@@ -5,6 +5,13 @@ package dawngauge.forecast;
  *
  * @param meters way from the start of the leg
  * @param moment the tire there
- * @param chance that its true pressure is under the floor there; NaN without a floor
+ * @param deviations how far its floor lies above its expected pressure there, in standard
+ *     deviations; NaN without a floor
  */
-public record LegLow(double meters, Moment moment, double chance) {}
+public record LegLow(double meters, Moment moment, double deviations) {
+
+  /** Chance that its true pressure is under the floor there; NaN without a floor. */
+  public double chance() {
+    return Tail.under(deviations);
+  }
+}

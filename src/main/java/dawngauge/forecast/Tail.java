@@ -12,9 +12,14 @@ public final class Tail {
 
   private Tail() {}
 
-  /** Chance of lying under a figure that is so many standard deviations above the middle. */
+  /**
+   * Chance of lying under a figure that is so many standard deviations above the middle; NaN gives
+   * NaN.
+   */
   public static double under(double deviations) {
-    if (deviations < -CERTAIN) {
+    if (Double.isNaN(deviations)) {
+      return Double.NaN;
+    } else if (deviations < -CERTAIN) {
       return 0;
     }
     return deviations > CERTAIN ? 1 : NORMAL.cumulativeProbability(deviations);

@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param leaving when leaving, after it, or null where nothing is known
  * @param setting what the forecast takes as done here, or null
  * @param low lowest on the leg ahead, or null at the last stop and where nothing is known
- * @param leavingChance chance that the true pressure is under the floor when leaving; NaN if not
- *     known
+ * @param leavingDeviations how far the floor lies above the expected pressure when leaving, in
+ *     standard deviations; NaN if not known
  * @param cold whether the tire counts as cold when leaving: parked three hours, less than a mile
  *     driven
  * @param readings what was read here
@@ -33,7 +33,7 @@ public record TireAtStop(
     @Nullable Moment leaving,
     @Nullable Setting setting,
     @Nullable LegLow low,
-    double leavingChance,
+    double leavingDeviations,
     boolean cold,
     List<ReadingCheck> readings,
     @Nullable PublishedBuildUp published) {
@@ -41,6 +41,11 @@ public record TireAtStop(
   /** Copies the list. */
   public TireAtStop {
     readings = List.copyOf(readings);
+  }
+
+  /** Chance that the true pressure is under the floor when leaving; NaN if not known. */
+  public double leavingChance() {
+    return Tail.under(leavingDeviations);
   }
 
   /** Load margin when leaving: capacity over load less one; NaN if not known. */

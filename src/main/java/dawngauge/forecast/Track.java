@@ -9,8 +9,8 @@ import dawngauge.quantity.Temperature;
 import dawngauge.tire.Capacity;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.WheelPosition;
+import java.util.AbstractList;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,24 +59,31 @@ public final class Track {
     this.warmthKnown = !Double.isNaN(timeline.air[0]);
   }
 
-  /** Follows the tire at a position through the whole trip, nothing taken as set. */
+  /** The tire at a position, nothing taken as set. */
   static Optional<Track> of(Scene scene, WheelPosition position) {
-    FittedTire tire = scene.fittedAt(position);
-    if (tire == null) {
-      return Optional.empty();
-    }
-    Track track = new Track(scene, tire, Map.of());
-    track.goOn();
-    return Optional.of(track);
+    return Optional.ofNullable(scene.fittedAt(position))
+        .map(tire -> new Track(scene, tire, Map.of()));
   }
 
-  /** One entry a stop. */
+  /** One entry a stop, each computed when it is first asked for. */
   public List<TireAtStop> stops() {
-    return Collections.unmodifiableList(stops);
+    return new AbstractList<>() {
+      @Override
+      public TireAtStop get(int visit) {
+        goOn(visit);
+        return stops.get(visit);
+      }
+
+      @Override
+      public int size() {
+        return timeline.arrive.length;
+      }
+    };
   }
 
   /** The same with a setting taken as done at a stop, by its index. */
   public Track with(int visit, Setting setting) {
+    goOn(visit);
     Map<Integer, Setting> more = new HashMap<>(settings);
     more.put(visit, setting);
     Status status = arrivals.get(visit);
@@ -90,7 +97,6 @@ public final class Track {
     other.fill = status.fill;
     other.origin = status.origin;
     other.rolledSinceReading = status.rolledSinceReading;
-    other.goOn();
     return other;
   }
 
@@ -102,7 +108,7 @@ public final class Track {
     Track replay = new Track(scene, first, settings);
     List<Moment> moments = new ArrayList<>();
     replay.recorder = moments;
-    replay.goOn();
+    replay.goOn(timeline.arrive.length - 1);
     return List.copyOf(moments);
   }
 
@@ -114,8 +120,9 @@ public final class Track {
     }
   }
 
-  private void goOn() {
-    for (int visit = stops.size(); visit < timeline.arrive.length; visit++) {
+  /** Goes on up to a stop and over the leg that leaves it. */
+  private void goOn(int last) {
+    for (int visit = stops.size(); visit <= last; visit++) {
       arrivals.add(new Status(tire, heat.copy(), warmthKnown, fill, origin, rolledSinceReading));
       visit(visit);
     }
@@ -165,7 +172,7 @@ public final class Track {
             leaving,
             setting,
             low,
-            leaving == null ? Double.NaN : chance(limits, leaving),
+            leaving == null ? Double.NaN : deviations(limits, leaving),
             scene.coldWhenLeaving(visit),
             readings,
             published));
@@ -194,7 +201,9 @@ public final class Track {
     return lowest == null
         ? null
         : new LegLow(
-            timeline.meters[lowestNode] - timeline.meters[from], lowest, chance(limits, lowest));
+            timeline.meters[lowestNode] - timeline.meters[from],
+            lowest,
+            deviations(limits, lowest));
   }
 
   /** Judged pressure at a node, in pascal; NaN where unknown. */
@@ -389,8 +398,8 @@ public final class Track {
     return warmthKnown ? moment : moment.withoutReading();
   }
 
-  /** Chance that the true settled pressure is under the floor; NaN without a floor. */
-  private static double chance(Limits limits, Moment moment) {
+  /** How far the floor lies above the cautious pressure, in deviations; NaN without a floor. */
+  private static double deviations(Limits limits, Moment moment) {
     double floor = limits.floor();
     if (Double.isNaN(floor)) {
       return Double.NaN;
@@ -398,7 +407,6 @@ public final class Track {
     double load = limits.load().kilograms();
     double loadPart = load > 0 ? limits.load().sigma() / load * floor : 0;
     double sigma = Math.hypot(moment.limitSigma(), loadPart);
-    double deviations = (floor - (moment.judged() - moment.coldSide())) / sigma;
-    return Tail.under(deviations);
+    return (floor - (moment.judged() - moment.coldSide())) / sigma;
   }
 }
