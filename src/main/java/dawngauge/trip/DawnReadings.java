@@ -47,7 +47,10 @@ public final class DawnReadings {
     return index < 0 ? Optional.empty() : Optional.of((LogEvent.Reading) trip.log().get(index));
   }
 
-  /** Where a tire's dawn reading stands, or why it cannot be noted, in words. */
+  /**
+   * When and, where there are several, with which gauge a tire's dawn reading was taken, and what
+   * was set after it; or why there is none.
+   */
   public static String said(Trip trip, String tire) {
     if (leaving(trip).isEmpty()) {
       return "needs a departure";
@@ -68,7 +71,8 @@ public final class DawnReadings {
             .filter(adjustment -> adjustment.tire().equals(tire))
             .map(adjustment -> ", then set to " + adjustment.to().text())
             .reduce("", (earlier, later) -> later);
-    return CLOCK.format(reading.time().time()) + ", " + reading.gauge() + set;
+    String gauge = trip.rig().gauges().size() > 1 ? ", " + reading.gauge() : "";
+    return CLOCK.format(reading.time().time()) + gauge + set;
   }
 
   /**

@@ -87,7 +87,7 @@ final class AxleForm extends VBox {
                 QuantityKind.GAUGE_PRESSURE,
                 () -> axle().valveMaxPressure(),
                 value -> with(draft -> draft.valveMaxPressure = value))));
-    Words left = words("Left share of load", "wheel scale; may stay empty");
+    Words left = words("Left share of load", "wheel scale, if known");
     cells.add(
         FieldBook.cell(
             left,

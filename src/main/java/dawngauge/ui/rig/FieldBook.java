@@ -195,6 +195,13 @@ final class FieldBook {
     return cell;
   }
 
+  /** The same for names, which are longer. */
+  static VBox wideCell(Words words, Node field) {
+    VBox cell = cell(words, field);
+    cell.getStyleClass().add("rig-wide-cell");
+    return cell;
+  }
+
   /** Cells side by side as far as the width goes. */
   static FlowPane cells(Node... cells) {
     FlowPane pane = new FlowPane(cells);

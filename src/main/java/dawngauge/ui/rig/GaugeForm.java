@@ -30,7 +30,7 @@ final class GaugeForm extends VBox {
     getChildren()
         .addAll(
             FieldBook.cells(
-                FieldBook.cell(
+                FieldBook.wideCell(
                     name,
                     book.field(
                         name,

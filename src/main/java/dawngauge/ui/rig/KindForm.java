@@ -61,7 +61,7 @@ final class KindForm extends VBox {
     List<Node> cells = new ArrayList<>();
     Words name = words("Name", "as the tires refer to it");
     cells.add(
-        FieldBook.cell(
+        FieldBook.wideCell(
             name,
             book.field(
                 name,

@@ -51,7 +51,7 @@ final class RigForms {
       return Outcome.failed(Problem.of(ProblemCode.NOT_A_NAME, "", text));
     }
     return others.contains(text)
-        ? Outcome.failed(Problem.of(ProblemCode.NAME_TAKEN, "", what, text, "another"))
+        ? Outcome.failed(Problem.of(ProblemCode.NAME_TAKEN, "", what, text, "another place"))
         : Outcome.of(text);
   }
 

@@ -8,6 +8,7 @@ import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -25,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 public final class RigView extends BorderPane {
 
   /** What stays visible above and below the field that has the focus, in pixels. */
-  private static final double MARGIN = 40;
+  private static final double MARGIN = 64;
 
   private final TripDocument document;
   private final Planner planner;
@@ -38,6 +39,7 @@ public final class RigView extends BorderPane {
   private FindingBook findings = new FindingBook();
   private List<Object> shape = List.of();
   private List<Object> scaleShape = List.of();
+  private boolean restoring;
 
   /** The rig of a document. */
   public RigView(TripDocument document, Planner planner) {
@@ -79,7 +81,8 @@ public final class RigView extends BorderPane {
       shape = shapeNow;
       build(trip);
     }
-    if (anew || !scaleNow.equals(scaleShape)) {
+    boolean laidOut = anew || !scaleNow.equals(scaleShape);
+    if (laidOut) {
       scaleShape = scaleNow;
       weights.close();
       weights = new FieldBook(document);
@@ -90,8 +93,15 @@ public final class RigView extends BorderPane {
     RigFindings found = new RigFindings(trip.rig(), planner.fitness(trip));
     summary.setText(found.summary());
     findings.show(found, document.units());
-    if (!focused.isEmpty()) {
-      focus(this, focused);
+    if (laidOut && !focused.isEmpty()) {
+      restoring = true; // the focus may be on its way just now: it is given back behind that
+      Platform.runLater(
+          () -> {
+            restoring = false;
+            scroll.applyCss();
+            scroll.layout();
+            focus(form, focused);
+          });
     }
   }
 
@@ -179,7 +189,7 @@ public final class RigView extends BorderPane {
 
   /** Scrolls so that the node with the focus can be seen. */
   private void reveal(@Nullable Node node) {
-    if (node == null || !isInside(node)) {
+    if (node == null || restoring || !isInside(node)) {
       return;
     }
     Bounds place = form.sceneToLocal(node.localToScene(node.getBoundsInLocal()));

@@ -19,6 +19,8 @@ import javafx.scene.layout.VBox;
 /** The scale weights that count, and a field for each axle that was not weighed. */
 final class ScaleForm extends VBox {
 
+  private static final String AND = " and ";
+
   private final FieldBook book;
 
   ScaleForm(FieldBook book) {
@@ -112,7 +114,8 @@ final class ScaleForm extends VBox {
 
   /** A cell under the name of what was weighed. */
   private Node named(Words words, Node field) {
-    VBox cell = FieldBook.cell(words, field);
+    boolean group = words.owner().get().contains(AND);
+    VBox cell = group ? FieldBook.wideCell(words, field) : FieldBook.cell(words, field);
     cell.getChildren().set(0, book.heading("rig-cell-name", words.owner()));
     return cell;
   }
@@ -120,7 +123,7 @@ final class ScaleForm extends VBox {
   private String owners(int index, int platform) {
     return ticket(book.rig(), index).platforms().get(platform).axles().stream()
         .map(AxleRef::words)
-        .collect(Collectors.joining(" and "));
+        .collect(Collectors.joining(AND));
   }
 
   private String head(int index) {

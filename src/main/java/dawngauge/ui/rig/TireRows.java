@@ -32,6 +32,7 @@ final class TireRows extends GridPane {
 
   private final FieldBook book;
   private final FindingBook findings;
+  private int nextRow = 1;
 
   TireRows(FieldBook book, FindingBook findings) {
     this.book = book;
@@ -46,9 +47,9 @@ final class TireRows extends GridPane {
         0,
         head("Tire", "place"),
         head("Kind", "sidewall"),
-        head("Date code", "sidewall, end of the DOT number"),
-        head("Tread", "tread gauge, least"),
-        head("Loss a day", "known leak; log"),
+        head("Date code", "sidewall"),
+        head("Tread", "tread gauge"),
+        head("Loss a day", "known leak"),
         head("Dawn reading", "gauge, tire cold"));
   }
 
@@ -84,7 +85,8 @@ final class TireRows extends GridPane {
    */
   void add(
       @Nullable String id, String place, Supplier<String> where, @Nullable Supplier<AxleRef> axle) {
-    int row = getRowCount();
+    int row = nextRow;
+    nextRow += 2;
     Label name = new Label(place);
     name.getStyleClass().add("tire-name");
     name.setWrapText(true);

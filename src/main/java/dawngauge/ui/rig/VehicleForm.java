@@ -67,7 +67,7 @@ final class VehicleForm extends VBox {
                         value,
                         vehicle().axles(),
                         vehicle().remarks())));
-    return FieldBook.cells(FieldBook.cell(name, nameField), FieldBook.cell(gvwr, gvwrField));
+    return FieldBook.cells(FieldBook.wideCell(name, nameField), FieldBook.cell(gvwr, gvwrField));
   }
 
   private List<String> others() {
