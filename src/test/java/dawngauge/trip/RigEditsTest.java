@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
+import dawngauge.problem.Outcome;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
@@ -12,6 +13,7 @@ import dawngauge.quantity.QuantityKind;
 import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.Trips;
 import dawngauge.tire.TireSpec;
+import dawngauge.tripfile.TripFile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -302,6 +304,25 @@ class RigEditsTest {
     Trip emptied = DawnReadings.with(edited, "T1", null);
     assertThat(emptied.log()).hasSize(3);
     assertThat(DawnReadings.of(emptied, "T1")).isEmpty(); // two days before is none of this dawn
+  }
+
+  @Test
+  void whatWasEditedCanBeSavedAndOpenedAgain() {
+    Trip trip =
+        Trips.of(RigBuilder.trailer().axles(2))
+            .stop(stop("a").leaves("2027-11-07T01:20-07:00[America/Denver]")) // clocks go back
+            .stop(stop("b"))
+            .trip();
+    trip = DawnReadings.with(trip, "T2", psi("64.5 psi"));
+    assertThat(trip.log().get(0).time().text())
+        .isEqualTo("2027-11-07T01:51-06:00[America/Denver]"); // 29 min before, on summer time
+    trip = RigEdits.withPlatform(trip, 0, 1, null);
+    trip = RigEdits.withPlatform(trip, 0, 0, null);
+    trip = RigEdits.withAxleWeight(trip, SECOND, mass("2500 kg"));
+    trip = RigEdits.withVehicle(trip, 0, named(trip.rig().vehicles().get(0), "stock trailer"));
+    Outcome<Trip> opened = TripFile.parse(TripFile.text(trip));
+    assertThat(opened.problems()).isEmpty();
+    assertThat(opened.value()).contains(trip);
   }
 
   @Test
