@@ -9,6 +9,7 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.RouteEdits;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.TripDocument;
+import dawngauge.ui.rig.RigView;
 import dawngauge.ui.route.RouteView;
 import java.io.File;
 import java.nio.file.Path;
@@ -28,6 +29,9 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.control.Toggle;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
@@ -49,6 +53,11 @@ public final class PlannerWindow {
   private final Planner planner;
   private final TripDocument document;
   private final RouteView route;
+  private final RigView rig;
+  private final BorderPane root;
+  private final ToggleGroup places = new ToggleGroup();
+  private final ToggleButton routeButton = place("Route");
+  private final ToggleButton rigButton = place("Rig");
   private final BooleanProperty dark = new SimpleBooleanProperty(false);
   private final Label notice = new Label();
 
@@ -64,7 +73,10 @@ public final class PlannerWindow {
     this.planner = planner;
     this.document = document;
     this.route = new RouteView(document, dark);
-    BorderPane root = new BorderPane(route);
+    this.rig = new RigView(document, planner);
+    this.root = new BorderPane(route);
+    places.selectedToggleProperty().addListener(change -> showPlace());
+    places.selectToggle(routeButton);
     notice.getStyleClass().add("notice");
     notice.setWrapText(true);
     notice.managedProperty().bind(notice.visibleProperty());
@@ -125,6 +137,23 @@ public final class PlannerWindow {
     root.getStyleClass().add(dark.get() ? "dark" : "light");
   }
 
+  private ToggleButton place(String name) {
+    ToggleButton button = new ToggleButton(name);
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    button.setToggleGroup(places);
+    return button;
+  }
+
+  /** Shows the place whose button is pressed; one of them always is. */
+  private void showPlace() {
+    Toggle pressed = places.getSelectedToggle();
+    if (pressed == null) {
+      places.selectToggle(root.getCenter() == rig ? rigButton : routeButton);
+    } else {
+      root.setCenter(pressed == rigButton ? rig : route);
+    }
+  }
+
   private HBox head() {
     Label name = new Label();
     name.getStyleClass().add("trip-name");
@@ -151,7 +180,7 @@ public final class PlannerWindow {
     theme
         .textProperty()
         .bind(Bindings.createStringBinding(() -> dark.get() ? "Light" : "Dark", dark));
-    HBox head = new HBox(8, name, gap, undo, redo, units, theme);
+    HBox head = new HBox(8, name, routeButton, rigButton, gap, undo, redo, units, theme);
     head.getStyleClass().add("head");
     return head;
   }
@@ -197,6 +226,9 @@ public final class PlannerWindow {
         new Menu(
             "View",
             null,
+            item("Route", "Shortcut+1", () -> places.selectToggle(routeButton)),
+            item("Rig", "Shortcut+2", () -> places.selectToggle(rigButton)),
+            new SeparatorMenuItem(),
             item("Switch units", "Shortcut+U", this::switchUnits),
             item("Switch light and dark", "Shortcut+D", () -> dark.set(!dark.get())));
     Menu help =

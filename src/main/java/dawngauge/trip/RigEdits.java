@@ -1,0 +1,279 @@
+package dawngauge.trip;
+
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.Mass;
+import dawngauge.tire.TireSpec;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Changes to a rig, each giving a new trip. Where a name changes, everything that refers to it
+ * follows.
+ */
+public final class RigEdits {
+
+  private RigEdits() {}
+
+  /** Puts another vehicle in the place of one; its axles are followed under a new name. */
+  public static Trip withVehicle(Trip trip, int index, Vehicle vehicle) {
+    Rig rig = trip.rig();
+    String old = rig.vehicles().get(index).name();
+    Trip changed = trip.withRig(withVehicles(rig, replaced(rig.vehicles(), index, vehicle)));
+    return RigNames.vehicle(changed, old, vehicle.name());
+  }
+
+  /**
+   * Puts another axle in the place of one.
+   *
+   * @throws IllegalArgumentException if the rig has no such axle
+   */
+  public static Trip withAxle(Trip trip, AxleRef ref, Axle axle) {
+    Rig rig = trip.rig();
+    List<Vehicle> vehicles = new ArrayList<>();
+    boolean found = false;
+    for (Vehicle vehicle : rig.vehicles()) {
+      boolean here =
+          vehicle.name().equals(ref.vehicle())
+              && ref.number() >= 1
+              && ref.number() <= vehicle.axles().size();
+      vehicles.add(
+          here
+              ? new Vehicle(
+                  vehicle.name(),
+                  vehicle.letter(),
+                  vehicle.kind(),
+                  vehicle.gvwr(),
+                  replaced(vehicle.axles(), ref.number() - 1, axle),
+                  vehicle.remarks())
+              : vehicle);
+      found |= here;
+    }
+    if (!found) {
+      throw new IllegalArgumentException("no " + ref.words());
+    }
+    return trip.withRig(withVehicles(rig, vehicles));
+  }
+
+  /** Puts another kind of tire in the place of one; its tires follow under a new name. */
+  public static Trip withTireType(Trip trip, int index, TireSpec spec) {
+    Rig rig = trip.rig();
+    String old = rig.tireTypes().get(index).name();
+    List<Tire> tires = new ArrayList<>();
+    for (Tire tire : rig.tires()) {
+      tires.add(tire.type().equals(old) ? ofKind(tire, spec.name()) : tire);
+    }
+    return trip.withRig(
+        new Rig(
+            rig.name(),
+            rig.vehicles(),
+            replaced(rig.tireTypes(), index, spec),
+            tires,
+            rig.spares(),
+            rig.gauges(),
+            rig.compressorTop(),
+            rig.hitch(),
+            rig.tickets(),
+            rig.remarks()));
+  }
+
+  /** Puts another tire in the place of the one with its id. */
+  public static Trip withTire(Trip trip, Tire tire) {
+    return withTires(trip, old -> old.id().equals(tire.id()) ? tire : old);
+  }
+
+  /** Gives all tires fitted on an axle the kind, date code and tread of one tire. */
+  public static Trip copyToAxle(Trip trip, AxleRef ref, Tire from) {
+    var fitted = trip.rig().axle(ref).orElseThrow().fitted().values();
+    return withTires(
+        trip,
+        old ->
+            fitted.contains(old.id())
+                ? new Tire(
+                    old.id(),
+                    from.type(),
+                    from.dateCode(),
+                    from.tread(),
+                    old.heatFactor(),
+                    old.lossPerDay(),
+                    old.damage(),
+                    old.remarks())
+                : old);
+  }
+
+  /** Puts another gauge in the place of one; readings follow under a new name. */
+  public static Trip withGauge(Trip trip, int index, Gauge gauge) {
+    Rig rig = trip.rig();
+    String old = rig.gauges().get(index).name();
+    Trip changed =
+        trip.withRig(
+            new Rig(
+                rig.name(),
+                rig.vehicles(),
+                rig.tireTypes(),
+                rig.tires(),
+                rig.spares(),
+                replaced(rig.gauges(), index, gauge),
+                rig.compressorTop(),
+                rig.hitch(),
+                rig.tickets(),
+                rig.remarks()));
+    return RigNames.gauge(changed, old, gauge.name());
+  }
+
+  /**
+   * Another weight on a platform of a ticket, or none: the platform is taken out, and the ticket
+   * with it where nothing is left on it.
+   */
+  public static Trip withPlatform(
+      Trip trip, int ticketIndex, int platform, @Nullable Entered<Mass> weight) {
+    ScaleTicket ticket = trip.rig().tickets().get(ticketIndex);
+    List<ScaleTicket.Platform> platforms = new ArrayList<>(ticket.platforms());
+    if (weight == null) {
+      platforms.remove(platform);
+    } else {
+      platforms.set(platform, new ScaleTicket.Platform(platforms.get(platform).axles(), weight));
+    }
+    List<ScaleTicket> tickets = new ArrayList<>(trip.rig().tickets());
+    ScaleTicket changed = withPlatforms(ticket, platforms);
+    if (isBlank(changed)) {
+      tickets.remove(ticketIndex);
+    } else {
+      tickets.set(ticketIndex, changed);
+    }
+    return trip.withRig(withTickets(trip.rig(), tickets));
+  }
+
+  /**
+   * The weight of an axle that stood alone on the scale: on the last ticket where that has no date,
+   * else on a new one without date, weighed hitched.
+   */
+  public static Trip withAxleWeight(Trip trip, AxleRef axle, Entered<Mass> weight) {
+    List<ScaleTicket> tickets = new ArrayList<>(trip.rig().tickets());
+    int last = tickets.size() - 1;
+    var platform = new ScaleTicket.Platform(List.of(axle), weight);
+    if (last >= 0 && tickets.get(last).date() == null) {
+      List<ScaleTicket.Platform> platforms = new ArrayList<>(tickets.get(last).platforms());
+      platforms.add(platform);
+      tickets.set(last, withPlatforms(tickets.get(last), platforms));
+    } else {
+      tickets.add(new ScaleTicket(null, true, null, List.of(platform), List.of(), Remarks.NONE));
+    }
+    return trip.withRig(withTickets(trip.rig(), tickets));
+  }
+
+  /** Whether the trailer was hitched when a ticket was weighed. */
+  public static Trip withHitched(Trip trip, int index, boolean hitched) {
+    ScaleTicket old = trip.rig().tickets().get(index);
+    ScaleTicket changed =
+        new ScaleTicket(
+            old.date(), hitched, old.aboard(), old.platforms(), old.wheels(), old.remarks());
+    return trip.withRig(withTickets(trip.rig(), replaced(trip.rig().tickets(), index, changed)));
+  }
+
+  /** Place of the ticket that speaks for an axle, the last one that weighed it; empty if none. */
+  public static OptionalInt ticketOf(Rig rig, AxleRef axle) {
+    for (int i = rig.tickets().size() - 1; i >= 0; i--) {
+      ScaleTicket ticket = rig.tickets().get(i);
+      boolean onPlatform =
+          ticket.platforms().stream().anyMatch(platform -> platform.axles().contains(axle));
+      if (onPlatform || bothSides(ticket, axle)) {
+        return OptionalInt.of(i);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** Whether wheel scales stood under both sides of an axle: then no platform speaks for it. */
+  public static boolean bothSides(ScaleTicket ticket, AxleRef axle) {
+    return ticket.wheels().stream()
+            .filter(wheel -> wheel.axle().equals(axle))
+            .map(ScaleTicket.WheelWeight::left)
+            .distinct()
+            .count()
+        == 2;
+  }
+
+  private static boolean isBlank(ScaleTicket ticket) {
+    return ticket.date() == null
+        && ticket.aboard() == null
+        && ticket.platforms().isEmpty()
+        && ticket.wheels().isEmpty()
+        && ticket.remarks().equals(Remarks.NONE);
+  }
+
+  private static ScaleTicket withPlatforms(
+      ScaleTicket ticket, List<ScaleTicket.Platform> platforms) {
+    return new ScaleTicket(
+        ticket.date(),
+        ticket.hitched(),
+        ticket.aboard(),
+        platforms,
+        ticket.wheels(),
+        ticket.remarks());
+  }
+
+  private static Tire ofKind(Tire tire, String type) {
+    return new Tire(
+        tire.id(),
+        type,
+        tire.dateCode(),
+        tire.tread(),
+        tire.heatFactor(),
+        tire.lossPerDay(),
+        tire.damage(),
+        tire.remarks());
+  }
+
+  private static Trip withTires(Trip trip, UnaryOperator<Tire> change) {
+    Rig rig = trip.rig();
+    return trip.withRig(
+        new Rig(
+            rig.name(),
+            rig.vehicles(),
+            rig.tireTypes(),
+            rig.tires().stream().map(change).toList(),
+            rig.spares(),
+            rig.gauges(),
+            rig.compressorTop(),
+            rig.hitch(),
+            rig.tickets(),
+            rig.remarks()));
+  }
+
+  private static Rig withVehicles(Rig rig, List<Vehicle> vehicles) {
+    return new Rig(
+        rig.name(),
+        vehicles,
+        rig.tireTypes(),
+        rig.tires(),
+        rig.spares(),
+        rig.gauges(),
+        rig.compressorTop(),
+        rig.hitch(),
+        rig.tickets(),
+        rig.remarks());
+  }
+
+  private static Rig withTickets(Rig rig, List<ScaleTicket> tickets) {
+    return new Rig(
+        rig.name(),
+        rig.vehicles(),
+        rig.tireTypes(),
+        rig.tires(),
+        rig.spares(),
+        rig.gauges(),
+        rig.compressorTop(),
+        rig.hitch(),
+        tickets,
+        rig.remarks());
+  }
+
+  private static <T> List<T> replaced(List<T> list, int index, T element) {
+    List<T> changed = new ArrayList<>(list);
+    changed.set(index, element);
+    return changed;
+  }
+}

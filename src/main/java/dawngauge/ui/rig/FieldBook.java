@@ -1,0 +1,239 @@
+package dawngauge.ui.rig;
+
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.Quantity;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Rig;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.TripDocument;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.collections.FXCollections;
+import javafx.scene.Node;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The fields of one form. They stay while the figures behind them change, so that focus and drafts
+ * stay too; once closed, none of them edits any more.
+ */
+final class FieldBook {
+
+  /**
+   * How a field is called.
+   *
+   * @param label what is typed
+   * @param stands where that figure stands, such as "certification label"
+   * @param owner what it belongs to, as it is called now
+   */
+  record Words(String label, String stands, Supplier<String> owner) {
+    String spoken() {
+      return label + " of " + owner.get();
+    }
+  }
+
+  private final TripDocument document;
+  private final List<Runnable> refreshers = new ArrayList<>();
+  private boolean open = true;
+  private boolean filling;
+
+  FieldBook(TripDocument document) {
+    this.document = document;
+  }
+
+  /** Shows the trip as it is now. */
+  void refresh() {
+    filling = true;
+    refreshers.forEach(Runnable::run);
+    filling = false;
+  }
+
+  /** Ends all editing by these fields. */
+  void close() {
+    open = false;
+  }
+
+  Trip trip() {
+    return document.trip();
+  }
+
+  Rig rig() {
+    return document.trip().rig();
+  }
+
+  UnitSystem units() {
+    return document.units();
+  }
+
+  /** Has something done at each refresh. */
+  void onRefresh(Runnable refresher) {
+    refreshers.add(refresher);
+  }
+
+  /** Makes an edit of a finished field. */
+  void edit(Supplier<Trip> next) {
+    if (open && !filling) {
+      document.edit(next.get());
+    }
+  }
+
+  /** A field for anything typed. */
+  <T> FigureField<T> field(
+      Words words,
+      Function<String, Outcome<T>> parser,
+      Supplier<String> shown,
+      Function<T, Trip> edit) {
+    FigureField<T> field =
+        new FigureField<>(
+            words.label(),
+            text ->
+                open // a field that leaves the form loses the focus: nothing comes of that
+                    ? parser.apply(text)
+                    : Outcome.failed(Problem.of(ProblemCode.NOT_A_NAME, "", text)),
+            value -> edit(() -> edit.apply(value)));
+    field.field().setPrefColumnCount(6);
+    field.field().setTooltip(new Tooltip(words.stands()));
+    field.field().setAccessibleHelp(words.stands());
+    onRefresh(
+        () -> {
+          field.field().setAccessibleText(words.spoken());
+          field.show(shown.get());
+        });
+    return field;
+  }
+
+  /** A field for a figure above zero that may be missing. */
+  <Q extends Quantity> FigureField<Optional<Entered<Q>>> positive(
+      Words words,
+      QuantityKind<Q> kind,
+      Supplier<@Nullable Entered<Q>> shown,
+      Function<@Nullable Entered<Q>, Trip> edit) {
+    return field(
+        words,
+        text -> RigForms.positive(kind, units(), text),
+        () -> text(shown.get()),
+        value -> edit.apply(value.orElse(null)));
+  }
+
+  /** A field for a text that may be missing. */
+  FigureField<Optional<String>> text(
+      Words words, Supplier<@Nullable String> shown, Function<@Nullable String, Trip> edit) {
+    return field(
+        words,
+        RigForms::text,
+        () -> {
+          String text = shown.get();
+          return text == null ? "" : text;
+        },
+        value -> edit.apply(value.orElse(null)));
+  }
+
+  /** A choice among things that may change with the trip. */
+  <T> ChoiceBox<T> choice(
+      Words words,
+      Supplier<List<T>> items,
+      Supplier<T> chosen,
+      Function<T, String> word,
+      Function<T, Trip> edit) {
+    ChoiceBox<T> box = new ChoiceBox<>();
+    box.setMaxWidth(Double.MAX_VALUE);
+    box.setTooltip(new Tooltip(words.stands()));
+    box.setAccessibleHelp(words.stands());
+    box.setConverter(
+        new StringConverter<>() {
+          @Override
+          public String toString(@Nullable T item) {
+            return item == null ? "" : word.apply(item);
+          }
+
+          @Override
+          public T fromString(String text) {
+            throw new UnsupportedOperationException("a choice is not typed");
+          }
+        });
+    box.setOnAction(
+        event -> {
+          T value = box.getValue();
+          if (value != null) {
+            edit(() -> edit.apply(value));
+          }
+        });
+    onRefresh(
+        () -> {
+          box.setAccessibleText(words.spoken());
+          if (!box.getItems().equals(items.get())) {
+            box.setItems(FXCollections.observableArrayList(items.get()));
+          }
+          box.setValue(chosen.get());
+        });
+    return box;
+  }
+
+  /** A field with its name above and below it where its figure stands. */
+  static VBox cell(Words words, Node field) {
+    Label label = new Label(words.label());
+    label.setLabelFor(field);
+    label.setWrapText(true);
+    Label stands = new Label(words.stands());
+    stands.getStyleClass().add("lesser");
+    stands.setWrapText(true);
+    VBox cell = new VBox(label, field, stands);
+    cell.getStyleClass().add("rig-cell");
+    return cell;
+  }
+
+  /** The same for names, which are longer. */
+  static VBox wideCell(Words words, Node field) {
+    VBox cell = cell(words, field);
+    cell.getStyleClass().add("rig-wide-cell");
+    return cell;
+  }
+
+  /** Cells side by side as far as the width goes. */
+  static FlowPane cells(Node... cells) {
+    FlowPane pane = new FlowPane(cells);
+    pane.getStyleClass().add("rig-cells");
+    return pane;
+  }
+
+  /** A heading that follows the trip. */
+  Label heading(String style, Supplier<String> text) {
+    Label label = new Label();
+    label.getStyleClass().add(style);
+    label.setWrapText(true);
+    onRefresh(() -> label.setText(text.get()));
+    return label;
+  }
+
+  /** A lesser line that follows the trip; gone where it is empty. */
+  Label note(Supplier<String> text) {
+    Label label = new Label();
+    label.getStyleClass().add("lesser");
+    label.setWrapText(true);
+    label.managedProperty().bind(label.visibleProperty());
+    onRefresh(
+        () -> {
+          label.setText(text.get());
+          label.setVisible(!label.getText().isEmpty());
+        });
+    return label;
+  }
+
+  /** A figure as it was typed, or nothing. */
+  static String text(@Nullable Entered<?> typed) {
+    return typed == null ? "" : typed.text();
+  }
+}

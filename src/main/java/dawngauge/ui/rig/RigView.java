@@ -1,0 +1,208 @@
+package dawngauge.ui.rig;
+
+import dawngauge.planner.Planner;
+import dawngauge.trip.Axle;
+import dawngauge.trip.Rig;
+import dawngauge.trip.Spare;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.TripDocument;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The rig as a form: vehicles with axles and tires, kinds of tires, scale weights, gauges; beside
+ * each what is found about it before the trip.
+ */
+public final class RigView extends BorderPane {
+
+  /** What stays visible above and below the field that has the focus, in pixels. */
+  private static final double MARGIN = 64;
+
+  private final TripDocument document;
+  private final Planner planner;
+  private final Label summary = new Label();
+  private final VBox form = new VBox();
+  private final VBox scale = new VBox();
+  private final ScrollPane scroll = new ScrollPane(form);
+  private FieldBook fields;
+  private FieldBook weights;
+  private FindingBook findings = new FindingBook();
+  private List<Object> shape = List.of();
+  private List<Object> scaleShape = List.of();
+  private boolean restoring;
+
+  /** The rig of a document. */
+  public RigView(TripDocument document, Planner planner) {
+    this.document = document;
+    this.planner = planner;
+    fields = new FieldBook(document);
+    weights = new FieldBook(document);
+    summary.getStyleClass().add("summary");
+    summary.setWrapText(true);
+    form.getStyleClass().add("rig-form");
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("page-scroll");
+    setTop(summary);
+    setCenter(scroll);
+    document.plannedProperty().addListener(change -> refresh());
+    document.unitsProperty().addListener(change -> refresh());
+    ChangeListener<@Nullable Node> follow = (property, was, is) -> reveal(is);
+    sceneProperty()
+        .addListener(
+            (property, was, is) -> {
+              if (was != null) {
+                was.focusOwnerProperty().removeListener(follow);
+              }
+              if (is != null) {
+                is.focusOwnerProperty().addListener(follow);
+              }
+            });
+    refresh();
+  }
+
+  private void refresh() {
+    Trip trip = document.trip();
+    String focused = focusedText();
+    List<Object> shapeNow = shape(trip);
+    List<Object> scaleNow = ScaleForm.shape(trip.rig());
+    boolean anew = !shapeNow.equals(shape);
+    if (anew) {
+      shape = shapeNow;
+      build(trip);
+    }
+    boolean laidOut = anew || !scaleNow.equals(scaleShape);
+    if (laidOut) {
+      scaleShape = scaleNow;
+      weights.close();
+      weights = new FieldBook(document);
+      scale.getChildren().setAll(new ScaleForm(weights));
+    }
+    fields.refresh();
+    weights.refresh();
+    RigFindings found = new RigFindings(trip.rig(), planner.fitness(trip));
+    summary.setText(found.summary());
+    findings.show(found, document.units());
+    if (laidOut && !focused.isEmpty()) {
+      restoring = true; // the focus may be on its way just now: it is given back behind that
+      Platform.runLater(
+          () -> {
+            restoring = false;
+            scroll.applyCss();
+            scroll.layout();
+            focus(form, focused);
+          });
+    }
+  }
+
+  private void build(Trip trip) {
+    fields.close();
+    fields = new FieldBook(document);
+    findings = new FindingBook();
+    Rig rig = trip.rig();
+    form.getChildren().clear();
+    form.getChildren().add(findings.list(() -> RigFindings.ELSEWHERE));
+    for (int i = 0; i < rig.vehicles().size(); i++) {
+      form.getChildren().add(new VehicleForm(fields, findings, i));
+    }
+    List<String> loose = TireRows.loose(trip);
+    if (!loose.isEmpty()) {
+      TireRows rows = new TireRows(fields, findings);
+      for (String id : loose) {
+        boolean spare = rig.spares().stream().map(Spare::tire).anyMatch(id::equals);
+        String words = spare ? "spare " + id : "tire " + id;
+        rows.add(id, spare ? "spare" : "not fitted", () -> words, null);
+      }
+      form.getChildren().add(section("Tires on no axle", rows));
+    }
+    VBox kinds = section("Kinds of tires");
+    for (int i = 0; i < rig.tireTypes().size(); i++) {
+      kinds.getChildren().add(new KindForm(fields, i));
+    }
+    VBox gauges = section("Gauges");
+    for (int i = 0; i < rig.gauges().size(); i++) {
+      gauges.getChildren().add(new GaugeForm(fields, i));
+    }
+    form.getChildren().addAll(kinds, scale, gauges);
+  }
+
+  private VBox section(String title, Node... content) {
+    VBox section = new VBox(fields.heading("rig-heading", () -> title));
+    section.getStyleClass().add("rig-section");
+    section.getChildren().addAll(content);
+    return section;
+  }
+
+  /** What the form is laid out by: other figures and names alone leave it the same. */
+  private static List<Object> shape(Trip trip) {
+    List<Object> shape = new ArrayList<>(List.of(trip.name(), trip.rig().name()));
+    for (var vehicle : trip.rig().vehicles()) {
+      shape.add(vehicle.letter());
+      for (Axle axle : vehicle.axles()) {
+        shape.add(axle.dual());
+        shape.add(axle.fitted());
+      }
+    }
+    shape.add(trip.rig().tires().stream().map(tire -> tire.id()).toList());
+    shape.add(trip.rig().spares().stream().map(Spare::tire).toList());
+    shape.add(trip.rig().tireTypes().size());
+    shape.add(trip.rig().gauges().size());
+    return shape;
+  }
+
+  private String focusedText() {
+    Node owner = getScene() == null ? null : getScene().getFocusOwner();
+    String text = owner == null || !isInside(owner) ? null : owner.getAccessibleText();
+    return text == null ? "" : text;
+  }
+
+  private boolean isInside(Node node) {
+    for (Node at = node; at != null; at = at.getParent()) {
+      if (at == form) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Gives the focus back to the field of that name where a new one stands for it. */
+  private static boolean focus(Node node, String spoken) {
+    if (spoken.equals(node.getAccessibleText()) && node.isFocusTraversable()) {
+      if (!node.isFocused()) {
+        node.requestFocus();
+      }
+      return true;
+    }
+    return node instanceof Parent parent
+        && parent.getChildrenUnmodifiable().stream().anyMatch(child -> focus(child, spoken));
+  }
+
+  /** Scrolls so that the node with the focus can be seen. */
+  private void reveal(@Nullable Node node) {
+    if (node == null || restoring || !isInside(node)) {
+      return;
+    }
+    Bounds place = form.sceneToLocal(node.localToScene(node.getBoundsInLocal()));
+    double view = scroll.getViewportBounds().getHeight();
+    double room = form.getHeight() - view;
+    if (room <= 0) {
+      return;
+    }
+    double top = scroll.getVvalue() * room;
+    if (place.getMinY() - MARGIN < top) {
+      scroll.setVvalue(Math.max(0, place.getMinY() - MARGIN) / room);
+    } else if (place.getMaxY() + MARGIN > top + view) {
+      scroll.setVvalue(Math.min(room, place.getMaxY() + MARGIN - view) / room);
+    }
+  }
+}

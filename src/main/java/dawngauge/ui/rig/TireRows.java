@@ -1,0 +1,184 @@
+package dawngauge.ui.rig;
+
+import dawngauge.quantity.QuantityKind;
+import dawngauge.tire.TireSpec;
+import dawngauge.trip.AxleRef;
+import dawngauge.trip.DawnReadings;
+import dawngauge.trip.RigEdits;
+import dawngauge.trip.Tire;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.Forms;
+import dawngauge.ui.rig.FieldBook.Words;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/** Tires as rows of one table, with what is found about each below it. */
+final class TireRows extends GridPane {
+
+  private static final int COLUMNS = 7;
+  private static final double PLACE_WIDTH = 84;
+  private static final double FIGURE_WIDTH = 96;
+
+  private final FieldBook book;
+  private final FindingBook findings;
+  private int nextRow = 1;
+
+  TireRows(FieldBook book, FindingBook findings) {
+    this.book = book;
+    this.findings = findings;
+    getStyleClass().add("rig-tires");
+    getColumnConstraints().addAll(fixed(PLACE_WIDTH), growing());
+    for (int i = 0; i < 4; i++) {
+      getColumnConstraints().add(fixed(FIGURE_WIDTH));
+    }
+    getColumnConstraints().add(new ColumnConstraints());
+    addRow(
+        0,
+        head("Tire", "place"),
+        head("Kind", "sidewall"),
+        head("Date code", "sidewall"),
+        head("Tread", "tread gauge"),
+        head("Loss a day", "known leak"),
+        head("Dawn reading", "gauge, tire cold"));
+  }
+
+  private static ColumnConstraints fixed(double width) {
+    ColumnConstraints column = new ColumnConstraints(width);
+    column.setMinWidth(width);
+    return column;
+  }
+
+  private static ColumnConstraints growing() {
+    ColumnConstraints column = new ColumnConstraints();
+    column.setHgrow(Priority.ALWAYS);
+    column.setMinWidth(110);
+    column.setPrefWidth(220);
+    return column;
+  }
+
+  private static Node head(String name, String stands) {
+    Label label = new Label(name);
+    Label where = new Label(stands);
+    where.getStyleClass().add("lesser");
+    where.setWrapText(true);
+    return new VBox(label, where);
+  }
+
+  /**
+   * Adds a tire.
+   *
+   * @param id its id, or null where none is named
+   * @param place where it is, in few words
+   * @param where the same as findings name it
+   * @param axle its axle, or null for one that is fitted nowhere
+   */
+  void add(
+      @Nullable String id, String place, Supplier<String> where, @Nullable Supplier<AxleRef> axle) {
+    int row = nextRow;
+    nextRow += 2;
+    Label name = new Label(place);
+    name.getStyleClass().add("tire-name");
+    name.setWrapText(true);
+    Label idLabel = new Label(id == null ? "none named" : id);
+    idLabel.getStyleClass().add("lesser");
+    add(new VBox(name, idLabel), 0, row);
+    if (id != null && book.rig().tire(id).isPresent()) {
+      fields(row, id, where, axle);
+    }
+    add(findings.list(where), 1, row + 1, COLUMNS - 1, 1);
+    getChildren().forEach(node -> setValignment(node, VPos.TOP));
+  }
+
+  private void fields(
+      int row, String id, Supplier<String> where, @Nullable Supplier<AxleRef> axle) {
+    add(
+        book.choice(
+            new Words("Kind", "sidewall", where),
+            () -> book.rig().tireTypes().stream().map(TireSpec::name).toList(),
+            () -> tire(id).type(),
+            name -> name,
+            value -> with(id, draft -> draft.type = value)),
+        1,
+        row);
+    add(
+        book.text(
+            new Words("Date code", "last four digits of the DOT number on the sidewall", where),
+            () -> tire(id).dateCode(),
+            value -> with(id, draft -> draft.dateCode = value)),
+        2,
+        row);
+    add(
+        book.field(
+            new Words("Tread", "least depth, measured with a tread gauge", where),
+            text -> Forms.figure(QuantityKind.TREAD_DEPTH, book.units()).apply(text),
+            () -> FieldBook.text(tire(id).tread()),
+            value -> with(id, draft -> draft.tread = value.orElse(null))),
+        3,
+        row);
+    add(
+        book.field(
+            new Words("Loss a day", "known leak at 68 °F, from readings days apart", where),
+            text -> Forms.figure(QuantityKind.GAUGE_PRESSURE, book.units()).apply(text),
+            () -> FieldBook.text(tire(id).lossPerDay()),
+            value -> with(id, draft -> draft.lossPerDay = value.orElse(null))),
+        4,
+        row);
+    add(dawn(id, where), 5, row);
+    if (axle != null) {
+      add(copy(id, where, axle), 6, row);
+    }
+  }
+
+  private Node dawn(String id, Supplier<String> where) {
+    var field =
+        book.field(
+            new Words("Dawn reading", "gauge face, tire cold, before leaving", where),
+            text -> Forms.figure(QuantityKind.GAUGE_PRESSURE, book.units()).apply(text),
+            () -> DawnReadings.of(book.trip(), id).map(r -> r.pressure().text()).orElse(""),
+            value -> DawnReadings.with(book.trip(), id, value.orElse(null)));
+    book.onRefresh(() -> field.setDisable(!DawnReadings.canNote(book.trip())));
+    return new VBox(field, book.note(() -> DawnReadings.said(book.trip(), id)));
+  }
+
+  private Button copy(String id, Supplier<String> where, Supplier<AxleRef> axle) {
+    Button button = new Button("Copy to axle");
+    button.setMinWidth(USE_PREF_SIZE);
+    String what = "Copy kind, date code and tread to all tires of this axle";
+    button.setTooltip(new Tooltip(what));
+    book.onRefresh(() -> button.setAccessibleText(what + ", from " + where.get()));
+    button.setOnAction(
+        event -> book.edit(() -> RigEdits.copyToAxle(book.trip(), axle.get(), tire(id))));
+    return button;
+  }
+
+  private Tire tire(String id) {
+    return book.rig().tire(id).orElseThrow();
+  }
+
+  private Trip with(String id, Consumer<TireDraft> change) {
+    TireDraft draft = new TireDraft(tire(id));
+    change.accept(draft);
+    return RigEdits.withTire(book.trip(), draft.tire());
+  }
+
+  /** The tires that are on no axle, spares or not. */
+  static List<String> loose(Trip trip) {
+    List<String> fitted =
+        trip.rig().vehicles().stream()
+            .flatMap(vehicle -> vehicle.axles().stream())
+            .flatMap(axle -> axle.fitted().values().stream())
+            .toList();
+    return trip.rig().tires().stream().map(Tire::id).filter(id -> !fitted.contains(id)).toList();
+  }
+}

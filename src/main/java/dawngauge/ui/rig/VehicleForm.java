@@ -1,0 +1,88 @@
+package dawngauge.ui.rig;
+
+import dawngauge.quantity.QuantityKind;
+import dawngauge.trip.RigEdits;
+import dawngauge.trip.Vehicle;
+import dawngauge.ui.common.FigureField;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+
+/** The fields of one vehicle and of its axles. */
+final class VehicleForm extends VBox {
+
+  private final FieldBook book;
+  private final int index;
+
+  VehicleForm(FieldBook book, FindingBook findings, int index) {
+    this.book = book;
+    this.index = index;
+    getStyleClass().add("rig-section");
+    Supplier<String> owner = () -> vehicle().name();
+    getChildren()
+        .addAll(
+            book.heading("rig-heading", () -> capital(vehicle().name())),
+            fields(owner),
+            findings.list(owner));
+    for (int axle = 0; axle < vehicle().axles().size(); axle++) {
+      getChildren().add(new AxleForm(book, findings, index, axle));
+    }
+  }
+
+  private Node fields(Supplier<String> owner) {
+    FieldBook.Words name = new FieldBook.Words("Name", "as the crew calls it", owner);
+    FigureField<String> nameField =
+        book.field(
+            name,
+            text -> RigForms.name("vehicle", others(), text),
+            owner,
+            value ->
+                RigEdits.withVehicle(
+                    book.trip(),
+                    index,
+                    new Vehicle(
+                        value,
+                        vehicle().letter(),
+                        vehicle().kind(),
+                        vehicle().gvwr(),
+                        vehicle().axles(),
+                        vehicle().remarks())));
+    FieldBook.Words gvwr = new FieldBook.Words("GVWR", "certification label", owner);
+    var gvwrField =
+        book.positive(
+            gvwr,
+            QuantityKind.MASS,
+            () -> vehicle().gvwr(),
+            value ->
+                RigEdits.withVehicle(
+                    book.trip(),
+                    index,
+                    new Vehicle(
+                        vehicle().name(),
+                        vehicle().letter(),
+                        vehicle().kind(),
+                        value,
+                        vehicle().axles(),
+                        vehicle().remarks())));
+    return FieldBook.cells(FieldBook.wideCell(name, nameField), FieldBook.cell(gvwr, gvwrField));
+  }
+
+  private List<String> others() {
+    List<Vehicle> all = book.rig().vehicles();
+    return IntStream.range(0, all.size())
+        .filter(i -> i != index)
+        .mapToObj(i -> all.get(i).name())
+        .toList();
+  }
+
+  private Vehicle vehicle() {
+    return book.rig().vehicles().get(index);
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}
