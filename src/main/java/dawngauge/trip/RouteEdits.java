@@ -8,7 +8,9 @@ import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Quantity;
 import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.Speed;
 import dawngauge.quantity.Unit;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -16,6 +18,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -37,6 +40,9 @@ public final class RouteEdits {
   private static final double SHORT_WAY_METERS = 100 * 1609.344;
 
   private static final String USUAL_SPEED = "55 mph";
+
+  /** Where no top speed is typed, at least this is assumed: see {@link Itinerary}. */
+  private static final double LEAST_ASSUMED_TOP = Speed.of(65, Unit.MILE_PER_HOUR).si();
 
   private RouteEdits() {}
 
@@ -75,7 +81,10 @@ public final class RouteEdits {
     return trip.withRoute(new Route(stops, legs));
   }
 
-  /** Removes a stop with its air; the legs beside it become one. */
+  /**
+   * Removes a stop with its air and with its arrival and departure in the log; the legs beside it
+   * become one.
+   */
   public static Trip remove(Trip trip, int index) {
     List<Stop> stops = new ArrayList<>(trip.route().stops());
     Stop gone = stops.remove(index);
@@ -93,21 +102,45 @@ public final class RouteEdits {
     }
     List<AmbientEntry> air =
         trip.ambient().stream().filter(entry -> !entry.stop().equals(gone.id())).toList();
-    return trip.withRoute(new Route(stops, legs)).withAmbient(air);
+    List<LogEvent> log =
+        trip.log().stream().filter(event -> !gone.id().equals(stopOf(event))).toList();
+    return trip.withRoute(new Route(stops, legs)).withAmbient(air).withLog(log);
   }
 
-  /** Moves a stop to another place in the order; legs whose ends change are guessed anew. */
+  private static @Nullable String stopOf(LogEvent event) {
+    if (event instanceof LogEvent.Arrived arrived) {
+      return arrived.stop();
+    }
+    return event instanceof LogEvent.Left left ? left.stop() : null;
+  }
+
+  /**
+   * Moves a stop to another place in the order; legs whose ends change are guessed anew. Its typed
+   * times are dropped, for they belong to the old order. Where another stop comes to be the first,
+   * it gets the departure, and the one that was first loses its times.
+   */
   public static Trip move(Trip trip, int from, int to) {
     List<Stop> stops = new ArrayList<>(trip.route().stops());
-    stops.add(to, stops.remove(from));
+    if (from == to) {
+      return trip;
+    }
+    TypedTime departure = stops.get(0).leave();
+    stops.add(to, withoutTimes(stops.remove(from)));
+    if (from == 0 || to == 0) {
+      stops.set(1, to == 0 ? withoutTimes(stops.get(1)) : stops.get(1));
+      stops.set(0, withDeparture(stops.get(0), departure));
+    }
     return trip.withRoute(new Route(stops, legsFor(trip.route(), stops)));
   }
 
-  /** Turns the way round; typed times are dropped, for they would run backwards. */
+  /**
+   * Turns the way round: the start becomes the end. Typed times are dropped, for they would run
+   * backwards, so there is no forecast until a departure is typed.
+   */
   public static Trip reverse(Trip trip) {
     List<Stop> stops = new ArrayList<>();
     for (Stop stop : trip.route().stops()) {
-      stops.add(withoutTimes(stop));
+      stops.add(turned(withoutTimes(stop)));
     }
     Collections.reverse(stops);
     return trip.withRoute(new Route(stops, legsFor(trip.route(), stops)));
@@ -250,11 +283,12 @@ public final class RouteEdits {
     if (length != null) {
       for (ProfilePoint point : leg.profile()) {
         double rest = length.value().meters() - point.distance().value().meters();
+        Entered<Distance> along = typed(new Distance(rest), Unit.MILE);
         profile.add(
             0,
             new ProfilePoint(
                 point.name(),
-                typed(new Distance(rest), Unit.MILE),
+                along.value().compareTo(length.value()) > 0 ? length : along,
                 point.elevation(),
                 point.ambient(),
                 point.remarks()));
@@ -291,27 +325,58 @@ public final class RouteEdits {
     if (a == null || b == null) {
       return guessed(from, to);
     }
-    Distance sum = new Distance(a.value().meters() + b.value().meters());
+    Entered<Distance> sum = typed(new Distance(a.value().meters() + b.value().meters()), Unit.MILE);
     List<ProfilePoint> profile = new ArrayList<>(before.profile());
     for (ProfilePoint point : after.profile()) {
-      Distance along = new Distance(a.value().meters() + point.distance().value().meters());
+      Entered<Distance> along =
+          typed(new Distance(a.value().meters() + point.distance().value().meters()), Unit.MILE);
       profile.add(
           new ProfilePoint(
               point.name(),
-              typed(along, Unit.MILE),
+              along.value().compareTo(sum.value()) > 0 ? sum : along,
               point.elevation(),
               point.ambient(),
               point.remarks()));
     }
     Map<String, String> extras =
         isGuessed(before) || isGuessed(after) ? Map.of(GUESSED, "true") : Map.of();
+    boolean steady =
+        before.duration() == null
+            && after.duration() == null
+            && Objects.equals(before.averageSpeed(), after.averageSpeed());
     return new Leg(
-        typed(sum, Unit.MILE),
-        before.averageSpeed(),
-        null,
-        before.topSpeed(),
+        sum,
+        steady ? before.averageSpeed() : null,
+        steady ? null : sum(drivingTime(before), drivingTime(after)),
+        higher(before.topSpeed(), after.topSpeed()),
         profile,
         new Remarks(null, extras));
+  }
+
+  private static @Nullable Duration sum(@Nullable Duration a, @Nullable Duration b) {
+    return a == null || b == null ? null : a.plus(b);
+  }
+
+  /** Driving time in whole seconds, or null where it is not known. */
+  private static @Nullable Duration drivingTime(Leg leg) {
+    Entered<Distance> distance = leg.distance();
+    Entered<Speed> average = leg.averageSpeed();
+    if (leg.duration() != null) {
+      return leg.duration();
+    } else if (distance == null || average == null || !(average.value().si() > 0)) {
+      return null;
+    }
+    return Duration.ofSeconds(Math.round(distance.value().si() / average.value().si()));
+  }
+
+  /** The higher top speed; where one is assumed, the typed one only above what is assumed. */
+  private static @Nullable Entered<Speed> higher(
+      @Nullable Entered<Speed> a, @Nullable Entered<Speed> b) {
+    if (a != null && b != null) {
+      return a.value().compareTo(b.value()) >= 0 ? a : b;
+    }
+    Entered<Speed> one = a != null ? a : b;
+    return one != null && one.value().si() > LEAST_ASSUMED_TOP ? one : null;
   }
 
   private static <Q extends Quantity> Entered<Q> typed(Q value, Unit unit) {
@@ -334,6 +399,44 @@ public final class RouteEdits {
         stop.stay(),
         null,
         null,
+        stop.air(),
+        stop.loadChanges(),
+        stop.remarks());
+  }
+
+  private static Stop withDeparture(Stop stop, @Nullable TypedTime leave) {
+    return new Stop(
+        stop.id(),
+        stop.place(),
+        stop.kind(),
+        stop.coordinate(),
+        stop.elevation(),
+        stop.zone(),
+        stop.stay(),
+        null,
+        leave,
+        stop.air(),
+        stop.loadChanges(),
+        stop.remarks());
+  }
+
+  private static Stop turned(Stop stop) {
+    Stop.Kind kind =
+        switch (stop.kind()) {
+          case START -> Stop.Kind.END;
+          case END -> Stop.Kind.START;
+          default -> stop.kind();
+        };
+    return new Stop(
+        stop.id(),
+        stop.place(),
+        kind,
+        stop.coordinate(),
+        stop.elevation(),
+        stop.zone(),
+        stop.stay(),
+        stop.arrive(),
+        stop.leave(),
         stop.air(),
         stop.loadChanges(),
         stop.remarks());

@@ -4,9 +4,11 @@ import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.RouteEdits;
+import dawngauge.trip.Trip;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.rig.RigView;
@@ -258,8 +260,13 @@ public final class PlannerWindow {
   private void open() {
     File chosen = chooser("Open a trip").showOpenDialog(stage);
     if (chosen != null && mayLeave()) {
-      tell(document.open(chosen.toPath(), false), chosen.toPath());
+      open(chosen.toPath());
     }
+  }
+
+  /** Opens a file in the place of the trip; where it cannot be read, says why. */
+  void open(Path path) {
+    tell(document.open(path, false), path);
   }
 
   private boolean save() {
@@ -274,10 +281,17 @@ public final class PlannerWindow {
     return chosen != null && saveTo(chosen.toPath());
   }
 
-  private boolean saveTo(Path path) {
+  /** Saves; says what keeps it from being saved, or from being opened again. */
+  boolean saveTo(Path path) {
     Optional<Problem> problem = document.save(path);
-    tell(problem.map(List::of).orElse(List.of()), path);
+    tell(problem.map(List::of).orElseGet(() -> unreadable(path)), path);
     return problem.isEmpty();
+  }
+
+  /** What keeps a saved file from being opened, such as typed times that run backwards. */
+  private List<Problem> unreadable(Path path) {
+    Outcome<Trip> again = planner.open(path);
+    return again.hasValue() ? List.of() : again.problems();
   }
 
   private static FileChooser chooser(String title) {
@@ -359,7 +373,7 @@ public final class PlannerWindow {
     List<File> files = event.getDragboard().getFiles();
     boolean one = files.size() == 1;
     if (one && mayLeave()) {
-      tell(document.open(files.get(0).toPath(), false), files.get(0).toPath());
+      open(files.get(0).toPath());
     }
     event.setDropCompleted(one);
     event.consume();

@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A field that keeps what is typed until it can be taken: the trip keeps its last valid figure, the
@@ -23,6 +24,7 @@ public final class FigureField<T> extends VBox {
   private final Label error = new Label();
   private final Function<String, Outcome<T>> parser;
   private final Consumer<T> taker;
+  private final String name;
   private String valid = "";
 
   /**
@@ -33,6 +35,7 @@ public final class FigureField<T> extends VBox {
    * @param taker takes a finished, valid figure
    */
   public FigureField(String name, Function<String, Outcome<T>> parser, Consumer<T> taker) {
+    this.name = name;
     this.parser = parser;
     this.taker = taker;
     getStyleClass().add("figure-field");
@@ -60,17 +63,32 @@ public final class FigureField<T> extends VBox {
         });
   }
 
+  /** What is typed here. */
+  public String name() {
+    return name;
+  }
+
+  /** What is typed but could not be taken, or null. */
+  public @Nullable String draft() {
+    String text = field.getText().strip();
+    return text.equals(valid) || parser.apply(withPoint(text)).hasValue() ? null : text;
+  }
+
+  /** Shows a draft again, with its error. */
+  public void restore(@Nullable String draft) {
+    if (draft != null) {
+      field.setText(draft);
+      finish();
+    }
+  }
+
   /** The text field itself. */
   public TextField field() {
     return field;
   }
 
-  /** Shows the valid text; a draft that could not be taken stays where the figure is the same. */
+  /** Shows the valid text. */
   public void show(String text) {
-    boolean draft = error.isVisible();
-    if (draft && text.equals(valid) && !field.isFocused()) {
-      return;
-    }
     valid = text;
     field.setText(text);
     error.setVisible(false);

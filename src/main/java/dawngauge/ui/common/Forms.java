@@ -15,6 +15,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.format.ResolverStyle;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -30,9 +31,15 @@ public final class Forms {
   private static final Pattern PAIR =
       Pattern.compile("([+\\-−]?[0-9]+(?:\\.[0-9]+)?)\\s*[,; ]\\s*([+\\-−]?[0-9]+(?:\\.[0-9]+)?)");
   private static final DateTimeFormatter LOCAL =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT)
+          .withResolverStyle(ResolverStyle.STRICT);
   private static final DateTimeFormatter FULL =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mmxxx'['VV']'", Locale.ROOT);
+
+  /** Clocks have whole minutes of offset since 1972, and a file holds years of four digits. */
+  private static final int FIRST_YEAR = 1973;
+
+  private static final int LAST_YEAR = 9998;
 
   private Forms() {}
 
@@ -46,6 +53,19 @@ public final class Forms {
       boolean bare = NUMBER.matcher(text).matches();
       String full = bare ? text + " " + units.unitOf(kind).symbol().strip() : text;
       return kind.parse(full).map(Optional::of);
+    };
+  }
+
+  /** The same, above zero. */
+  public static <Q extends Quantity> Function<String, Outcome<Optional<Entered<Q>>>> positive(
+      QuantityKind<Q> kind, UnitSystem units) {
+    Function<String, Outcome<Optional<Entered<Q>>>> figure = figure(kind, units);
+    return text -> {
+      Outcome<Optional<Entered<Q>>> outcome = figure.apply(text);
+      Entered<Q> entered = outcome.value().flatMap(value -> value).orElse(null);
+      return entered == null || entered.value().si() > 0
+          ? outcome
+          : Outcome.failed(Problem.of(ProblemCode.NOT_ABOVE_ZERO, "", entered.text()));
     };
   }
 
@@ -81,10 +101,13 @@ public final class Forms {
       }
       try {
         ZonedDateTime time = LocalDateTime.parse(text, LOCAL).atZone(zone);
-        return Outcome.of(Optional.of(new TypedTime(time, FULL.format(time))));
+        if (time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR) {
+          return Outcome.of(Optional.of(new TypedTime(time, FULL.format(time))));
+        }
       } catch (DateTimeException e) {
-        return Outcome.failed(Problem.of(ProblemCode.NOT_A_TIME, "", text, "\"2027-04-06 05:45\""));
+        // told below, as a year that nobody hauls in
       }
+      return Outcome.failed(Problem.of(ProblemCode.NOT_A_TIME, "", text, "\"2027-04-06 05:45\""));
     };
   }
 

@@ -103,7 +103,7 @@ public final class LedgerPane extends VBox {
     row.add(markOf(stop.mark()), 4, 0);
     VBox tasks = tasks(stop);
     row.add(tasks, 1, 1, 4, 1);
-    row.setOnMouseClicked(
+    row.setOnMousePressed(
         event -> {
           select(index);
           row.requestFocus();

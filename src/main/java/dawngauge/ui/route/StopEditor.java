@@ -1,7 +1,10 @@
 package dawngauge.ui.route;
 
 import dawngauge.geo.Coordinate;
+import dawngauge.geo.Place;
 import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
@@ -11,6 +14,7 @@ import dawngauge.quantity.Temperature;
 import dawngauge.trip.Air;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Leg;
+import dawngauge.trip.ProfilePoint;
 import dawngauge.trip.Provenance;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.RouteEdits;
@@ -25,11 +29,15 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import javafx.application.Platform;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.control.ChoiceBox;
@@ -48,7 +56,12 @@ public final class StopEditor extends VBox {
 
   private final TripDocument document;
   private final GridPane grid = new GridPane();
+
+  /** What is typed but not valid, by stop and field; it survives choosing another stop. */
+  private final Map<String, String> drafts = new HashMap<>();
+
   private int index;
+  private String shownStop = "";
 
   /** An editor of a document's stops. */
   public StopEditor(TripDocument document) {
@@ -56,70 +69,128 @@ public final class StopEditor extends VBox {
     getStyleClass().add("editor");
     grid.getStyleClass().add("editor-grid");
     getChildren().add(grid);
+    document.fileProperty().addListener(change -> drafts.clear());
   }
 
   /** Shows the fields of a stop. */
   public void show(int stopIndex) {
     Trip trip = document.trip();
+    fields().forEach(field -> keep(draftKey(field), field.draft()));
+    String focused = focusedField();
     index = stopIndex;
     grid.getChildren().clear();
     if (index >= trip.route().stops().size()) {
+      shownStop = "";
       return;
     }
     Stop stop = trip.route().stops().get(index);
+    boolean same = shownStop.equals(stop.id());
+    shownStop = stop.id();
     stopFields(stop);
     airFields(trip, stop);
     if (index < trip.route().legs().size()) {
-      legFields(trip.route().legs().get(index));
+      legFields(stop, trip.route().legs().get(index));
+    }
+    fields().forEach(field -> field.restore(drafts.get(draftKey(field))));
+    if (same && focused != null) {
+      Platform.runLater(() -> focus(focused));
+    }
+  }
+
+  private List<FigureField<?>> fields() {
+    List<FigureField<?>> fields = new ArrayList<>();
+    for (Node node : grid.getChildren()) {
+      if (node instanceof FigureField<?> field) {
+        fields.add(field);
+      }
+    }
+    return fields;
+  }
+
+  private String draftKey(FigureField<?> field) {
+    return shownStop + "\n" + field.name();
+  }
+
+  private void keep(String key, @Nullable String draft) {
+    if (draft == null) {
+      drafts.remove(key);
+    } else {
+      drafts.put(key, draft);
+    }
+  }
+
+  /** The field that has the keyboard, so that it has it again when the fields are made anew. */
+  private @Nullable String focusedField() {
+    Node owner = getScene() == null ? null : getScene().getFocusOwner();
+    for (FigureField<?> field : fields()) {
+      if (field.field() == owner) {
+        return field.name();
+      }
+    }
+    return null;
+  }
+
+  private void focus(String name) {
+    for (FigureField<?> field : fields()) {
+      if (field.name().equals(name)) {
+        field.field().requestFocus();
+      }
     }
   }
 
   private void stopFields(Stop stop) {
     heading("Stop " + (index + 1));
-    PlaceField name =
-        new PlaceField(
-            stop.place(),
-            document.units(),
-            typed -> document.planner().places(typed, near(), 8),
-            value -> edit(s -> with(s, value, s.kind(), s.air())),
-            taken -> document.edit(RouteEdits.atPlace(document.trip(), index, taken)));
+    FigureField<String> name =
+        new FigureField<>(
+            "Place",
+            typed ->
+                typed.isEmpty()
+                    ? Outcome.failed(Problem.of(ProblemCode.NOT_A_NAME, "", typed))
+                    : Outcome.of(typed),
+            value -> edit(stop, s -> with(s, value, s.kind(), s.air())));
+    name.show(stop.place());
+    new PlaceOffers(
+        name,
+        document.units(),
+        typed -> document.planner().places(typed, near(), 8),
+        taken -> place(stop, taken));
     add("Place", name);
     ChoiceBox<Stop.Kind> kind =
         new ChoiceBox<>(FXCollections.observableArrayList(Stop.Kind.values()));
     kind.setConverter(words());
     kind.setValue(stop.kind());
     kind.setAccessibleText("Kind of stop");
-    kind.setOnAction(event -> edit(s -> with(s, s.place(), kind.getValue(), s.air())));
+    kind.setOnAction(event -> edit(stop, s -> with(s, s.place(), kind.getValue(), s.air())));
     add("Kind", kind);
     FigureField<Optional<Entered<Elevation>>> elevation =
         new FigureField<>(
             "Elevation",
             Forms.figure(QuantityKind.ELEVATION, document.units()),
-            value -> edit(s -> RouteEdits.withElevation(s, value.orElse(null))));
+            value -> edit(stop, s -> RouteEdits.withElevation(s, value.orElse(null))));
     elevation.show(stop.elevation() == null ? "" : stop.elevation().text());
     add(RouteEdits.isEstimated(stop) ? "Elevation, estimate" : "Elevation", elevation);
     FigureField<Optional<Coordinate>> place =
         new FigureField<>(
             "Latitude and longitude",
             Forms::coordinate,
-            value -> edit(s -> Stops.coordinate(s, value.orElse(null))));
+            value -> edit(stop, s -> Stops.coordinate(s, value.orElse(null))));
     place.show(stop.coordinate() == null ? "" : Forms.text(stop.coordinate()));
     add("Lat, lon", place);
     FigureField<Optional<ZoneId>> zone =
         new FigureField<>(
-            "Time zone", Forms::zone, value -> edit(s -> Stops.zone(s, value.orElse(null))));
+            "Time zone", Forms::zone, value -> edit(stop, s -> Stops.zone(s, value.orElse(null))));
     zone.show(stop.zone() == null ? "" : stop.zone().getId());
     add("Time zone", zone);
     FigureField<Optional<Duration>> stay =
         new FigureField<>(
-            "Stay", Forms::span, value -> edit(s -> Stops.stay(s, value.orElse(null))));
+            "Stay", Forms::span, value -> edit(stop, s -> Stops.stay(s, value.orElse(null))));
     stay.show(stop.stay() == null ? "" : Forms.text(stop.stay()));
     add("Stay", stay);
     FigureField<Optional<TypedTime>> leave =
         new FigureField<>(
             "Leaving time",
             Forms.time(zoneOf(stop)),
-            value -> edit(s -> Stops.leave(s, value.orElse(null))));
+            value -> edit(stop, s -> Stops.leave(s, value.orElse(null))));
     leave.show(stop.leave() == null ? "" : Forms.text(stop.leave()));
     leave.field().setPromptText("2027-04-06 05:45");
     add(index == 0 ? "Departure" : "Leave, typed", leave);
@@ -131,7 +202,7 @@ public final class StopEditor extends VBox {
         new FigureField<>(
             "Air to be had",
             StopEditor::air,
-            value -> edit(s -> with(s, s.place(), s.kind(), value)));
+            value -> edit(stop, s -> with(s, s.place(), s.kind(), value)));
     air.show(airText(stop.air()));
     air.field().setPromptText("none, yes, or up to 100 psi");
     add("Air hose", air);
@@ -180,11 +251,13 @@ public final class StopEditor extends VBox {
     LocalDate day = date;
     String lowText = low;
     String highText = high;
-    temperature("Steady", steady, value -> air(stop, value.map(AmbientEntry.Steady::new)));
+    temperature("Steady", steady, value -> steady(stop, value.map(AmbientEntry.Steady::new)));
     temperature(
-        "Low", low, value -> air(stop, value.flatMap(t -> lowHigh(day, t, parsed(highText)))));
+        "Low", low, value -> day(stop, day, value.flatMap(t -> lowHigh(day, t, parsed(highText)))));
     temperature(
-        "High", high, value -> air(stop, value.flatMap(t -> lowHigh(day, parsed(lowText), t))));
+        "High",
+        high,
+        value -> day(stop, day, value.flatMap(t -> lowHigh(day, parsed(lowText), t))));
   }
 
   private static @Nullable Entered<Temperature> parsed(String text) {
@@ -192,7 +265,7 @@ public final class StopEditor extends VBox {
   }
 
   /** A day's pair; while only one is typed it stands for both. */
-  private static Optional<AmbientEntry.Figure> lowHigh(
+  private static Optional<AmbientEntry.LowHigh> lowHigh(
       LocalDate date, @Nullable Entered<Temperature> low, @Nullable Entered<Temperature> high) {
     Entered<Temperature> first = low == null ? high : low;
     Entered<Temperature> second = high == null ? low : high;
@@ -215,11 +288,38 @@ public final class StopEditor extends VBox {
     return visit.leave().atZone(visit.zone()).toLocalDate();
   }
 
-  private void air(Stop stop, Optional<? extends AmbientEntry.Figure> figure) {
+  private void steady(Stop stop, Optional<AmbientEntry.Steady> figure) {
     List<AmbientEntry> entries = new ArrayList<>();
-    figure.ifPresent(
-        f -> entries.add(new AmbientEntry(stop.id(), f, Provenance.TYPED, null, Remarks.NONE)));
+    figure.ifPresent(steady -> entries.add(typed(stop, steady, null)));
     document.edit(RouteEdits.withAir(document.trip(), stop.id(), entries));
+  }
+
+  /** Puts a day's pair in the place of that day's; other days stay, what is not by days goes. */
+  private void day(Stop stop, LocalDate date, Optional<AmbientEntry.LowHigh> figure) {
+    List<AmbientEntry> entries = new ArrayList<>();
+    AmbientEntry before = null;
+    for (AmbientEntry entry : document.trip().ambient()) {
+      if (entry.stop().equals(stop.id()) && entry.figure() instanceof AmbientEntry.LowHigh day) {
+        if (day.date().equals(date)) {
+          before = entry;
+        } else {
+          entries.add(entry);
+        }
+      }
+    }
+    AmbientEntry old = before;
+    figure.ifPresent(day -> entries.add(0, typed(stop, day, old)));
+    document.edit(RouteEdits.withAir(document.trip(), stop.id(), entries));
+  }
+
+  private static AmbientEntry typed(
+      Stop stop, AmbientEntry.Figure figure, @Nullable AmbientEntry before) {
+    return new AmbientEntry(
+        stop.id(),
+        figure,
+        Provenance.TYPED,
+        before == null ? null : before.uncertainty(),
+        before == null ? Remarks.NONE : before.remarks());
   }
 
   private void temperature(
@@ -230,26 +330,43 @@ public final class StopEditor extends VBox {
     add(name, field);
   }
 
-  private void legFields(Leg leg) {
+  private void legFields(Stop from, Leg leg) {
     Stop next = document.trip().route().stops().get(index + 1);
     heading("Leg to " + next.place());
     FigureField<Optional<Entered<Distance>>> distance =
         new FigureField<>(
             "Distance",
-            Forms.figure(QuantityKind.DISTANCE, document.units()),
-            value -> editLeg(l -> RouteEdits.withDistance(l, value.orElse(null))));
+            length(leg),
+            value -> editLeg(from, l -> RouteEdits.withDistance(l, value.orElse(null))));
     distance.show(leg.distance() == null ? "" : leg.distance().text());
     add(RouteEdits.isGuessed(leg) ? "Distance, guessed" : "Distance", distance);
-    speed("Average speed", leg.averageSpeed(), (l, v) -> Stops.average(l, v));
-    speed("Top speed", leg.topSpeed(), (l, v) -> Stops.top(l, v));
+    speed(from, "Average speed", leg.averageSpeed(), (l, v) -> Stops.average(l, v));
+    speed(from, "Top speed", leg.topSpeed(), (l, v) -> Stops.top(l, v));
   }
 
-  private void speed(String name, @Nullable Entered<Speed> typed, SpeedChange change) {
+  /** Reads the length of a leg, which ends behind the last point of its profile. */
+  private Function<String, Outcome<Optional<Entered<Distance>>>> length(Leg leg) {
+    var parser = Forms.figure(QuantityKind.DISTANCE, document.units());
+    return text -> {
+      Outcome<Optional<Entered<Distance>>> outcome = parser.apply(text);
+      Entered<Distance> length = outcome.value().flatMap(value -> value).orElse(null);
+      for (ProfilePoint point : leg.profile()) {
+        if (length != null && point.distance().value().compareTo(length.value()) > 0) {
+          return Outcome.failed(
+              Problem.of(
+                  ProblemCode.PROFILE_BEYOND_LEG, "", point.distance().text(), length.text()));
+        }
+      }
+      return outcome;
+    };
+  }
+
+  private void speed(Stop from, String name, @Nullable Entered<Speed> typed, SpeedChange change) {
     FigureField<Optional<Entered<Speed>>> field =
         new FigureField<>(
             name,
-            Forms.figure(QuantityKind.SPEED, document.units()),
-            value -> editLeg(l -> change.of(l, value.orElse(null))));
+            Forms.positive(QuantityKind.SPEED, document.units()),
+            value -> editLeg(from, l -> change.of(l, value.orElse(null))));
     field.show(typed == null ? "" : typed.text());
     add(name, field);
   }
@@ -270,6 +387,16 @@ public final class StopEditor extends VBox {
     return stops.stream().map(Stop::coordinate).filter(Objects::nonNull).findFirst().orElse(null);
   }
 
+  private void place(Stop stop, Place taken) {
+    List<Stop> stops = document.trip().route().stops();
+    for (int i = 0; i < stops.size(); i++) {
+      if (stops.get(i).id().equals(stop.id())) {
+        document.edit(RouteEdits.atPlace(document.trip(), i, taken));
+        return;
+      }
+    }
+  }
+
   private ZoneId zoneOf(Stop stop) {
     if (stop.zone() != null) {
       return stop.zone();
@@ -280,14 +407,31 @@ public final class StopEditor extends VBox {
         : advice.stops().get(index).stop().visit().zone();
   }
 
-  private void edit(UnaryOperator<Stop> change) {
+  /** Changes the stop that a field was made for, which may no longer be the chosen one. */
+  private void edit(Stop of, UnaryOperator<Stop> change) {
     Trip trip = document.trip();
-    document.edit(RouteEdits.withStop(trip, index, change.apply(trip.route().stops().get(index))));
+    int at = indexOf(of);
+    if (at >= 0) {
+      document.edit(RouteEdits.withStop(trip, at, change.apply(trip.route().stops().get(at))));
+    }
   }
 
-  private void editLeg(UnaryOperator<Leg> change) {
+  private void editLeg(Stop from, UnaryOperator<Leg> change) {
     Trip trip = document.trip();
-    document.edit(RouteEdits.withLeg(trip, index, change.apply(trip.route().legs().get(index))));
+    int at = indexOf(from);
+    if (at >= 0 && at < trip.route().legs().size()) {
+      document.edit(RouteEdits.withLeg(trip, at, change.apply(trip.route().legs().get(at))));
+    }
+  }
+
+  private int indexOf(Stop stop) {
+    List<Stop> stops = document.trip().route().stops();
+    for (int i = 0; i < stops.size(); i++) {
+      if (stops.get(i).id().equals(stop.id())) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   private static Stop with(Stop stop, String place, Stop.Kind kind, Air air) {

@@ -1,0 +1,216 @@
+package dawngauge.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.testdata.Forecasts;
+import dawngauge.trip.AmbientEntry;
+import dawngauge.trip.Leg;
+import dawngauge.trip.Trip;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.paint.Color;
+import org.junit.jupiter.api.Test;
+
+/** What is typed into the fields of a stop. */
+class EditWindowTest extends WindowTest {
+
+  private static final String HOLD_LIGHT = "#7a0c2e"; // -dg-hold of planner.css
+
+  @Test
+  void aSpeedChangesTheFiguresAndUndoBringsTheSameTripBack() {
+    OpenWindow open = open(demo());
+    List<String> clocks = open.texts("clock");
+    open.write("Average speed", "40");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "the speed is taken",
+        () -> "40 mph".equals(Forecasts.known(leg(open, 0).averageSpeed()).text()));
+    assertThat(open.texts("clock")).isNotEqualTo(clocks);
+    Trip edited = open.document.trip();
+    open.press(open.buttons("Undo").get(0));
+    assertThat(open.document.trip()).isEqualTo(demo());
+    assertThat(open.texts("clock")).isEqualTo(clocks);
+    open.press(open.buttons("Redo").get(0));
+    assertThat(open.document.trip()).isEqualTo(edited);
+  }
+
+  @Test
+  void aStayMovesWhatFollows() {
+    OpenWindow open = open(demo());
+    choose(open, 1);
+    List<String> clocks = open.texts("clock");
+    open.write("Stay", "1 h 20 min");
+    open.keys(KeyCode.ENTER);
+    open.until("it is an edit", () -> open.document.dirtyProperty().get());
+    List<String> later = open.texts("clock");
+    assertThat(later.subList(0, 3)).isEqualTo(clocks.subList(0, 3));
+    assertThat(clocks.get(3)).isEqualTo("07:33"); // 05:45 and 73 mi at 50 mph and 20 min: 07:32.6
+    assertThat(later.get(3)).isEqualTo("08:33");
+  }
+
+  @Test
+  void aLowTemperatureChangesTheTires() {
+    OpenWindow open = open(demo());
+    List<String> before = open.tireTable();
+    open.write("Low", "2");
+    open.keys(KeyCode.ENTER);
+    open.until("it is an edit", () -> open.document.dirtyProperty().get());
+    assertThat(open.tireTable()).hasSameSizeAs(before).isNotEqualTo(before);
+    assertThat(airOf(open.document.trip(), "alamosa")).containsExactly("2027-04-06 2 °F 52 °F");
+  }
+
+  @Test
+  void oneDaysLowLeavesTheOtherDaysOfTheStopAsTheyAre() {
+    OpenWindow open = open(demo());
+    choose(open, 9);
+    open.write("Low", "40 °F");
+    open.keys(KeyCode.ENTER);
+    open.until("it is an edit", () -> open.document.dirtyProperty().get());
+    assertThat(airOf(open.document.trip(), "graham"))
+        .containsExactlyInAnyOrder("2027-04-07 40 °F 84 °F", "2027-04-08 70 °F 90 °F");
+  }
+
+  @Test
+  void whatIsNoFigureStaysAsADraftAndTheTripKeepsItsOwn() {
+    OpenWindow open = open(demo());
+    open.write("Elevation", "abc");
+    open.keys(KeyCode.ENTER);
+    open.until("the error is shown", () -> !errors(open).isEmpty());
+    assertThat(errors(open))
+        .singleElement()
+        .asString()
+        .contains("abc", "elevation", "last valid: 7543 ft");
+    assertThat(open.document.trip()).isEqualTo(demo());
+    assertThat(open.field("Elevation").getText()).isEqualTo("abc");
+    var label = open.nodes(Label.class, l -> l.getStyleClass().contains("field-error")).get(0);
+    assertThat(label.getTextFill()).isEqualTo(Color.web(HOLD_LIGHT));
+    open.keys(KeyCode.ESCAPE);
+    open.until("the draft is dropped", () -> errors(open).isEmpty());
+    assertThat(open.field("Elevation").getText()).isEqualTo("7543 ft");
+    assertThat(open.document.trip()).isEqualTo(demo());
+  }
+
+  @Test
+  void aWrongUnitAndAnImpossibleFigureAreNamedWithWhatIsPossible() {
+    OpenWindow open = open(demo());
+    open.write("Elevation", "999 psi");
+    open.keys(KeyCode.ENTER);
+    open.until("the error is shown", () -> !errors(open).isEmpty());
+    assertThat(errors(open)).singleElement().asString().contains("psi", "ft, m");
+    open.write("Elevation", "99999 ft");
+    open.keys(KeyCode.ENTER);
+    open.until("the limit is named", () -> errors(open).toString().contains("19685"));
+    open.write("Average speed", "0 mph");
+    open.keys(KeyCode.ENTER);
+    open.until("both stand there", () -> errors(open).size() == 2);
+    assertThat(open.document.trip()).isEqualTo(demo());
+  }
+
+  @Test
+  void aDraftOutlivesAnEditBesideIt() {
+    OpenWindow open = open(demo());
+    open.write("Elevation", "abc");
+    open.keys(KeyCode.ENTER);
+    open.write("Average speed", "45");
+    open.keys(KeyCode.ENTER);
+    open.until("the speed is taken", () -> open.document.dirtyProperty().get());
+    assertThat(open.field("Elevation").getText()).isEqualTo("abc");
+    assertThat(errors(open)).hasSize(1);
+  }
+
+  @Test
+  void whatIsTypedBelongsToItsStopAlthoughAnotherOneIsChosenMeanwhile() {
+    OpenWindow open = open(demo());
+    open.write("Place", "Alamosa yard");
+    open.click(open.rows().get(1));
+    open.until("the second stop is chosen", () -> open.chosen() == 1);
+    open.until("it is an edit", () -> open.document.dirtyProperty().get());
+    assertThat(open.document.trip().route().stops().get(0).place()).isEqualTo("Alamosa yard");
+    assertThat(open.document.trip().route().stops().get(1).place()).isEqualTo("Walsenburg CO");
+  }
+
+  @Test
+  void aDraftOutlivesAVisitToAnotherStop() {
+    OpenWindow open = open(demo());
+    open.write("Elevation", "abc");
+    open.click(open.rows().get(1));
+    open.until("the second stop is chosen", () -> open.chosen() == 1);
+    assertThat(errors(open)).isEmpty();
+    open.click(open.rows().get(0));
+    open.until("the first stop is chosen", () -> open.chosen() == 0);
+    assertThat(open.field("Elevation").getText()).isEqualTo("abc");
+    assertThat(errors(open)).hasSize(1);
+    assertThat(open.document.trip()).isEqualTo(demo());
+  }
+
+  @Test
+  void tabGoesOnToTheNextFieldAfterAnEdit() {
+    OpenWindow open = open(demo());
+    open.write("Average speed", "45");
+    open.keys(KeyCode.TAB);
+    open.until("it is an edit", () -> open.document.dirtyProperty().get());
+    open.until("the next field has the keyboard", () -> "Top speed".equals(focused(open)));
+  }
+
+  @Test
+  void aDistanceShortOfAPassOnTheLegIsRefused() {
+    OpenWindow open = open(demo());
+    open.write("Distance", "40 mi");
+    open.keys(KeyCode.ENTER);
+    open.until("the error is shown", () -> !errors(open).isEmpty());
+    assertThat(errors(open)).singleElement().asString().contains("47 mi", "40 mi");
+    assertThat(open.document.trip()).isEqualTo(demo());
+  }
+
+  @Test
+  void aKindIsChosen() {
+    OpenWindow open = open(demo());
+    choose(open, 1);
+    ChoiceBox<?> kind =
+        open.nodes(ChoiceBox.class, box -> "Kind of stop".equals(box.getAccessibleText())).get(0);
+    open.focus(kind);
+    open.keys(KeyCode.SPACE);
+    open.until("the choices are shown", kind::isShowing);
+    open.keys(KeyCode.DOWN);
+    open.keys(KeyCode.ENTER);
+    open.until("it is an edit", () -> open.document.dirtyProperty().get());
+    assertThat(open.document.trip().route().stops().get(1).kind().word()).isNotEqualTo("rest");
+  }
+
+  private static void choose(OpenWindow open, int stop) {
+    open.focus(open.rows().get(0));
+    for (int i = 0; i < stop; i++) {
+      open.keys(KeyCode.DOWN);
+    }
+    open.until("the stop is chosen", () -> open.chosen() == stop);
+  }
+
+  private static String focused(OpenWindow open) {
+    Node owner = open.stage.getScene().getFocusOwner();
+    return owner instanceof TextField field ? field.getAccessibleText() : String.valueOf(owner);
+  }
+
+  private static Leg leg(OpenWindow open, int index) {
+    return open.document.trip().route().legs().get(index);
+  }
+
+  private static List<String> airOf(Trip trip, String stop) {
+    return trip.ambient().stream()
+        .filter(entry -> entry.stop().equals(stop))
+        .map(AmbientEntry::figure)
+        .map(
+            figure ->
+                figure instanceof AmbientEntry.LowHigh day
+                    ? day.date() + " " + day.low().text() + " " + day.high().text()
+                    : figure.toString())
+        .toList();
+  }
+
+  private static List<String> errors(OpenWindow open) {
+    return open.texts("field-error");
+  }
+}

@@ -1,0 +1,180 @@
+package dawngauge.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.planner.Planner;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.TripDocument;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Predicate;
+import javafx.css.PseudoClass;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
+import javafx.stage.Stage;
+import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A planner window on the screen, looked at and worked by mouse and keyboard. */
+final class OpenWindow {
+
+  private static final int PATIENCE_SECONDS = 8;
+
+  final Stage stage;
+  final TripDocument document;
+  final PlannerWindow window;
+  private final FxRobot robot = new FxRobot();
+
+  private OpenWindow(Stage stage, TripDocument document) {
+    this.stage = stage;
+    this.document = document;
+    this.window = new PlannerWindow(stage, WindowTest.planner(), document);
+    stage.setX(0);
+    stage.setY(0);
+    stage.show();
+    stage.requestFocus();
+  }
+
+  /** Opens a window on a trip and waits until it is there. */
+  static OpenWindow on(Planner planner, Trip trip) {
+    OpenWindow open = onToolkit(() -> new OpenWindow(new Stage(), new TripDocument(planner, trip)));
+    open.until("the window has the keyboard", () -> open.stage.isFocused());
+    return open;
+  }
+
+  /** Runs on the toolkit's thread and waits for the answer. */
+  static <T> T onToolkit(Callable<T> work) {
+    return WaitForAsyncUtils.waitForAsyncFx(PATIENCE_SECONDS * 1000L, work);
+  }
+
+  /** Runs on the toolkit's thread. */
+  void run(Runnable work) {
+    onToolkit(
+        () -> {
+          work.run();
+          return true;
+        });
+  }
+
+  void close() {
+    run(stage::close);
+  }
+
+  /** Waits until something holds. */
+  void until(String what, Callable<Boolean> condition) {
+    try {
+      WaitForAsyncUtils.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS, () -> onToolkit(condition));
+    } catch (TimeoutException late) {
+      throw new AssertionError("waited in vain until " + what, late);
+    }
+  }
+
+  /** All nodes of a type on the page that are not hidden. */
+  <T extends Node> List<T> nodes(Class<T> type, Predicate<T> wanted) {
+    return onToolkit(
+        () -> {
+          List<T> found = new ArrayList<>();
+          gather(stage.getScene().getRoot(), type, wanted, found);
+          return found;
+        });
+  }
+
+  private static <T extends Node> void gather(
+      Node node, Class<T> type, Predicate<T> wanted, List<T> found) {
+    if (!node.isVisible()) {
+      return;
+    }
+    if (type.isInstance(node) && wanted.test(type.cast(node))) {
+      found.add(type.cast(node));
+    }
+    if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> gather(child, type, wanted, found));
+    }
+  }
+
+  /** The texts of the labels with a style class. */
+  List<String> texts(String styleClass) {
+    return nodes(Label.class, label -> label.getStyleClass().contains(styleClass)).stream()
+        .map(Labeled::getText)
+        .toList();
+  }
+
+  /** The figures in the tire table. */
+  List<String> tireTable() {
+    return nodes(Button.class, button -> button.getStyleClass().contains("figure-button")).stream()
+        .map(Labeled::getText)
+        .toList();
+  }
+
+  /** The rows of the stops. */
+  List<Region> rows() {
+    return nodes(Region.class, region -> region.getStyleClass().contains("stop-row"));
+  }
+
+  /** The number of the row that is shown as chosen, 0 first. */
+  int chosen() {
+    List<Region> rows = rows();
+    for (int i = 0; i < rows.size(); i++) {
+      if (rows.get(i).getPseudoClassStates().contains(PseudoClass.getPseudoClass("chosen"))) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** A text field, by the name that is read out. */
+  TextField field(String name) {
+    List<TextField> found = nodes(TextField.class, field -> name.equals(field.getAccessibleText()));
+    assertThat(found).as(name).hasSize(1);
+    return found.get(0);
+  }
+
+  /** A button by what is written on it. */
+  List<Button> buttons(String text) {
+    return nodes(Button.class, button -> text.equals(button.getText()));
+  }
+
+  String onTitle() {
+    return onToolkit(stage::getTitle);
+  }
+
+  void press(Button button) {
+    run(button::fire);
+  }
+
+  void focus(Node node) {
+    run(node::requestFocus);
+    until("it has the keyboard", node::isFocused);
+  }
+
+  /** Puts a text into a field by keyboard in the place of what stood there. */
+  void write(String fieldName, String text) {
+    TextField field = field(fieldName);
+    focus(field);
+    keys(KeyCode.SHORTCUT, KeyCode.A);
+    if (text.isEmpty()) {
+      keys(KeyCode.DELETE);
+    } else {
+      robot.write(text);
+    }
+    until("the text is in", () -> field.getText().equals(text));
+  }
+
+  /** Strikes keys, the last while the ones before are held. */
+  void keys(KeyCode... keys) {
+    robot.push(keys);
+  }
+
+  void click(Node node) {
+    robot.clickOn(node);
+  }
+}
