@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -95,7 +97,7 @@ public final class LedgerPane extends VBox {
     row.setFocusTraversable(true);
     row.setAccessibleRole(AccessibleRole.BUTTON);
     row.setAccessibleText(spoken(stop));
-    row.getColumnConstraints().addAll(fixed(44), growing(), fixed(80), fixed(72), fixed(98));
+    row.getColumnConstraints().addAll(fixed(44), growing(), fixed(94), fixed(72), fixed(98));
     row.add(times(stop), 0, 0);
     row.add(place(stop), 1, 0);
     row.add(pressures(stop), 2, 0);
@@ -158,8 +160,7 @@ public final class LedgerPane extends VBox {
     Label name = new Label(stop.place());
     name.getStyleClass().add("place");
     name.setWrapText(true);
-    Label facts =
-        new Label(String.join(" · ", stop.kind(), stop.air(), stop.elevation(), stop.hose()));
+    Label facts = new Label(facts(stop));
     facts.getStyleClass().add("lesser");
     facts.setWrapText(true);
     VBox box = new VBox(name, facts);
@@ -170,6 +171,12 @@ public final class LedgerPane extends VBox {
       box.getChildren().add(line);
     }
     return box;
+  }
+
+  private static String facts(StopLine stop) {
+    return Stream.of(stop.kind(), stop.air(), stop.elevation(), stop.hose())
+        .filter(fact -> !fact.isEmpty())
+        .collect(Collectors.joining(" · "));
   }
 
   /** The tightest tire's figures, with its name. */

@@ -51,7 +51,8 @@ public final class TireTable extends VBox {
         new Label(
             "Pressures in "
                 + unit
-                + ". Press a figure to see how it came about, step by step, with its source.");
+                + ". Of 10 readings 9 lie in the range behind ±. Press a figure to see how it came about,"
+                + " step by step, with its source.");
     hint.getStyleClass().add("lesser");
     hint.setWrapText(true);
     steps.getChildren().add(hint);
@@ -123,12 +124,7 @@ public final class TireTable extends VBox {
       return "–";
     }
     double spread = NINETY * moment.readingSigma();
-    return Wording.pressure(moment.reading(), units)
-        + " ("
-        + Wording.pressure(moment.reading() - spread, units)
-        + "–"
-        + Wording.pressure(moment.reading() + spread, units)
-        + ")";
+    return Wording.pressure(moment.reading(), units) + " ±" + Wording.pressure(spread, units);
   }
 
   private String settled(@Nullable Moment moment) {
