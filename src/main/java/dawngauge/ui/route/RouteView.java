@@ -67,7 +67,7 @@ public final class RouteView extends BorderPane {
     setTop(new VBox(summary, missing));
     HBox page = new HBox(ledger, trace);
     HBox.setHgrow(ledger, Priority.ALWAYS);
-    ledger.setMinWidth(470);
+    ledger.setMinWidth(460);
     page.getStyleClass().add("page");
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
@@ -80,7 +80,7 @@ public final class RouteView extends BorderPane {
     sideScroll.setFitToWidth(true);
     SplitPane split = new SplitPane(left, sideScroll);
     split.setOrientation(Orientation.HORIZONTAL);
-    split.setDividerPositions(0.655);
+    split.setDividerPositions(0.64);
     setCenter(split);
     ledger.layoutBoundsProperty().addListener(change -> Platform.runLater(trace::draw));
     document.plannedProperty().addListener(change -> refresh());

@@ -57,7 +57,7 @@ public final class TireTable extends VBox {
     hint.setWrapText(true);
     steps.getChildren().add(hint);
     String[] heads = {
-      "tire", "arriving", "leaving", "settled", "ahead", "floor", "aim", "limit", "margin", ""
+      "tire", "arrive", "leave", "settled", "ahead", "floor", "aim", "limit", "margin", ""
     };
     for (int i = 0; i < heads.length; i++) {
       Label head = new Label(heads[i]);
