@@ -1,0 +1,205 @@
+package dawngauge.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.testdata.RigBuilder;
+import dawngauge.testdata.StopBuilder;
+import dawngauge.testdata.Trips;
+import dawngauge.trip.RouteEdits;
+import dawngauge.trip.Stop;
+import dawngauge.trip.Trip;
+import dawngauge.tripfile.TripFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.TitledPane;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The whole trip: its stops, its file, how it is shown. */
+class TripWindowTest extends WindowTest {
+
+  @Test
+  void otherUnitsChangeWhatIsShownAndNothingElse() {
+    OpenWindow open = open(demo());
+    List<String> table = open.tireTable();
+    open.press(open.buttons("psi, °F, mi → bar, °C, km").get(0));
+    assertThat(open.tireTable()).hasSameSizeAs(table).isNotEqualTo(table);
+    assertThat(open.texts("lesser").toString()).contains("°C", " m").doesNotContain("°F", " ft ");
+    assertThat(open.field("Elevation").getText()).isEqualTo("7543 ft"); // as it was typed
+    assertThat(open.document.trip()).isEqualTo(demo());
+    assertThat(TripFile.text(open.document.trip())).isEqualTo(TripFile.text(demo()));
+    assertThat(open.document.dirtyProperty().get()).isFalse();
+    open.press(open.buttons("bar, °C, km → psi, °F, mi").get(0));
+    assertThat(open.tireTable()).isEqualTo(table);
+  }
+
+  @Test
+  void darkAndLight() {
+    OpenWindow open = open(demo());
+    List<String> table = open.tireTable();
+    assertThat(open.stage.getScene().getRoot().getStyleClass()).contains("light");
+    open.keys(KeyCode.SHORTCUT, KeyCode.D);
+    open.until(
+        "it is dark", () -> open.stage.getScene().getRoot().getStyleClass().contains("dark"));
+    assertThat(open.buttons("Light")).hasSize(1);
+    assertThat(open.tireTable()).isEqualTo(table);
+    open.press(open.buttons("Light").get(0));
+    assertThat(open.stage.getScene().getRoot().getStyleClass())
+        .contains("light")
+        .doesNotContain("dark");
+  }
+
+  @Test
+  void aStopIsAddedAndRemovedAndUndone() {
+    OpenWindow open = open(demo());
+    int stops = demo().route().stops().size();
+    assertThat(open.buttons("+ stop")).hasSize(stops - 1);
+    open.press(open.buttons("+ stop").get(0));
+    assertThat(open.rows()).hasSize(stops + 1);
+    assertThat(open.chosen()).isEqualTo(1);
+    assertThat(open.texts("chosen-stop")).containsExactly("New stop");
+    open.press(open.buttons("Remove").get(0));
+    assertThat(open.document.trip().route().stops()).isEqualTo(demo().route().stops());
+    open.keys(KeyCode.SHORTCUT, KeyCode.Z);
+    open.until("the stop is back", () -> open.rows().size() == stops + 1);
+    open.press(open.buttons("Undo").get(0));
+    assertThat(open.document.trip()).isEqualTo(demo());
+    assertThat(open.buttons("Undo").get(0).isDisabled()).isTrue();
+  }
+
+  @Test
+  void theWayIsReversed() {
+    OpenWindow open = open(demo());
+    menu(open, "Edit", "Reverse the route");
+    assertThat(open.texts("place")).startsWith("Childress TX").endsWith("Alamosa CO");
+    assertThat(open.nodes(TitledPane.class, pane -> true).get(0).getText())
+        .endsWith("missing or assumed");
+    open.press(open.buttons("Undo").get(0));
+    assertThat(open.document.trip()).isEqualTo(demo());
+  }
+
+  @Test
+  void savedItIsNoLongerMarkedAndOpensAgainTheSame(@TempDir Path folder) {
+    OpenWindow open = open(demo());
+    Path file = folder.resolve("haul.dawngauge");
+    open.press(open.buttons("Remove").get(0));
+    Trip edited = open.document.trip();
+    assertThat(open.onTitle()).startsWith("• ").contains("not saved");
+    open.run(() -> open.window.saveTo(file));
+    assertThat(open.onTitle()).isEqualTo("Spring fleece haul (haul.dawngauge) – Dawngauge");
+    assertThat(planner().open(file).get()).isEqualTo(edited);
+    OpenWindow other = open(demo());
+    other.run(() -> other.window.open(file));
+    assertThat(other.document.trip()).isEqualTo(edited);
+    assertThat(other.onTitle()).contains("haul.dawngauge");
+    assertThat(other.texts("notice")).isEmpty();
+  }
+
+  @Test
+  void aBrokenFileIsToldAndTheTripStays(@TempDir Path folder) throws IOException {
+    OpenWindow open = open(demo());
+    open.press(open.buttons("Remove").get(0));
+    Trip edited = open.document.trip();
+    String broken = TripFile.text(demo()).replace("\"7543 ft\"", "\"7543 psi\"");
+    Path file = Files.writeString(folder.resolve("broken.dawngauge"), broken);
+    open.run(() -> open.window.open(file));
+    assertThat(open.texts("notice"))
+        .singleElement()
+        .asString()
+        .startsWith("broken.dawngauge: ")
+        .contains("/route/stops/0/elevation", "psi");
+    assertThat(open.document.trip()).isEqualTo(edited);
+    assertThat(open.onTitle()).startsWith("• ");
+    assertThat(Files.readString(file)).isEqualTo(broken);
+  }
+
+  @Test
+  void whatCouldNotBeOpenedAgainIsToldWhenItIsSaved(@TempDir Path folder) {
+    OpenWindow open = open(demo());
+    open.write("Departure", "2027-04-08 05:45");
+    open.keys(KeyCode.ENTER);
+    open.until("it is an edit", () -> open.document.dirtyProperty().get());
+    open.run(() -> open.window.saveTo(folder.resolve("late.dawngauge")));
+    assertThat(open.texts("notice")).singleElement().asString().contains("is earlier than");
+  }
+
+  @Test
+  void sixtyStopsOpen() {
+    Trips trips = Trips.of(RigBuilder.trailer());
+    for (int i = 0; i < 60; i++) {
+      StopBuilder stop = StopBuilder.stop("stop " + i).steady("60 °F");
+      trips.stop(i == 0 ? stop.leaves("2027-06-01T06:00Z") : stop.stays(Duration.ofMinutes(15)));
+    }
+    OpenWindow open = open(trips.readAll("2027-06-01T05:50Z", "80 psi").trip());
+    assertThat(open.rows()).hasSize(60);
+    open.focus(open.rows().get(58));
+    open.keys(KeyCode.DOWN);
+    open.until("the last stop is chosen", () -> open.chosen() == 59);
+    assertThat(open.tireTable()).isNotEmpty();
+  }
+
+  @Test
+  void theStarterOpensAndSaysWhatIsMissing() {
+    OpenWindow open = open(planner().starterTrip().get());
+    assertThat(open.texts("place")).containsExactly("Home", "Show");
+    TitledPane missing = open.nodes(TitledPane.class, pane -> true).get(0);
+    assertThat(missing.getText()).matches("[1-9][0-9]* missing or assumed");
+    open.run(() -> missing.setExpanded(true));
+    assertThat(open.nodes(Label.class, label -> label.getText().contains("departure")))
+        .isNotEmpty();
+    assertThat(open.tireTable()).isEmpty();
+    open.write("Departure", "2027-04-06 05:45");
+    open.keys(KeyCode.ENTER);
+    open.until("it has a time", () -> open.document.planned().advice() != null);
+    assertThat(open.texts("clock")).contains("05:45");
+  }
+
+  @Test
+  void aVeryLongNameIsShownAndKept() {
+    String name =
+        "Behind the water tower and the sale barn at the old county road ".repeat(40).strip();
+    Stop first = demo().route().stops().get(0);
+    Trip trip =
+        RouteEdits.withStop(
+            demo(),
+            0,
+            new Stop(
+                first.id(),
+                name,
+                first.kind(),
+                first.coordinate(),
+                first.elevation(),
+                first.zone(),
+                first.stay(),
+                first.arrive(),
+                first.leave(),
+                first.air(),
+                first.loadChanges(),
+                first.remarks()));
+    OpenWindow open = open(trip);
+    assertThat(open.texts("place")).contains(name);
+    assertThat(open.field("Place").getText()).isEqualTo(name);
+    open.keys(KeyCode.SHORTCUT, KeyCode.D);
+    open.until("it is dark", () -> !open.buttons("Light").isEmpty());
+    assertThat(open.document.trip()).isEqualTo(trip);
+  }
+
+  private static void menu(OpenWindow open, String menu, String item) {
+    MenuBar bar = open.nodes(MenuBar.class, any -> true).get(0);
+    MenuItem found =
+        bar.getMenus().stream()
+            .filter(each -> menu.equals(each.getText()))
+            .flatMap(each -> each.getItems().stream())
+            .filter(each -> item.equals(each.getText()))
+            .findFirst()
+            .orElseThrow();
+    open.run(found::fire);
+  }
+}
