@@ -123,7 +123,7 @@ class TripWindowTest extends WindowTest {
   @Test
   void whatCouldNotBeOpenedAgainIsToldWhenItIsSaved(@TempDir Path folder) {
     OpenWindow open = open(demo());
-    open.write("Departure", "2027-04-08 05:45");
+    open.write("Leaving time", "2027-04-08 05:45");
     open.keys(KeyCode.ENTER);
     open.until("it is an edit", () -> open.document.dirtyProperty().get());
     open.run(() -> open.window.saveTo(folder.resolve("late.dawngauge")));
@@ -155,7 +155,7 @@ class TripWindowTest extends WindowTest {
     assertThat(open.nodes(Label.class, label -> label.getText().contains("departure")))
         .isNotEmpty();
     assertThat(open.tireTable()).isEmpty();
-    open.write("Departure", "2027-04-06 05:45");
+    open.write("Leaving time", "2027-04-06 05:45");
     open.keys(KeyCode.ENTER);
     open.until("it has a time", () -> open.document.planned().advice() != null);
     assertThat(open.texts("clock")).contains("05:45");
