@@ -20,7 +20,7 @@ class RouteWindowTest extends WindowTest {
         .hasSameSizeAs(places)
         .contains("not known", "adjust", "re-check")
         .doesNotContain("");
-    assertThat(open.tireTable()).hasSize(10 * 8).anySatisfy(text -> assertThat(text).contains("("));
+    assertThat(open.tireTable()).hasSize(10 * 8).anySatisfy(text -> assertThat(text).contains("±"));
     assertThat(open.onTitle()).isEqualTo("Spring fleece haul (not saved) – Dawngauge");
   }
 
