@@ -72,9 +72,17 @@ public final class Planner {
     return SafeFile.save(text, file, replace);
   }
 
-  /** Writes a trip file, aside and moved into place; the problem if that did not work. */
-  public Optional<Problem> save(Trip trip, Path file) {
-    return TripFile.write(trip, file);
+  /**
+   * Writes a trip file, aside and moved into place. A trip that could not be opened again, such as
+   * one whose typed times run backwards, is not written: what stood there stays.
+   *
+   * @return what kept it from being written; empty if it was
+   */
+  public List<Problem> save(Trip trip, Path file) {
+    Outcome<Trip> again = TripFile.parse(TripFile.text(trip));
+    return again.hasValue()
+        ? TripFile.write(trip, file).map(List::of).orElse(List.of())
+        : again.problems();
   }
 
   /**

@@ -4,11 +4,9 @@ import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.Planner;
-import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.RouteEdits;
-import dawngauge.trip.Trip;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.rig.RigView;
@@ -283,15 +281,9 @@ public final class PlannerWindow {
 
   /** Saves; says what keeps it from being saved, or from being opened again. */
   boolean saveTo(Path path) {
-    Optional<Problem> problem = document.save(path);
-    tell(problem.map(List::of).orElseGet(() -> unreadable(path)), path);
-    return problem.isEmpty();
-  }
-
-  /** What keeps a saved file from being opened, such as typed times that run backwards. */
-  private List<Problem> unreadable(Path path) {
-    Outcome<Trip> again = planner.open(path);
-    return again.hasValue() ? List.of() : again.problems();
+    List<Problem> problems = document.save(path);
+    tell(problems, path);
+    return problems.isEmpty();
   }
 
   private static FileChooser chooser(String title) {

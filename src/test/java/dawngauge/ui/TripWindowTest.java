@@ -121,13 +121,15 @@ class TripWindowTest extends WindowTest {
   }
 
   @Test
-  void whatCouldNotBeOpenedAgainIsToldWhenItIsSaved(@TempDir Path folder) {
+  void whatCouldNotBeOpenedAgainIsNotSavedAndSaysWhy(@TempDir Path folder) {
     OpenWindow open = open(demo());
     open.write("Leaving time", "2027-04-08 05:45");
     open.keys(KeyCode.ENTER);
     open.until("it is an edit", () -> open.document.dirtyProperty().get());
     open.run(() -> open.window.saveTo(folder.resolve("late.dawngauge")));
     assertThat(open.texts("notice")).singleElement().asString().contains("is earlier than");
+    assertThat(folder.resolve("late.dawngauge")).doesNotExist();
+    assertThat(open.document.dirtyProperty().get()).isTrue();
   }
 
   @Test

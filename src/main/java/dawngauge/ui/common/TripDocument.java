@@ -141,15 +141,15 @@ public final class TripDocument {
     return outcome.hasValue() ? List.of() : outcome.problems();
   }
 
-  /** Saves; empty if that worked. */
-  public Optional<Problem> save(Path path) {
-    Optional<Problem> problem = planner.save(trip(), path);
-    if (problem.isEmpty()) {
+  /** Saves; what kept it from being saved, empty if that worked. */
+  public List<Problem> save(Path path) {
+    List<Problem> problems = planner.save(trip(), path);
+    if (problems.isEmpty()) {
       saved = trip();
       file.set(Optional.of(path));
       dirty.set(false);
     }
-    return problem;
+    return problems;
   }
 
   private void show(Trip trip) {
