@@ -52,11 +52,7 @@ final class SideRules {
   static final ArchRule SUNCALC =
       only(resideInAnyPackage("org.shredzone.commons.suncalc.."), "dawngauge.geo..");
   static final ArchRule HIPPARCHUS =
-      only(
-          resideInAnyPackage("org.hipparchus.."),
-          "dawngauge.forecast..",
-          "dawngauge.review..",
-          "dawngauge.advice..");
+      only(resideInAnyPackage("org.hipparchus.."), "dawngauge.forecast..", "dawngauge.review..");
   static final ArchRule PICOCLI = only(resideInAnyPackage("picocli.."), "dawngauge.cli..");
   static final ArchRule HTTP =
       only(
