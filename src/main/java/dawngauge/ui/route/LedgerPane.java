@@ -258,7 +258,7 @@ public final class LedgerPane extends VBox {
   }
 
   private static ColumnConstraints growing() {
-    ColumnConstraints column = new ColumnConstraints(120, 260, Double.MAX_VALUE);
+    ColumnConstraints column = new ColumnConstraints(96, 260, Double.MAX_VALUE);
     column.setHgrow(Priority.ALWAYS);
     return column;
   }

@@ -67,7 +67,7 @@ public final class RouteView extends BorderPane {
     setTop(new VBox(summary, missing));
     HBox page = new HBox(ledger, trace);
     HBox.setHgrow(ledger, Priority.ALWAYS);
-    ledger.setMinWidth(460);
+    ledger.setMinWidth(468);
     page.getStyleClass().add("page");
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
