@@ -29,4 +29,24 @@ public record Leg(
   public Leg {
     profile = List.copyOf(profile);
   }
+
+  /** The same with another length. */
+  public Leg withDistance(@Nullable Entered<Distance> other) {
+    return new Leg(other, averageSpeed, duration, topSpeed, profile, remarks);
+  }
+
+  /** The same with another average speed. */
+  public Leg withAverageSpeed(@Nullable Entered<Speed> other) {
+    return new Leg(distance, other, duration, topSpeed, profile, remarks);
+  }
+
+  /** The same with another top speed. */
+  public Leg withTopSpeed(@Nullable Entered<Speed> other) {
+    return new Leg(distance, averageSpeed, duration, other, profile, remarks);
+  }
+
+  /** The same with other remarks. */
+  public Leg withRemarks(Remarks other) {
+    return new Leg(distance, averageSpeed, duration, topSpeed, profile, other);
+  }
 }

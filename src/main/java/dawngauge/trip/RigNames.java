@@ -80,19 +80,8 @@ final class RigNames {
   }
 
   private static Stop stop(Stop stop, String old, String name) {
-    return new Stop(
-        stop.id(),
-        stop.place(),
-        stop.kind(),
-        stop.coordinate(),
-        stop.elevation(),
-        stop.zone(),
-        stop.stay(),
-        stop.arrive(),
-        stop.leave(),
-        stop.air(),
-        stop.loadChanges().stream().map(change -> load(change, old, name)).toList(),
-        stop.remarks());
+    return stop.withLoadChanges(
+        stop.loadChanges().stream().map(change -> load(change, old, name)).toList());
   }
 
   private static LoadChange load(LoadChange change, String old, String name) {

@@ -128,7 +128,7 @@ public final class RouteEdits {
     stops.add(to, withoutTimes(stops.remove(from)));
     if (from == 0 || to == 0) {
       stops.set(1, to == 0 ? withoutTimes(stops.get(1)) : stops.get(1));
-      stops.set(0, withDeparture(stops.get(0), departure));
+      stops.set(0, stops.get(0).withTimes(null, departure));
     }
     return trip.withRoute(new Route(stops, legsFor(trip.route(), stops)));
   }
@@ -149,7 +149,7 @@ public final class RouteEdits {
   /** Inserts a copy of a stop behind it, with an id of its own and without typed times. */
   public static Trip duplicate(Trip trip, int index) {
     Stop stop = trip.route().stops().get(index);
-    Stop copy = withId(withoutTimes(stop), freeId(trip, stop.id()));
+    Stop copy = withoutTimes(stop).withId(freeId(trip, stop.id()));
     return insert(trip, index + 1, copy);
   }
 
@@ -185,19 +185,11 @@ public final class RouteEdits {
     Map<String, String> extras = new HashMap<>(stop.remarks().extras());
     extras.put(ESTIMATED, "true");
     Stop placed =
-        new Stop(
-            stop.id(),
-            place.label(),
-            stop.kind(),
-            place.coordinate(),
-            typed(place.elevation(), Unit.FOOT),
-            place.zone(),
-            stop.stay(),
-            stop.arrive(),
-            stop.leave(),
-            stop.air(),
-            stop.loadChanges(),
-            new Remarks(stop.remarks().note(), extras));
+        stop.withPlace(place.label())
+            .withCoordinate(place.coordinate())
+            .withElevation(typed(place.elevation(), Unit.FOOT))
+            .withZone(place.zone())
+            .withRemarks(new Remarks(stop.remarks().note(), extras));
     List<Stop> stops = new ArrayList<>(trip.route().stops());
     stops.set(index, placed);
     List<Leg> legs = new ArrayList<>(trip.route().legs());
@@ -228,19 +220,7 @@ public final class RouteEdits {
   public static Stop withElevation(Stop stop, @Nullable Entered<Elevation> elevation) {
     Map<String, String> extras = new HashMap<>(stop.remarks().extras());
     extras.remove(ESTIMATED);
-    return new Stop(
-        stop.id(),
-        stop.place(),
-        stop.kind(),
-        stop.coordinate(),
-        elevation,
-        stop.zone(),
-        stop.stay(),
-        stop.arrive(),
-        stop.leave(),
-        stop.air(),
-        stop.loadChanges(),
-        new Remarks(stop.remarks().note(), extras));
+    return stop.withElevation(elevation).withRemarks(new Remarks(stop.remarks().note(), extras));
   }
 
   /** Whether a leg's distance was guessed. */
@@ -252,13 +232,7 @@ public final class RouteEdits {
   public static Leg withDistance(Leg leg, @Nullable Entered<Distance> distance) {
     Map<String, String> extras = new HashMap<>(leg.remarks().extras());
     extras.remove(GUESSED);
-    return new Leg(
-        distance,
-        leg.averageSpeed(),
-        leg.duration(),
-        leg.topSpeed(),
-        leg.profile(),
-        new Remarks(leg.remarks().note(), extras));
+    return leg.withDistance(distance).withRemarks(new Remarks(leg.remarks().note(), extras));
   }
 
   private static List<Leg> legsFor(Route old, List<Stop> stops) {
@@ -389,72 +363,14 @@ public final class RouteEdits {
   }
 
   private static Stop withoutTimes(Stop stop) {
-    return new Stop(
-        stop.id(),
-        stop.place(),
-        stop.kind(),
-        stop.coordinate(),
-        stop.elevation(),
-        stop.zone(),
-        stop.stay(),
-        null,
-        null,
-        stop.air(),
-        stop.loadChanges(),
-        stop.remarks());
-  }
-
-  private static Stop withDeparture(Stop stop, @Nullable TypedTime leave) {
-    return new Stop(
-        stop.id(),
-        stop.place(),
-        stop.kind(),
-        stop.coordinate(),
-        stop.elevation(),
-        stop.zone(),
-        stop.stay(),
-        null,
-        leave,
-        stop.air(),
-        stop.loadChanges(),
-        stop.remarks());
+    return stop.withTimes(null, null);
   }
 
   private static Stop turned(Stop stop) {
-    Stop.Kind kind =
-        switch (stop.kind()) {
-          case START -> Stop.Kind.END;
-          case END -> Stop.Kind.START;
-          default -> stop.kind();
-        };
-    return new Stop(
-        stop.id(),
-        stop.place(),
-        kind,
-        stop.coordinate(),
-        stop.elevation(),
-        stop.zone(),
-        stop.stay(),
-        stop.arrive(),
-        stop.leave(),
-        stop.air(),
-        stop.loadChanges(),
-        stop.remarks());
-  }
-
-  private static Stop withId(Stop stop, String id) {
-    return new Stop(
-        id,
-        stop.place(),
-        stop.kind(),
-        stop.coordinate(),
-        stop.elevation(),
-        stop.zone(),
-        stop.stay(),
-        stop.arrive(),
-        stop.leave(),
-        stop.air(),
-        stop.loadChanges(),
-        stop.remarks());
+    return switch (stop.kind()) {
+      case START -> stop.withKind(Stop.Kind.END);
+      case END -> stop.withKind(Stop.Kind.START);
+      default -> stop;
+    };
   }
 }

@@ -71,4 +71,147 @@ public record Stop(
   public Stop {
     loadChanges = List.copyOf(loadChanges);
   }
+
+  /** The same under another id. */
+  public Stop withId(String other) {
+    return new Stop(
+        other,
+        place,
+        kind,
+        coordinate,
+        elevation,
+        zone,
+        stay,
+        arrive,
+        leave,
+        air,
+        loadChanges,
+        remarks);
+  }
+
+  /** The same with another name. */
+  public Stop withPlace(String other) {
+    return new Stop(
+        id,
+        other,
+        kind,
+        coordinate,
+        elevation,
+        zone,
+        stay,
+        arrive,
+        leave,
+        air,
+        loadChanges,
+        remarks);
+  }
+
+  /** The same for another purpose. */
+  public Stop withKind(Kind other) {
+    return new Stop(
+        id,
+        place,
+        other,
+        coordinate,
+        elevation,
+        zone,
+        stay,
+        arrive,
+        leave,
+        air,
+        loadChanges,
+        remarks);
+  }
+
+  /** The same elsewhere. */
+  public Stop withCoordinate(@Nullable Coordinate other) {
+    return new Stop(
+        id, place, kind, other, elevation, zone, stay, arrive, leave, air, loadChanges, remarks);
+  }
+
+  /** The same at another height. */
+  public Stop withElevation(@Nullable Entered<Elevation> other) {
+    return new Stop(
+        id, place, kind, coordinate, other, zone, stay, arrive, leave, air, loadChanges, remarks);
+  }
+
+  /** The same in another time zone. */
+  public Stop withZone(@Nullable ZoneId other) {
+    return new Stop(
+        id,
+        place,
+        kind,
+        coordinate,
+        elevation,
+        other,
+        stay,
+        arrive,
+        leave,
+        air,
+        loadChanges,
+        remarks);
+  }
+
+  /** The same with another stay. */
+  public Stop withStay(@Nullable Duration other) {
+    return new Stop(
+        id,
+        place,
+        kind,
+        coordinate,
+        elevation,
+        zone,
+        other,
+        arrive,
+        leave,
+        air,
+        loadChanges,
+        remarks);
+  }
+
+  /** The same with other air to be had. */
+  public Stop withAir(Air other) {
+    return new Stop(
+        id,
+        place,
+        kind,
+        coordinate,
+        elevation,
+        zone,
+        stay,
+        arrive,
+        leave,
+        other,
+        loadChanges,
+        remarks);
+  }
+
+  /** The same with other loads taken on or set down. */
+  public Stop withLoadChanges(List<LoadChange> other) {
+    return new Stop(
+        id, place, kind, coordinate, elevation, zone, stay, arrive, leave, air, other, remarks);
+  }
+
+  /** The same with other remarks. */
+  public Stop withRemarks(Remarks other) {
+    return new Stop(
+        id, place, kind, coordinate, elevation, zone, stay, arrive, leave, air, loadChanges, other);
+  }
+
+  /** The same with other typed times; null for none. */
+  public Stop withTimes(@Nullable TypedTime arrival, @Nullable TypedTime departure) {
+    return new Stop(
+        id,
+        place,
+        kind,
+        coordinate,
+        elevation,
+        zone,
+        stay,
+        arrival,
+        departure,
+        air,
+        loadChanges,
+        remarks);
+  }
 }

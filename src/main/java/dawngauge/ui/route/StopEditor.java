@@ -147,7 +147,7 @@ public final class StopEditor extends VBox {
                 typed.isEmpty()
                     ? Outcome.failed(Problem.of(ProblemCode.NOT_A_NAME, "", typed))
                     : Outcome.of(typed),
-            value -> edit(stop, s -> with(s, value, s.kind(), s.air())));
+            value -> edit(stop, s -> s.withPlace(value)));
     name.show(stop.place());
     new PlaceOffers(
         name,
@@ -160,7 +160,7 @@ public final class StopEditor extends VBox {
     kind.setConverter(words());
     kind.setValue(stop.kind());
     kind.setAccessibleText("Kind of stop");
-    kind.setOnAction(event -> edit(stop, s -> with(s, s.place(), kind.getValue(), s.air())));
+    kind.setOnAction(event -> edit(stop, s -> s.withKind(kind.getValue())));
     add("Kind", kind);
     FigureField<Optional<Entered<Elevation>>> elevation =
         new FigureField<>(
@@ -173,24 +173,24 @@ public final class StopEditor extends VBox {
         new FigureField<>(
             "Latitude and longitude",
             Forms::coordinate,
-            value -> edit(stop, s -> Stops.coordinate(s, value.orElse(null))));
+            value -> edit(stop, s -> s.withCoordinate(value.orElse(null))));
     place.show(stop.coordinate() == null ? "" : Forms.text(stop.coordinate()));
     add("Lat, lon", place);
     FigureField<Optional<ZoneId>> zone =
         new FigureField<>(
-            "Time zone", Forms::zone, value -> edit(stop, s -> Stops.zone(s, value.orElse(null))));
+            "Time zone", Forms::zone, value -> edit(stop, s -> s.withZone(value.orElse(null))));
     zone.show(stop.zone() == null ? "" : stop.zone().getId());
     add("Time zone", zone);
     FigureField<Optional<Duration>> stay =
         new FigureField<>(
-            "Stay", Forms::span, value -> edit(stop, s -> Stops.stay(s, value.orElse(null))));
+            "Stay", Forms::span, value -> edit(stop, s -> s.withStay(value.orElse(null))));
     stay.show(stop.stay() == null ? "" : Forms.text(stop.stay()));
     add("Stay", stay);
     FigureField<Optional<TypedTime>> leave =
         new FigureField<>(
             "Leaving time",
             Forms.time(zoneOf(stop)),
-            value -> edit(stop, s -> Stops.leave(s, value.orElse(null))));
+            value -> edit(stop, s -> s.withTimes(s.arrive(), value.orElse(null))));
     leave.show(stop.leave() == null ? "" : Forms.text(stop.leave()));
     leave.field().setPromptText("2027-04-06 05:45");
     add(index == 0 ? "Departure" : "Leave, typed", leave);
@@ -200,9 +200,7 @@ public final class StopEditor extends VBox {
   private void airChoice(Stop stop) {
     FigureField<Air> air =
         new FigureField<>(
-            "Air to be had",
-            StopEditor::air,
-            value -> edit(stop, s -> with(s, s.place(), s.kind(), value)));
+            "Air to be had", StopEditor::air, value -> edit(stop, s -> s.withAir(value)));
     air.show(airText(stop.air()));
     air.field().setPromptText("none, yes, or up to 100 psi");
     add("Air hose", air);
@@ -340,8 +338,8 @@ public final class StopEditor extends VBox {
             value -> editLeg(from, l -> RouteEdits.withDistance(l, value.orElse(null))));
     distance.show(leg.distance() == null ? "" : leg.distance().text());
     add(RouteEdits.isGuessed(leg) ? "Distance, guessed" : "Distance", distance);
-    speed(from, "Average speed", leg.averageSpeed(), (l, v) -> Stops.average(l, v));
-    speed(from, "Top speed", leg.topSpeed(), (l, v) -> Stops.top(l, v));
+    speed(from, "Average speed", leg.averageSpeed(), Leg::withAverageSpeed);
+    speed(from, "Top speed", leg.topSpeed(), Leg::withTopSpeed);
   }
 
   /** Reads the length of a leg, which ends behind the last point of its profile. */
@@ -432,22 +430,6 @@ public final class StopEditor extends VBox {
       }
     }
     return -1;
-  }
-
-  private static Stop with(Stop stop, String place, Stop.Kind kind, Air air) {
-    return new Stop(
-        stop.id(),
-        place,
-        kind,
-        stop.coordinate(),
-        stop.elevation(),
-        stop.zone(),
-        stop.stay(),
-        stop.arrive(),
-        stop.leave(),
-        air,
-        stop.loadChanges(),
-        stop.remarks());
   }
 
   private void heading(String text) {
