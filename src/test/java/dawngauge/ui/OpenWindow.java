@@ -12,6 +12,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
 import javafx.css.PseudoClass;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
@@ -176,5 +177,12 @@ final class OpenWindow {
 
   void click(Node node) {
     robot.clickOn(node);
+  }
+
+  /** Drags one node to just above the middle of another. */
+  void drag(Region from, Region onto) {
+    Point2D start = onToolkit(() -> from.localToScreen(60, from.getHeight() / 2));
+    Point2D end = onToolkit(() -> onto.localToScreen(60, onto.getHeight() / 2 - 8));
+    robot.drag(start.getX(), start.getY()).moveTo(end.getX(), end.getY()).drop();
   }
 }

@@ -8,5 +8,8 @@ final class Styles {
   /** The chosen stop. */
   static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
+  /** A stop that is taken with the chosen one, to be changed together. */
+  static final PseudoClass TAKEN = PseudoClass.getPseudoClass("taken");
+
   private Styles() {}
 }

@@ -12,7 +12,9 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.MarkShape;
 import java.util.List;
-import java.util.function.BiConsumer;
+import javafx.geometry.HPos;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -23,39 +25,35 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * All tires at the chosen stop. Every figure explains itself: by pointing at it, and in full below
- * the table when it is pressed or focused and Enter is struck.
+ * when it is pressed or focused and Enter is struck.
  */
-public final class TireTable extends VBox {
+final class TireTable extends VBox {
 
   private static final double NINETY = 1.6449;
 
   private final GridPane grid = new GridPane();
-  private final VBox steps = new VBox();
+  private final Label note = new Label();
+  private final StepsPane steps;
   private UnitSystem units = UnitSystem.US;
 
-  /** An empty table. */
-  public TireTable() {
+  /** An empty table whose figures are explained in a pane. */
+  TireTable(StepsPane steps) {
+    this.steps = steps;
     getStyleClass().add("tire-table");
     grid.getStyleClass().add("tire-grid");
-    steps.getStyleClass().add("steps");
-    getChildren().addAll(grid, steps);
+    note.getStyleClass().add("lesser");
+    note.setWrapText(true);
+    getChildren().addAll(grid, note);
   }
 
   /** Shows the tires at a stop. */
-  public void show(Trip trip, StopAdvice stop, UnitSystem shown) {
+  void show(Trip trip, StopAdvice stop, UnitSystem shown) {
     units = shown;
     grid.getChildren().clear();
-    steps.getChildren().clear();
-    String unit = units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
-    Label hint =
-        new Label(
-            "Pressures in "
-                + unit
-                + ". Of 10 readings 9 lie in the range behind ±. Press a figure to see how it came about,"
-                + " step by step, with its source.");
-    hint.getStyleClass().add("lesser");
-    hint.setWrapText(true);
-    steps.getChildren().add(hint);
+    note.setText(
+        "Pressures in "
+            + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
+            + "; 9 of 10 readings lie in the range behind ±. Ahead: the lowest on the leg ahead.");
     String[] heads = {
       "tire", "arrive", "leave", "settled", "ahead", "floor", "aim", "limit", "margin", ""
     };
@@ -63,6 +61,7 @@ public final class TireTable extends VBox {
       Label head = new Label(heads[i]);
       head.getStyleClass().add("table-head");
       head.setMinWidth(USE_PREF_SIZE);
+      GridPane.setHalignment(head, i == 0 ? HPos.LEFT : HPos.RIGHT);
       grid.add(head, i, 0);
     }
     int row = 1;
@@ -72,9 +71,9 @@ public final class TireTable extends VBox {
   }
 
   /** Shows nothing, as where no time is known. */
-  public void clear() {
+  void clear() {
     grid.getChildren().clear();
-    steps.getChildren().clear();
+    note.setText("Shown as soon as the times and the air of the way are known.");
   }
 
   private void row(Trip trip, TireAdvice advice, int row) {
@@ -112,6 +111,8 @@ public final class TireTable extends VBox {
     Label word = new Label(advice.mark().word());
     word.setMinWidth(USE_PREF_SIZE);
     HBox mark = new HBox(5, new MarkShape(advice.mark()), word);
+    mark.setAlignment(Pos.CENTER_LEFT);
+    mark.setPadding(new Insets(0, 0, 0, 4));
     grid.add(mark, 9, row);
   }
 
@@ -150,46 +151,10 @@ public final class TireTable extends VBox {
     button.setMinWidth(USE_PREF_SIZE);
     button.setAccessibleText(what + ": " + text);
     Tooltip tip = new Tooltip(what);
-    tip.setOnShowing(event -> tip.setText(what + "\n" + written(maker.make())));
+    tip.setOnShowing(event -> tip.setText(what + "\n" + steps.written(maker.make())));
     button.setTooltip(tip);
-    button.setOnAction(event -> explain(what + ": " + text, maker.make()));
+    button.setOnAction(event -> steps.explain(what + ": " + text, maker.make()));
+    GridPane.setHalignment(button, HPos.RIGHT);
     grid.add(button, column, row);
-  }
-
-  private String written(List<Step> list) {
-    StringBuilder text = new StringBuilder();
-    each(list, (figure, what) -> text.append(figure).append("   ").append(what).append('\n'));
-    return text.toString().strip();
-  }
-
-  private void explain(String heading, List<Step> list) {
-    steps.getChildren().clear();
-    Label head = new Label(heading);
-    head.getStyleClass().add("steps-heading");
-    head.setWrapText(true);
-    steps.getChildren().add(head);
-    GridPane lines = new GridPane();
-    lines.getStyleClass().add("steps-grid");
-    each(
-        list,
-        (figure, what) -> {
-          Label number = new Label(figure);
-          number.getStyleClass().add("step-figure");
-          number.setMinWidth(USE_PREF_SIZE);
-          Label words = new Label(what);
-          words.setWrapText(true);
-          lines.addRow(lines.getRowCount(), number, words);
-        });
-    steps.getChildren().add(lines);
-  }
-
-  private void each(List<Step> list, BiConsumer<String, String> taker) {
-    for (Step step : list) {
-      String figure =
-          step.result().kind() == QuantityKind.RATIO
-              ? units.format(step.result(), 1)
-              : units.format(step.result());
-      taker.accept(figure, step.what().in(units) + " [" + step.authority().text() + "]");
-    }
   }
 }
