@@ -167,6 +167,17 @@ class EditWindowTest extends WindowTest {
   }
 
   @Test
+  void aStopIsInsertedByAPressThatEndsAnEdit() {
+    OpenWindow open = open(demo());
+    int stops = demo().route().stops().size();
+    open.write("Place", "Alamosa yard");
+    open.click(open.buttons("+ stop").get(0));
+    open.until("the stop is there", () -> open.rows().size() == stops + 1);
+    assertThat(open.document.trip().route().stops().get(0).place()).isEqualTo("Alamosa yard");
+    assertThat(open.document.trip().route().stops().get(1).place()).isEqualTo("New stop");
+  }
+
+  @Test
   void aKindIsChosen() {
     OpenWindow open = open(demo());
     choose(open, 1);

@@ -1,6 +1,7 @@
 package dawngauge.ui.route;
 
 import dawngauge.trip.WheelPosition;
+import dawngauge.ui.common.Texts;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
@@ -52,7 +53,7 @@ final class LedgerHead extends VBox {
     }
     traced.setAccessibleText("Tire whose trace is shown");
     traced.setTooltip(wrapped(KEY));
-    traced.setMinWidth(120);
+    traced.setMinWidth(186);
     traced.setPrefWidth(186);
     traceShown.setSelected(true);
     stopShown.setSelected(true);
@@ -63,11 +64,16 @@ final class LedgerHead extends VBox {
     traceShown.setTooltip(wrapped("Show or fold away the trace. " + KEY));
     stopShown.setTooltip(wrapped("Show or fold away the chosen stop"));
     of.setMinWidth(USE_PREF_SIZE);
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    Label whose = new Label("figures of the tightest tire");
-    whose.getStyleClass().add("lesser");
-    HBox bar = new HBox(6, whose, gap, traceShown, of, traced, stopShown);
+    Label key =
+        Texts.line(
+            "dark settled, light as the gauge reads, with its range; hatched floor, bracket limit at a"
+                + " cold start, shaded night",
+            "lesser");
+    key.setMinWidth(0);
+    key.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(key, Priority.ALWAYS);
+    key.visibleProperty().bind(traceShown.selectedProperty());
+    HBox bar = new HBox(6, key, traceShown, of, traced, stopShown);
     bar.setAlignment(Pos.CENTER_LEFT);
     bar.getStyleClass().add("bar");
     getChildren().addAll(bar, columns);

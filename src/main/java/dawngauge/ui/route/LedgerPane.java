@@ -220,9 +220,22 @@ public final class LedgerPane extends VBox {
     insert.getStyleClass().add("insert");
     insert.setAccessibleText("Insert a stop after " + Texts.shortened(stop.place()));
     insert.setOnAction(event -> hands.insertAfter(stop.number() - 1));
+    insert.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> insertBy(event, insert, stop));
     HBox row = new HBox(10, lines, insert);
     row.setAlignment(Pos.CENTER_LEFT);
     row.getStyleClass().add("leg-row");
     return row;
+  }
+
+  /**
+   * A press takes the keyboard from a field, whose edit makes these rows anew: a button that waits
+   * for the release would be gone by then.
+   */
+  private void insertBy(MouseEvent event, Button insert, StopLine stop) {
+    if (event.getButton() == MouseButton.PRIMARY) {
+      insert.requestFocus();
+      hands.insertAfter(stop.number() - 1);
+      event.consume();
+    }
   }
 }

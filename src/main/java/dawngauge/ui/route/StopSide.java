@@ -57,6 +57,9 @@ final class StopSide extends BorderPane {
     content.getStyleClass().add("side");
     scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
+    scroll
+        .viewportBoundsProperty()
+        .addListener((property, before, now) -> tires.fit(now.getWidth()));
     setTop(bar);
     setCenter(scroll);
     setMinWidth(300);

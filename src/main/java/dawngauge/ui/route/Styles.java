@@ -11,5 +11,8 @@ final class Styles {
   /** A stop that is taken with the chosen one, to be changed together. */
   static final PseudoClass TAKEN = PseudoClass.getPseudoClass("taken");
 
+  /** There is little room. */
+  static final PseudoClass TIGHT = PseudoClass.getPseudoClass("tight");
+
   private Styles() {}
 }

@@ -30,11 +30,43 @@ import org.jspecify.annotations.Nullable;
 final class TireTable extends VBox {
 
   private static final double NINETY = 1.6449;
+  private static final int SETTLED = 3;
+
+  /** What there is room for. */
+  private enum Room {
+    /** Every column, with its range. */
+    ALL(470, 570),
+    /** The range on arrival, which is compared with the gauge; no settled figures. */
+    ARRIVAL(410, 460),
+    /** No ranges and no settled figures: they are told on asking. */
+    LITTLE(0, 0);
+
+    private final double us;
+    private final double si;
+
+    Room(double us, double si) {
+      this.us = us;
+      this.si = si;
+    }
+
+    static Room in(double width, UnitSystem units) {
+      for (Room room : values()) {
+        if (width >= (units == UnitSystem.US ? room.us : room.si)) {
+          return room;
+        }
+      }
+      return LITTLE;
+    }
+  }
 
   private final GridPane grid = new GridPane();
   private final Label note = new Label();
   private final StepsPane steps;
   private UnitSystem units = UnitSystem.US;
+  private @Nullable Trip trip;
+  private @Nullable StopAdvice stop;
+  private Room room = Room.ALL;
+  private double available = Double.MAX_VALUE;
 
   /** An empty table whose figures are explained in a pane. */
   TireTable(StepsPane steps) {
@@ -49,15 +81,23 @@ final class TireTable extends VBox {
   /** Shows the tires at a stop. */
   void show(Trip trip, StopAdvice stop, UnitSystem shown) {
     units = shown;
+    this.trip = trip;
+    this.stop = stop;
+    room = Room.in(available, units);
+    grid.pseudoClassStateChanged(Styles.TIGHT, room != Room.ALL);
     grid.getChildren().clear();
     note.setText(
         "Pressures in "
             + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
-            + "; 9 of 10 readings lie in the range behind ±. Ahead: the lowest on the leg ahead.");
+            + (room == Room.LITTLE ? "" : "; 9 of 10 readings lie in the range behind ±")
+            + ". Ahead: the lowest on the leg ahead.");
     String[] heads = {
       "tire", "arrive", "leave", "settled", "ahead", "floor", "aim", "limit", "margin", ""
     };
     for (int i = 0; i < heads.length; i++) {
+      if (room != Room.ALL && i == SETTLED) {
+        continue;
+      }
       Label head = new Label(heads[i]);
       head.getStyleClass().add("table-head");
       head.setMinWidth(USE_PREF_SIZE);
@@ -70,8 +110,19 @@ final class TireTable extends VBox {
     }
   }
 
+  /** Leaves out what a width has no room for. */
+  void fit(double width) {
+    available = width;
+    Trip shown = trip;
+    StopAdvice at = stop;
+    if (Room.in(width, units) != room && shown != null && at != null) {
+      show(shown, at, units);
+    }
+  }
+
   /** Shows nothing, as where no time is known. */
   void clear() {
+    stop = null;
     grid.getChildren().clear();
     note.setText("Shown as soon as the times and the air of the way are known.");
   }
@@ -87,9 +138,14 @@ final class TireTable extends VBox {
     Moment check = at.check();
     Moment leaving = at.leaving();
     String who = at.fitted().position().words();
-    figure(1, row, reading(arrival), who + ", arriving", () -> stepsTo(arrival));
-    figure(2, row, reading(check), who + ", before leaving", () -> stepsTo(check));
-    figure(3, row, settled(leaving), who + ", settled when leaving", () -> stepsTo(leaving));
+    figure(
+        1, row, reading(arrival, room != Room.LITTLE), who + ", arriving", () -> stepsTo(arrival));
+    figure(
+        2, row, reading(check, room == Room.ALL), who + ", before leaving", () -> stepsTo(check));
+    if (room == Room.ALL) {
+      figure(
+          SETTLED, row, settled(leaving), who + ", settled when leaving", () -> stepsTo(leaving));
+    }
     Moment low = at.low() == null ? null : at.low().moment();
     figure(
         4,
@@ -120,9 +176,12 @@ final class TireTable extends VBox {
     return moment == null ? List.of() : Explanation.ofReading(moment);
   }
 
-  private String reading(@Nullable Moment moment) {
+  private String reading(@Nullable Moment moment, boolean withRange) {
     if (moment == null || Double.isNaN(moment.reading())) {
       return "–";
+    }
+    if (!withRange) {
+      return Wording.pressure(moment.reading(), units);
     }
     double spread = NINETY * moment.readingSigma();
     return Wording.pressure(moment.reading(), units) + " ±" + Wording.pressure(spread, units);
