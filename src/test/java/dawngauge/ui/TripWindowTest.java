@@ -30,7 +30,7 @@ class TripWindowTest extends WindowTest {
     OpenWindow open = open(demo());
     List<String> table = open.tireTable();
     open.press(open.buttons("psi, °F, mi → bar, °C, km").get(0));
-    assertThat(open.tireTable()).hasSameSizeAs(table).isNotEqualTo(table);
+    assertThat(open.tireTable()).isNotEmpty().isNotEqualTo(table);
     assertThat(open.texts("lesser").toString()).contains("°C", " m").doesNotContain("°F", " ft ");
     assertThat(open.field("Elevation").getText()).isEqualTo("7543 ft"); // as it was typed
     assertThat(open.document.trip()).isEqualTo(demo());
