@@ -61,7 +61,7 @@ public final class Ambient {
       if (series != null || need.required()) {
         stations.add(
             new Station(
-                need.stop(), need.point() == null, need.meters(), need.elevationMeters(), series));
+                need.stop(), need.isAtStop(), need.meters(), need.elevationMeters(), series));
       }
     }
     return Outcome.of(new Ambient(stations), problems);

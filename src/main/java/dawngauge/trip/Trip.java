@@ -27,9 +27,13 @@ public record Trip(
     log = List.copyOf(log);
   }
 
-  /** The same trip with another route. */
+  /** The same trip with another route. Air on a leg goes where the leg leads elsewhere now. */
   public Trip withRoute(Route other) {
-    return new Trip(name, rig, other, ambient, log, remarks);
+    List<AmbientEntry> air =
+        ambient.stream()
+            .filter(e -> e.isAtStop() || route.after(e.stop()).equals(other.after(e.stop())))
+            .toList();
+    return new Trip(name, rig, other, air, log, remarks);
   }
 
   /** The same trip with another rig. */
