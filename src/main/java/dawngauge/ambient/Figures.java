@@ -27,8 +27,9 @@ final class Figures {
     return Entered.of(QuantityKind.ELEVATION, Math.round(elevation.meters()) + " m");
   }
 
-  static Entered<Distance> of(Distance distance) {
-    return Entered.of(QuantityKind.DISTANCE, Math.round(distance.meters()) + " m");
+  /** A way that finds its point again when it is read, to the last digit. */
+  static Entered<Distance> exactly(Distance distance) {
+    return Entered.of(QuantityKind.DISTANCE, distance.meters() + " m");
   }
 
   private static String tenths(double number) {
