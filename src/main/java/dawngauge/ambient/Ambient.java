@@ -67,6 +67,23 @@ public final class Ambient {
     return Outcome.of(new Ambient(stations), problems);
   }
 
+  /** The same air under another weather. */
+  public Ambient under(WhatIf whatIf) {
+    return new Ambient(
+        stations.stream()
+            .map(
+                s ->
+                    s.series == null || !whatIf.changes(s.stop)
+                        ? s
+                        : new Station(
+                            s.stop,
+                            s.atStop,
+                            s.meters,
+                            s.elevation,
+                            new OtherAir(s.series, whatIf)))
+            .toList());
+  }
+
   /** The series given for a stop, or null. */
   public @Nullable AirSeries seriesAt(int stop) {
     Station station = byStop.get(stop);

@@ -119,6 +119,14 @@ public final class WeatherFill {
     return new Result(fill.filledTrip(), fill.filled, fill.problems, fill.asked);
   }
 
+  /** Fills a trip with typical days alone; what a service forecast before stays. */
+  public static Result typical(Trip trip, Itinerary itinerary) {
+    WeatherFill fill = new WeatherFill(trip, itinerary);
+    List<WeatherPoint> points = WeatherPoint.of(trip, itinerary, fill.problems);
+    points.stream().filter(WeatherPoint::isAtStop).forEach(point -> fill.take(point, null, true));
+    return new Result(fill.filledTrip(), fill.filled, fill.problems, 0);
+  }
+
   private List<Answered> ask(
       Function<WeatherQuery, Outcome<WeatherAnswer>> service, Progress progress) {
     List<WeatherPoint> points = WeatherPoint.of(trip, itinerary, problems);
@@ -171,8 +179,12 @@ public final class WeatherFill {
   }
 
   private void take(Answered answered) {
-    WeatherPoint point = answered.point;
-    AmbientEntry hours = answered.answer.value().map(a -> entry(point, a)).orElse(null);
+    AmbientEntry hours = answered.answer.value().map(a -> entry(answered.point, a)).orElse(null);
+    take(answered.point, hours, !answered.answer.hasValue());
+  }
+
+  /** Takes the hours that a place got, with typical days where they do not reach. */
+  private void take(WeatherPoint point, @Nullable AmbientEntry hours, boolean unanswered) {
     boolean reaches = hours != null && reaches(hours, point);
     List<AmbientEntry> typical = List.of();
     if (point.isAtStop() && !reaches) {
@@ -180,8 +192,8 @@ public final class WeatherFill {
       typical = days.value().orElse(List.of());
       problems.addAll(days.problems());
     }
-    boolean failed = !answered.answer.hasValue() && keepsEarlier(point);
-    if (failed || (hours == null && typical.isEmpty())) {
+    boolean keeps = unanswered && earlier(point) != null;
+    if (keeps || (hours == null && typical.isEmpty())) {
       filled.add(new Filled(point.name(), point.isAtStop(), earlier(point), false));
       return;
     }
@@ -262,10 +274,6 @@ public final class WeatherFill {
         visit.arrive(),
         visit.leave(),
         true);
-  }
-
-  private boolean keepsEarlier(WeatherPoint point) {
-    return earlier(point) != null;
   }
 
   private @Nullable Provenance earlier(WeatherPoint point) {
