@@ -67,8 +67,12 @@ public final class Ambient {
     return Outcome.of(new Ambient(stations), problems);
   }
 
-  /** The same air under another weather. */
-  public Ambient under(WhatIf whatIf) {
+  /**
+   * The same air under another weather.
+   *
+   * @param after epoch seconds of the last reading, up to which the air stays as it was
+   */
+  public Ambient under(WhatIf whatIf, double after) {
     return new Ambient(
         stations.stream()
             .map(
@@ -80,7 +84,7 @@ public final class Ambient {
                             s.atStop,
                             s.meters,
                             s.elevation,
-                            new OtherAir(s.series, whatIf)))
+                            new OtherAir(s.series, whatIf, after)))
             .toList());
   }
 

@@ -3,30 +3,52 @@ package dawngauge.ambient;
 import dawngauge.explain.Phrase;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.trip.Provenance;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
-/** A series as it would be under another weather. */
-record OtherAir(AirSeries series, WhatIf whatIf) implements AirSeries {
+/**
+ * A series as it would be under another weather. Up to the last reading it is as it was given: what
+ * has been read was read in that air.
+ *
+ * @param series as given
+ * @param whatIf the other weather
+ * @param after epoch seconds from which on it is another
+ */
+record OtherAir(AirSeries series, WhatIf whatIf, double after) implements AirSeries {
+
+  /** The step to the other weather takes so long, in seconds. */
+  private static final double STEP = 1;
 
   @Override
   public double kelvinsAt(double epochSeconds) {
-    return whatIf.kelvins(series, epochSeconds);
+    return epochSeconds <= after
+        ? series.kelvinsAt(epochSeconds)
+        : whatIf.kelvins(series, epochSeconds);
   }
 
   /** At an edge of the band the air is taken as it is there, without a band of its own. */
   @Override
   public double sigmaAt(double epochSeconds) {
-    return whatIf.edge() == 0 ? series.sigmaAt(epochSeconds) : 0;
+    boolean given = whatIf.edge() == 0 || epochSeconds <= after;
+    return given ? series.sigmaAt(epochSeconds) : 0;
   }
 
   @Override
   public double coldSideAt(double epochSeconds) {
-    return whatIf.edge() == 0 ? series.coldSideAt(epochSeconds) : 0;
+    boolean given = whatIf.edge() == 0 || epochSeconds <= after;
+    return given ? series.coldSideAt(epochSeconds) : 0;
   }
 
   @Override
   public List<Double> kinks() {
-    return series.kinks();
+    List<Double> kinks = new ArrayList<>(series.kinks());
+    if (Double.isFinite(after)) {
+      kinks.add(after);
+      kinks.add(after + STEP);
+    }
+    Collections.sort(kinks);
+    return kinks;
   }
 
   @Override

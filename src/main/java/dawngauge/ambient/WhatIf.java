@@ -54,6 +54,11 @@ public record WhatIf(double shiftKelvins, double edge, int from, int to, Duratio
     return new WhatIf(kelvins, 0, from, to, Duration.ZERO);
   }
 
+  /** The same over a part of the route. */
+  public WhatIf over(int first, int last) {
+    return new WhatIf(shiftKelvins, edge, first, last, later);
+  }
+
   /** The same with another start. */
   public WhatIf starting(Duration byLater) {
     return new WhatIf(shiftKelvins, edge, from, to, byLater);

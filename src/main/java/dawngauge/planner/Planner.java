@@ -23,6 +23,7 @@ import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.settings.Settings;
 import dawngauge.trip.Itinerary;
+import dawngauge.trip.LogEvent;
 import dawngauge.trip.Trip;
 import dawngauge.tripfile.SafeFile;
 import dawngauge.tripfile.TripFile;
@@ -143,7 +144,7 @@ public final class Planner {
     sources.addAll(further);
     Outcome<Ambient> ambient = Ambient.of(needs, sources);
     problems.addAll(ambient.problems());
-    Ambient air = ambient.get().under(whatIf);
+    Ambient air = ambient.get().under(whatIf, lastReading(trip));
     Forecaster forecaster = new Forecaster(trip, itinerary.get(), air, options());
     var advice = new Adviser(forecaster, thresholds()).advise();
     problems.addAll(advice.forecast().problems());
@@ -176,6 +177,15 @@ public final class Planner {
         .value()
         .map(itinerary -> AirChange.since(trip, itinerary, LEAST_CHANGE))
         .orElse(List.of());
+  }
+
+  /** Epoch seconds of the last reading; minus infinity where there is none. */
+  private static double lastReading(Trip trip) {
+    return trip.log().stream()
+        .filter(event -> event instanceof LogEvent.Reading)
+        .mapToDouble(event -> event.time().instant().toEpochMilli() / 1000.0)
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
   }
 
   private ForecastOptions options() {

@@ -228,6 +228,7 @@ public final class PlannerWindow {
             null,
             item("Route", "Shortcut+1", () -> places.selectToggle(routeButton)),
             item("Rig", "Shortcut+2", () -> places.selectToggle(rigButton)),
+            item("What if…", "Shortcut+3", this::askWhatIf),
             new SeparatorMenuItem(),
             item("Switch units", "Shortcut+U", this::switchUnits),
             item("Switch light and dark", "Shortcut+D", () -> dark.set(!dark.get())));
@@ -238,6 +239,11 @@ public final class PlannerWindow {
             item("Cautions", "F1", this::cautions),
             item("About Dawngauge", "", this::about));
     return new MenuBar(file, edit, view, help);
+  }
+
+  private void askWhatIf() {
+    places.selectToggle(routeButton);
+    route.askWhatIf(true);
   }
 
   private static MenuItem item(String text, String keys, Runnable action) {

@@ -52,6 +52,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
   private final Label summary = new Label();
   private final TitledPane missing = new TitledPane();
   private final Label missingText = new Label();
+  private final WhatIfPane whatIf;
   private @Nullable WheelPosition position;
   private int chosen;
 
@@ -61,6 +62,8 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     this.dark = dark;
     this.side = new StopSide(document, this);
     this.trace = new TracePane(side::explain);
+    this.whatIf = new WhatIfPane(document, () -> askWhatIf(false));
+    whatIf.setVisible(false);
     summary.getStyleClass().add("summary");
     summary.setWrapText(true);
     missing.getStyleClass().add("missing");
@@ -149,9 +152,19 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     }
   }
 
+  /** Shows or folds away another plan under another weather or start. */
+  public void askWhatIf(boolean shown) {
+    whatIf.setVisible(shown);
+    setBottom(shown ? whatIf : null);
+    if (shown) {
+      whatIf.ask();
+    }
+  }
+
   @Override
   public void choose(int row, NavigableSet<Integer> taken) {
     chosen = row;
+    whatIf.chosen(row);
     showSide();
     reveal();
   }
