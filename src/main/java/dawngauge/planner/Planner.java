@@ -93,6 +93,11 @@ public final class Planner {
         : again.problems();
   }
 
+  /** A fingerprint of what stands in a file; empty where it cannot be read. */
+  public Optional<String> fingerprint(Path file) {
+    return SafeFile.fingerprint(file);
+  }
+
   /**
    * Places by name, best first.
    *
