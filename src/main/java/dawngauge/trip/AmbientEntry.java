@@ -23,6 +23,16 @@ public record AmbientEntry(
     @Nullable Entered<TemperatureDifference> uncertainty,
     Remarks remarks) {
 
+  /** The same at another stop. */
+  public AmbientEntry at(String other) {
+    return new AmbientEntry(other, figure, provenance, uncertainty, remarks);
+  }
+
+  /** The same with another spread; null for the one that is assumed. */
+  public AmbientEntry withUncertainty(@Nullable Entered<TemperatureDifference> other) {
+    return new AmbientEntry(stop, figure, provenance, other, remarks);
+  }
+
   /** What is expected. */
   public sealed interface Figure permits Steady, Hourly, LowHigh {}
 
