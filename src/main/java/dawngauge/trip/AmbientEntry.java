@@ -41,6 +41,16 @@ public record AmbientEntry(
     return along == null;
   }
 
+  /** The same at another stop. */
+  public AmbientEntry at(String other) {
+    return new AmbientEntry(other, along, figure, provenance, uncertainty, remarks);
+  }
+
+  /** The same with another spread; null for the one that is assumed. */
+  public AmbientEntry withUncertainty(@Nullable Entered<TemperatureDifference> other) {
+    return new AmbientEntry(stop, along, figure, provenance, other, remarks);
+  }
+
   /** What is expected. */
   public sealed interface Figure permits Steady, Hourly, LowHigh {}
 

@@ -37,7 +37,8 @@ public final class Texts {
     return shortened(text, LONGEST);
   }
 
-  private static String shortened(String text, int longest) {
+  /** A text of which no more than so many characters are shown. */
+  public static String shortened(String text, int longest) {
     return text.length() <= longest ? text : text.substring(0, longest - 1).stripTrailing() + "…";
   }
 

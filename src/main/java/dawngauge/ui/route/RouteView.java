@@ -5,6 +5,7 @@ import dawngauge.ledger.Ledger;
 import dawngauge.ledger.Trace;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.trip.Air;
+import dawngauge.trip.GroupEdits;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
@@ -204,22 +205,19 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
 
   @Override
   public void move(NavigableSet<Integer> rows, int before) {
-    int from = rows.first();
-    int to = before > from ? before - 1 : before;
-    if (to >= 0 && to < document.trip().route().stops().size() && to != from) {
-      chosen = to;
-      document.edit(RouteEdits.move(document.trip(), from, to));
+    Trip moved = GroupEdits.move(document.trip(), rows, before);
+    if (!moved.equals(document.trip())) {
+      chosen = Math.max(0, before - rows.headSet(before).size());
+      document.edit(moved);
       Platform.runLater(this::reveal);
     }
   }
 
   @Override
   public void remove(NavigableSet<Integer> rows) {
-    int gone = rows.first();
-    if (gone < document.trip().route().stops().size()) {
-      chosen = Math.max(0, Math.min(gone, document.trip().route().stops().size() - 2));
-      document.edit(RouteEdits.remove(document.trip(), gone));
-    }
+    Trip rest = GroupEdits.remove(document.trip(), rows);
+    chosen = Math.max(0, Math.min(rows.first(), rest.route().stops().size() - 1));
+    document.edit(rest);
   }
 
   /** Adds a stop behind the last one. */
@@ -230,9 +228,9 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
   /** Puts a copy of the chosen stop behind it. */
   void duplicate() {
     if (!document.trip().route().stops().isEmpty()) {
-      int from = chosen;
-      chosen = from + 1;
-      document.edit(RouteEdits.duplicate(document.trip(), from));
+      NavigableSet<Integer> rows = ledger.taken();
+      chosen = rows.last() + 1;
+      document.edit(GroupEdits.duplicate(document.trip(), rows));
     }
   }
 
