@@ -54,6 +54,7 @@ final class LegLimits {
     return all;
   }
 
+  @SuppressWarnings("ReferenceEquality") // the same object was taken over; equal ones are made anew
   private static boolean same(List<Limits> limits, int visit) {
     return limits.get(visit) == limits.get(visit - 1);
   }
