@@ -67,7 +67,7 @@ class EditWindowTest extends WindowTest {
   void oneDaysLowLeavesTheOtherDaysOfTheStopAsTheyAre() {
     OpenWindow open = open(demo());
     choose(open, 9);
-    open.write("Low", "40 °F");
+    open.write("Low Wed 7 Apr", "40 °F");
     open.keys(KeyCode.ENTER);
     open.until("it is an edit", () -> open.document.dirtyProperty().get());
     assertThat(airOf(open.document.trip(), "graham"))
@@ -153,7 +153,7 @@ class EditWindowTest extends WindowTest {
     open.write("Average speed", "45");
     open.keys(KeyCode.TAB);
     open.until("it is an edit", () -> open.document.dirtyProperty().get());
-    open.until("the next field has the keyboard", () -> {System.err.println("FOC "+focused(open)); return "Top speed".equals(focused(open));});
+    open.until("the next field has the keyboard", () -> "Top speed".equals(focused(open)));
   }
 
   @Test
