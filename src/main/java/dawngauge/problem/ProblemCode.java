@@ -41,6 +41,17 @@ public enum ProblemCode {
       Severity.GAP,
       "no air temperature: nothing is forecast here; give a temperature, hours, or the day's low and"
           + " high"),
+  NO_PLACE_FOR_WEATHER(
+      Severity.GAP,
+      "no air temperature can be asked for: it needs the stop's coordinates and elevation; choose the"
+          + " place from the list, or type them"),
+  WEATHER_STOPPED(
+      Severity.NOTE,
+      "stopped after {0} of {1} places; what was answered is kept, ask again for the rest"),
+  NO_TYPICAL_HERE(
+      Severity.GAP,
+      "typical temperatures are only known between 24.5 and 49.5 °N, 125 and 66.5 °W; type the day's"
+          + " low and high"),
   NO_PLACE_FOR_CURVE(
       Severity.GAP,
       "low and high need sunrise and sunset, so the stop's coordinates and time zone; give them, or"

@@ -131,11 +131,13 @@ public final class RouteEdits {
     return id;
   }
 
-  /** Puts other air in the place of all entries of a stop. */
+  /** Puts other air in the place of all entries of a stop; those on its leg stay. */
   public static Trip withAir(Trip trip, String stopId, List<AmbientEntry> entries) {
     List<AmbientEntry> air =
         new ArrayList<>(
-            trip.ambient().stream().filter(entry -> !entry.stop().equals(stopId)).toList());
+            trip.ambient().stream()
+                .filter(entry -> !entry.isAtStop() || !entry.stop().equals(stopId))
+                .toList());
     air.addAll(entries);
     return trip.withAmbient(air);
   }

@@ -52,7 +52,10 @@ public record StopAir(String stop, List<AmbientEntry> entries) {
   /** What a trip gives for a stop. */
   public static StopAir of(Trip trip, String stop) {
     return new StopAir(
-        stop, trip.ambient().stream().filter(entry -> entry.stop().equals(stop)).toList());
+        stop,
+        trip.ambient().stream()
+            .filter(entry -> entry.isAtStop() && entry.stop().equals(stop))
+            .toList());
   }
 
   /** The kind that counts; null where nothing is given. */

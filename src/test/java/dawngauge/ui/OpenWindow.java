@@ -3,6 +3,7 @@ package dawngauge.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
+import dawngauge.planner.UserDesk;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
@@ -33,12 +34,13 @@ final class OpenWindow {
   final Stage stage;
   final TripDocument document;
   final PlannerWindow window;
+  final FakeAsker answers = new FakeAsker();
   private final FxRobot robot = new FxRobot();
 
-  private OpenWindow(Stage stage, TripDocument document) {
+  private OpenWindow(Stage stage, UserDesk desk, TripDocument document) {
     this.stage = stage;
     this.document = document;
-    this.window = new PlannerWindow(stage, WindowTest.planner(), document);
+    this.window = new PlannerWindow(stage, WindowTest.planner(), desk, document, answers, false);
     stage.setX(0);
     stage.setY(0);
     stage.show();
@@ -46,8 +48,9 @@ final class OpenWindow {
   }
 
   /** Opens a window on a trip and waits until it is there. */
-  static OpenWindow on(Planner planner, Trip trip) {
-    OpenWindow open = onToolkit(() -> new OpenWindow(new Stage(), new TripDocument(planner, trip)));
+  static OpenWindow on(Planner planner, UserDesk desk, Trip trip) {
+    OpenWindow open =
+        onToolkit(() -> new OpenWindow(new Stage(), desk, new TripDocument(planner, trip)));
     open.until("the window has the keyboard", () -> open.stage.isFocused());
     return open;
   }

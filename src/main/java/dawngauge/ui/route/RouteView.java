@@ -5,6 +5,7 @@ import dawngauge.ledger.Ledger;
 import dawngauge.ledger.Trace;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.trip.Air;
+import dawngauge.trip.GroupEdits;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
@@ -52,6 +53,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
   private final Label summary = new Label();
   private final TitledPane missing = new TitledPane();
   private final Label missingText = new Label();
+  private final WhatIfPane whatIf;
   private @Nullable WheelPosition position;
   private int chosen;
 
@@ -61,6 +63,8 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     this.dark = dark;
     this.side = new StopSide(document, this);
     this.trace = new TracePane(side::explain);
+    this.whatIf = new WhatIfPane(document, () -> askWhatIf(false));
+    whatIf.setVisible(false);
     summary.getStyleClass().add("summary");
     summary.setWrapText(true);
     missing.getStyleClass().add("missing");
@@ -149,9 +153,19 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     }
   }
 
+  /** Shows or folds away another plan under another weather or start. */
+  public void askWhatIf(boolean shown) {
+    whatIf.setVisible(shown);
+    setBottom(shown ? whatIf : null);
+    if (shown) {
+      whatIf.ask();
+    }
+  }
+
   @Override
   public void choose(int row, NavigableSet<Integer> taken) {
     chosen = row;
+    whatIf.chosen(row);
     showSide();
     reveal();
   }
@@ -191,22 +205,19 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
 
   @Override
   public void move(NavigableSet<Integer> rows, int before) {
-    int from = rows.first();
-    int to = before > from ? before - 1 : before;
-    if (to >= 0 && to < document.trip().route().stops().size() && to != from) {
-      chosen = to;
-      document.edit(RouteEdits.move(document.trip(), from, to));
+    Trip moved = GroupEdits.move(document.trip(), rows, before);
+    if (!moved.equals(document.trip())) {
+      chosen = Math.max(0, before - rows.headSet(before).size());
+      document.edit(moved);
       Platform.runLater(this::reveal);
     }
   }
 
   @Override
   public void remove(NavigableSet<Integer> rows) {
-    int gone = rows.first();
-    if (gone < document.trip().route().stops().size()) {
-      chosen = Math.max(0, Math.min(gone, document.trip().route().stops().size() - 2));
-      document.edit(RouteEdits.remove(document.trip(), gone));
-    }
+    Trip rest = GroupEdits.remove(document.trip(), rows);
+    chosen = Math.max(0, Math.min(rows.first(), rest.route().stops().size() - 1));
+    document.edit(rest);
   }
 
   /** Adds a stop behind the last one. */
@@ -217,9 +228,9 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
   /** Puts a copy of the chosen stop behind it. */
   void duplicate() {
     if (!document.trip().route().stops().isEmpty()) {
-      int from = chosen;
-      chosen = from + 1;
-      document.edit(RouteEdits.duplicate(document.trip(), from));
+      NavigableSet<Integer> rows = ledger.taken();
+      chosen = rows.last() + 1;
+      document.edit(GroupEdits.duplicate(document.trip(), rows));
     }
   }
 
