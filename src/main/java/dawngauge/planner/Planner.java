@@ -29,6 +29,7 @@ import dawngauge.tripfile.SafeFile;
 import dawngauge.tripfile.TripFile;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -127,6 +128,14 @@ public final class Planner {
   /** The starter as a trip. */
   public Outcome<Trip> starterTrip() {
     return TripFile.parse(starter());
+  }
+
+  /**
+   * A first haul as a trip, with typical temperatures where none were entered; empty until both
+   * places are known.
+   */
+  public Optional<Trip> first(FirstHaul haul, LocalDate today) {
+    return haul.trip(today).map(trip -> trip.ambient().isEmpty() ? typical(trip).trip() : trip);
   }
 
   /** Forecast and advice for a trip. */

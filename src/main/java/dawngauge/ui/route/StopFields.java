@@ -12,6 +12,7 @@ import dawngauge.trip.StopEdits;
 import dawngauge.trip.TypedTime;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
+import dawngauge.ui.common.PlaceOffers;
 import dawngauge.ui.common.Texts;
 import java.time.Duration;
 import java.time.ZonedDateTime;

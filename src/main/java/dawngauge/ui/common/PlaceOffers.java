@@ -1,11 +1,9 @@
-package dawngauge.ui.route;
+package dawngauge.ui.common;
 
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.GreatCircle;
 import dawngauge.geo.Place;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.ui.common.FigureField;
-import dawngauge.ui.common.Tasks;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
@@ -27,10 +25,10 @@ import org.jspecify.annotations.Nullable;
  * click takes it, Escape closes the list; Enter without a choice keeps what was typed. A place that
  * is taken brings its coordinates, and its height and time zone as estimates.
  */
-final class PlaceOffers {
+public final class PlaceOffers {
 
   /** So many are offered at the most. */
-  static final int MOST = 8;
+  public static final int MOST = 8;
 
   private static final int SHORTEST = 2;
   private static final double ROW = 26;
@@ -53,7 +51,7 @@ final class PlaceOffers {
    * @param search finds places by a text, near ones first
    * @param taken takes a place from the list
    */
-  PlaceOffers(
+  public PlaceOffers(
       FigureField<String> field,
       Supplier<UnitSystem> units,
       Supplier<@Nullable Coordinate> near,
