@@ -48,6 +48,9 @@ public enum ProblemCode {
   WEATHER_STOPPED(
       Severity.NOTE,
       "stopped after {0} of {1} places; what was answered is kept, ask again for the rest"),
+  PLACE_NOT_TAKEN(
+      Severity.ERROR,
+      "several places, or none, are called \"{0}\"; take one from the list while typing (Down, Enter)"),
   NO_TYPICAL_HERE(
       Severity.GAP,
       "typical temperatures are only known between 24.5 and 49.5 °N, 125 and 66.5 °W; type the day's"

@@ -12,9 +12,11 @@ import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.rig.RigView;
 import dawngauge.ui.route.RouteView;
+import dawngauge.ui.start.FirstStartView;
 import java.io.File;
 import java.net.URL;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Application;
@@ -120,6 +122,7 @@ public final class PlannerWindow {
     stage.setScene(scene);
     placed(last);
     document.unitsProperty().addListener((p, was, now) -> desk.remember(s -> s.withUnits(now)));
+    document.plannedProperty().addListener(change -> showAgain());
     stage.focusedProperty().addListener(change -> lookAround());
     stage.setOnCloseRequest(
         event -> {
@@ -288,10 +291,46 @@ public final class PlannerWindow {
     dark.set(darkBy(theme));
   }
 
-  /** Starts a new trip, after asking about the one before. */
+  /** Starts a new trip on the first page, after asking about the one before. */
   void startNew() {
     if (files.mayLeave()) {
-      planner.starterTrip().value().ifPresent(trip -> document.replace(trip, Optional.empty()));
+      showFirst();
+    }
+  }
+
+  /** Shows the first page; the trip stays until that one's is taken. */
+  void showFirst() {
+    FirstStartView first =
+        new FirstStartView(
+            planner,
+            document.unitsProperty(),
+            LocalDate.now(desk.clock()),
+            trip -> {
+              document.recover(trip, Optional.empty());
+              showAgain();
+            },
+            button("Open a trip…", files::open),
+            button("An empty starter instead", this::starter));
+    root.setCenter(first);
+    places.getToggles().forEach(toggle -> ((ToggleButton) toggle).setDisable(true));
+  }
+
+  private void starter() {
+    planner
+        .starterTrip()
+        .value()
+        .ifPresent(
+            trip -> {
+              document.replace(trip, Optional.empty());
+              showAgain();
+            });
+  }
+
+  /** Leaves the first page. */
+  private void showAgain() {
+    places.getToggles().forEach(toggle -> ((ToggleButton) toggle).setDisable(false));
+    if (root.getCenter() instanceof FirstStartView) {
+      root.setCenter(places.getSelectedToggle() == rigButton ? rig : route);
     }
   }
 

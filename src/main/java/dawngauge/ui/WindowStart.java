@@ -39,7 +39,12 @@ public final class WindowStart {
           document.replace(trip, file);
           file.ifPresent(
               opened -> desk.remember(s -> s.withRecent(opened.toAbsolutePath().toString())));
-          new PlannerWindow(stage, planner, desk, document, new DialogAsker(stage), systemDark);
+          PlannerWindow window =
+              new PlannerWindow(stage, planner, desk, document, new DialogAsker(stage), systemDark);
+          boolean starter = planner.starterTrip().value().filter(trip::equals).isPresent();
+          if (file.isEmpty() && starter) {
+            window.showFirst();
+          }
         };
     try {
       Application.launch(Program.class);
