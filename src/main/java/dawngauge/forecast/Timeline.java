@@ -203,7 +203,7 @@ final class Timeline {
     int low = 0;
     int high = leave.length - 1;
     while (low < high) {
-      int middle = (low + high) / 2;
+      int middle = (low + high) >>> 1;
       if (epochSeconds <= seconds[leave[middle]]) {
         high = middle;
       } else {

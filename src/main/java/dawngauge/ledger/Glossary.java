@@ -18,10 +18,11 @@ public final class Glossary {
   public record Entry(String word, String meaning) {}
 
   private static final List<Entry> ALL =
-      BundledLines.of("/dawngauge/help/glossary.md").stream()
-          .filter(line -> line.startsWith(START))
-          .map(Glossary::entry)
-          .toList();
+      List.copyOf(
+          BundledLines.of("/dawngauge/help/glossary.md").stream()
+              .filter(line -> line.startsWith(START))
+              .map(Glossary::entry)
+              .toList());
 
   private Glossary() {}
 

@@ -9,10 +9,12 @@ import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
 import javafx.css.PseudoClass;
+import javafx.event.EventHandler;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -21,7 +23,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
+import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
@@ -173,9 +177,32 @@ final class OpenWindow {
     until("the text is in", () -> field.getText().equals(text));
   }
 
-  /** Strikes keys, the last while the ones before are held. */
+  /**
+   * Strikes keys, the last while the ones before are held. All of it is sent before the window gets
+   * to answer: a key that is held down while the window works is repeated by the display, and where
+   * the answer takes longer than the repeat the key would never be let go.
+   */
   void keys(KeyCode... keys) {
-    robot.push(keys);
+    CountDownLatch letGo = new CountDownLatch(keys.length);
+    EventHandler<KeyEvent> counting = event -> letGo.countDown();
+    run(
+        () -> {
+          stage.addEventFilter(KeyEvent.KEY_RELEASED, counting);
+          Robot striking = new Robot();
+          for (KeyCode key : keys) {
+            striking.keyPress(real(key));
+          }
+          for (int i = keys.length - 1; i >= 0; i--) {
+            striking.keyRelease(real(keys[i]));
+          }
+        });
+    until("the keys were let go", () -> letGo.getCount() == 0);
+    run(() -> stage.removeEventFilter(KeyEvent.KEY_RELEASED, counting));
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private static KeyCode real(KeyCode key) {
+    return key == KeyCode.SHORTCUT ? KeyCode.CONTROL : key;
   }
 
   void click(Node node) {
