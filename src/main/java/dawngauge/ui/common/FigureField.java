@@ -70,7 +70,7 @@ public final class FigureField<T> extends VBox {
 
   private void keyed(KeyEvent event) {
     if (event.getCode() == KeyCode.ESCAPE && draft() != null) {
-      put(valid);
+      drop();
       event.consume();
     }
   }
@@ -138,6 +138,11 @@ public final class FigureField<T> extends VBox {
     }
     shown = field.getText();
     message.setVisible(false);
+  }
+
+  /** Drops a draft. */
+  public void drop() {
+    put(valid);
   }
 
   /** Ends all editing by this field, as before it leaves the window. */
