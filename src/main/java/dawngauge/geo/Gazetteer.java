@@ -54,6 +54,20 @@ public final class Gazetteer {
    * @param most how many to give at most, zero or more
    */
   public List<Place> search(String text, @Nullable Coordinate near, int most) {
+    return find(text, near, most).stream().map(Found::place).toList();
+  }
+
+  /**
+   * A place that was found.
+   *
+   * @param place the place
+   * @param whole whether the text is its name, with or without what stands behind it; else the name
+   *     only begins with the text or contains it
+   */
+  public record Found(Place place, boolean whole) {}
+
+  /** The same as {@link #search}, and how well each place answers to the text. */
+  public List<Found> find(String text, @Nullable Coordinate near, int most) {
     return PlaceSearch.find(table, text, near, most);
   }
 

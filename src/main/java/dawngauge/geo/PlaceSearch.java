@@ -28,7 +28,8 @@ final class PlaceSearch {
   }
 
   /** The best places first. */
-  static List<Place> find(PlaceTable table, String text, @Nullable Coordinate near, int most) {
+  static List<Gazetteer.Found> find(
+      PlaceTable table, String text, @Nullable Coordinate near, int most) {
     String folded = text.length() > LONGEST_TEXT ? "" : FoldedText.of(text);
     if (folded.isEmpty()) {
       return List.of();
@@ -86,7 +87,7 @@ final class PlaceSearch {
     }
   }
 
-  private List<Place> best(@Nullable Coordinate near, int most) {
+  private List<Gazetteer.Found> best(@Nullable Coordinate near, int most) {
     return found.stream()
         .map(index -> new Ranked(index, ranks[index], weight(index, near)))
         .sorted(
@@ -94,7 +95,11 @@ final class PlaceSearch {
                 .thenComparing(Comparator.comparingDouble(Ranked::weight).reversed())
                 .thenComparingInt(Ranked::index))
         .limit(most)
-        .map(ranked -> table.place(ranked.index()))
+        .map(
+            ranked ->
+                new Gazetteer.Found(
+                    table.place(ranked.index()),
+                    ranked.rank() <= PlaceNames.Match.WHOLE.rank(true)))
         .toList();
   }
 

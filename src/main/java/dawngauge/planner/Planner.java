@@ -18,6 +18,8 @@ import dawngauge.geo.Coordinate;
 import dawngauge.geo.Estimate;
 import dawngauge.geo.Gazetteer;
 import dawngauge.geo.Place;
+import dawngauge.geo.PlaceList;
+import dawngauge.geo.Spot;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -33,6 +35,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -108,6 +111,12 @@ public final class Planner {
    */
   public List<Place> places(String text, @Nullable Coordinate near, int most) {
     return Gazetteer.load().search(text, near, most);
+  }
+
+  /** Reads a list of places, one a line; see {@link PlaceList#read}. */
+  public Outcome<PlaceList> placeList(
+      String text, @Nullable Coordinate near, Map<String, Spot> chosen) {
+    return PlaceList.read(Gazetteer.load(), text, near, chosen);
   }
 
   /** Rough elevation and time zone of a place, to be shown as an estimate. */

@@ -86,6 +86,9 @@ public enum ProblemCode {
       Severity.ERROR,
       "there is a temperature at {0} already; change that row, or give another time"),
   HOUR_INCOMPLETE(Severity.NOTE, "a temperature by the hour needs its time, too; give the {0}"),
+  NOTHING_FOR_ALL(
+      Severity.NOTE,
+      "a figure typed here is set at all of them; to have none, clear it at each of them"),
   NO_DAY_FOR_FIGURES(
       Severity.NOTE,
       "low and high belong to a day, and when the rig is here is not known; give the departure and"

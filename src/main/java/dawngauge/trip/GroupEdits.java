@@ -9,6 +9,7 @@ import java.util.NavigableSet;
 import java.util.Objects;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * Changes to several stops of a route at once, each giving a new trip. Stops are counted from 0;
@@ -115,7 +116,14 @@ public final class GroupEdits {
     return grown.withAmbient(air);
   }
 
-  private static NavigableSet<Integer> within(Collection<Integer> rows, int size) {
+  /** All stops of a trip. */
+  public static NavigableSet<Integer> all(Trip trip) {
+    NavigableSet<Integer> rows = new TreeSet<>();
+    IntStream.range(0, trip.route().stops().size()).forEach(rows::add);
+    return rows;
+  }
+
+  static NavigableSet<Integer> within(Collection<Integer> rows, int size) {
     NavigableSet<Integer> known = new TreeSet<>(rows);
     known.removeIf(row -> row < 0 || row >= size);
     return known;

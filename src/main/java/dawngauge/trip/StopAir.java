@@ -68,6 +68,16 @@ public record StopAir(String stop, List<AmbientEntry> entries) {
     return entries.isEmpty() ? null : Kind.LOW_HIGH;
   }
 
+  /** Whether typical days go on where a forecast by the hour ends. */
+  public boolean continues() {
+    AmbientEntry hours = hourly();
+    List<AmbientEntry> days = of(Kind.LOW_HIGH);
+    return hours != null
+        && hours.provenance().kind() == Provenance.Kind.FEED
+        && !days.isEmpty()
+        && days.get(0).provenance().kind() == Provenance.Kind.TYPICAL;
+  }
+
   /** The entries of a kind. */
   public List<AmbientEntry> of(Kind kind) {
     return entries.stream().filter(entry -> Kind.of(entry.figure()) == kind).toList();
@@ -110,6 +120,34 @@ public record StopAir(String stop, List<AmbientEntry> entries) {
       }
     }
     return found;
+  }
+
+  /** The low of a day, or null. */
+  public @Nullable Entered<Temperature> low(LocalDate date) {
+    AmbientEntry entry = day(date);
+    return entry != null && entry.figure() instanceof AmbientEntry.LowHigh day ? day.low() : null;
+  }
+
+  /** The high of a day, or null. */
+  public @Nullable Entered<Temperature> high(LocalDate date) {
+    AmbientEntry entry = day(date);
+    return entry != null && entry.figure() instanceof AmbientEntry.LowHigh day ? day.high() : null;
+  }
+
+  /** Whether one figure stands for low and high of a day, as while only one is typed. */
+  public boolean isOneForBoth(LocalDate date) {
+    Entered<Temperature> one = low(date);
+    return one != null && one.equals(high(date));
+  }
+
+  /** The low that stays where another high is typed: none where one figure stands for both. */
+  public @Nullable Entered<Temperature> lowBeside(LocalDate date) {
+    return isOneForBoth(date) ? null : low(date);
+  }
+
+  /** The same for the high. */
+  public @Nullable Entered<Temperature> highBeside(LocalDate date) {
+    return isOneForBoth(date) ? null : high(date);
   }
 
   /** The days of which low and high are given, in order. */

@@ -93,6 +93,13 @@ final class Menus {
         redo,
         new SeparatorMenuItem(),
         item("Add a stop at the end", "Shortcut+E", route::append),
+        item(
+            "Paste a list of places…",
+            "Shortcut+L",
+            () -> {
+              window.showRoute();
+              route.askPlaces(true);
+            }),
         item("Reverse the route", "", () -> document.edit(RouteEdits.reverse(document.trip()))));
   }
 

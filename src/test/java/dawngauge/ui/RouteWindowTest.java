@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.trip.Stop;
 import dawngauge.ui.route.TracePane;
+import java.time.Duration;
 import java.util.List;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
@@ -102,5 +104,62 @@ class RouteWindowTest extends WindowTest {
     open.focus(open.rows().get(1));
     open.keys(KeyCode.ALT, KeyCode.UP);
     open.until("it is back", () -> open.texts("place").equals(places));
+  }
+
+  @Test
+  void severalRowsTakenTogetherHaveFieldsInCommon() {
+    OpenWindow open = open(demo());
+    open.focus(open.rows().get(1));
+    open.keys(KeyCode.SPACE);
+    open.keys(KeyCode.SHIFT, KeyCode.DOWN);
+    open.keys(KeyCode.SHIFT, KeyCode.DOWN);
+    open.until("three are taken", () -> open.texts("chosen-stop").equals(List.of("3 stops")));
+    assertThat(open.field("Stay of all").getPromptText()).isEqualTo("differs");
+    open.write("Stay of all", "55 min");
+    open.keys(KeyCode.ENTER);
+    open.until("it is an edit", () -> open.document.dirtyProperty().get());
+    assertThat(stays(open).subList(1, 4)).containsOnly(Duration.ofMinutes(55));
+    assertThat(stays(open).get(4)).isEqualTo(demo().route().stops().get(4).stay());
+    open.write("High of all", "-80 °F");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "the stop is named whose low is above it",
+        () ->
+            open.texts("field-error").stream()
+                .anyMatch(text -> text.startsWith(demo().route().stops().get(1).place())));
+    open.keys(KeyCode.ESCAPE);
+    open.press(open.buttons("Undo").get(0));
+    assertThat(open.document.trip().equals(demo())).isTrue();
+    open.focus(open.rows().get(2));
+    open.keys(KeyCode.SPACE);
+    open.until("one is taken", () -> open.texts("chosen-stop").equals(List.of("Raton NM")));
+    assertThat(open.field("Stay").isVisible()).isTrue();
+  }
+
+  private static List<Duration> stays(OpenWindow open) {
+    return open.document.trip().route().stops().stream().map(Stop::stay).toList();
+  }
+
+  @Test
+  void aPastedListIsShownAsUnderstoodAndAddedAsOneEdit() {
+    OpenWindow open = open(demo());
+    open.focus(open.rows().get(2));
+    open.keys(KeyCode.SPACE);
+    open.keys(KeyCode.SHORTCUT, KeyCode.L);
+    open.until("the page is there", () -> open.nodes(TextArea.class, area -> true).size() == 1);
+    TextArea area = open.nodes(TextArea.class, known -> true).get(0);
+    open.run(() -> area.setText("Trinidad CO @ 25 min\nNowhereville QQ"));
+    open.until("both lines are read", () -> open.texts("place-line").size() == 2);
+    assertThat(open.texts("field-error")).hasSize(1);
+    assertThat(open.buttons("Add after stop 3").get(0).isDisabled()).isTrue();
+    open.run(() -> area.setText("Trinidad CO @ 25 min\nClayton NM"));
+    open.until("the list can be used", () -> !open.buttons("Add after stop 3").get(0).isDisabled());
+    open.press(open.buttons("Add after stop 3").get(0));
+    assertThat(open.document.trip().route().stops().subList(3, 5))
+        .extracting(Stop::place)
+        .containsExactly("Trinidad CO", "Clayton NM");
+    assertThat(open.nodes(TextArea.class, known -> true)).isEmpty();
+    open.press(open.buttons("Undo").get(0));
+    assertThat(open.document.trip().equals(demo())).isTrue();
   }
 }

@@ -70,7 +70,7 @@ public final class FigureField<T> extends VBox {
 
   private void keyed(KeyEvent event) {
     if (event.getCode() == KeyCode.ESCAPE && draft() != null) {
-      put(valid);
+      drop();
       event.consume();
     }
   }
@@ -140,6 +140,11 @@ public final class FigureField<T> extends VBox {
     message.setVisible(false);
   }
 
+  /** Drops a draft. */
+  public void drop() {
+    put(valid);
+  }
+
   /** Ends all editing by this field, as before it leaves the window. */
   public void retire() {
     open = false;
@@ -178,7 +183,7 @@ public final class FigureField<T> extends VBox {
     String last = valid.isEmpty() ? "nothing so far" : Texts.shortened(valid);
     message.getStyleClass().setAll("label", error ? "field-error" : "lesser");
     message.setText(
-        Texts.shortened(problem.text(), LONGEST_MESSAGE)
+        Texts.shortened(problem.message(), LONGEST_MESSAGE)
             + (error ? " (last valid: " + last + ")" : ""));
     message.setVisible(true);
   }

@@ -156,6 +156,9 @@ final class AirFields extends VBox {
           + counts.words()
           + "” counts and is kept until a figure is typed here, which then takes its place.";
     }
+    if (air.continues()) {
+      return "Where the forecast by the hour ends, typical days go on.";
+    }
     String others =
         air.entries().stream()
             .map(entry -> StopAir.Kind.of(entry.figure()))

@@ -54,6 +54,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
   private final TitledPane missing = new TitledPane();
   private final Label missingText = new Label();
   private final WhatIfPane whatIf;
+  private final PlaceListPane placeList;
   private @Nullable WheelPosition position;
   private int chosen;
 
@@ -65,6 +66,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     this.trace = new TracePane(side::explain);
     this.whatIf = new WhatIfPane(document, () -> askWhatIf(false));
     whatIf.setVisible(false);
+    this.placeList = new PlaceListPane(document, () -> chosen, () -> askPlaces(false));
     summary.getStyleClass().add("summary");
     summary.setWrapText(true);
     missing.getStyleClass().add("missing");
@@ -159,6 +161,17 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     setBottom(shown ? whatIf : null);
     if (shown) {
       whatIf.ask();
+    }
+  }
+
+  /** Shows or folds away the page where a list of places is pasted. */
+  public void askPlaces(boolean shown) {
+    askWhatIf(false);
+    setBottom(shown ? placeList : null);
+    if (shown) {
+      placeList.open();
+    } else {
+      ledger.requestFocus();
     }
   }
 
@@ -282,6 +295,6 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
   }
 
   private void showSide() {
-    side.show(chosen);
+    side.show(chosen, ledger.taken());
   }
 }

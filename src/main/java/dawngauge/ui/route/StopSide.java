@@ -9,6 +9,7 @@ import dawngauge.trip.Trip;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import java.util.List;
+import java.util.NavigableSet;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -28,6 +29,7 @@ final class StopSide extends BorderPane {
   private final StepsPane steps = new StepsPane();
   private final TireTable tires = new TireTable(steps);
   private final StopEditor editor;
+  private final SeveralStops several;
   private final VBox tasks = new VBox();
   private final Label name = new Label();
   private final TitledPane toDo = section("What to do here", tasks);
@@ -39,6 +41,9 @@ final class StopSide extends BorderPane {
   StopSide(TripDocument document, RouteView route) {
     this.document = document;
     this.editor = new StopEditor(document);
+    this.several = new SeveralStops(document);
+    several.managedProperty().bind(several.visibleProperty());
+    editor.managedProperty().bind(editor.visibleProperty());
     tasks.getStyleClass().add("tasks");
     name.getStyleClass().add("chosen-stop");
     name.setMinWidth(60);
@@ -53,7 +58,7 @@ final class StopSide extends BorderPane {
             button("Duplicate", "Duplicate the chosen stop", route::duplicate),
             button("Remove", "Remove the chosen stop", route::remove));
     bar.getStyleClass().add("bar");
-    VBox content = new VBox(toDo, pressures, editor);
+    VBox content = new VBox(toDo, pressures, editor, several);
     content.getStyleClass().add("side");
     scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
@@ -87,13 +92,23 @@ final class StopSide extends BorderPane {
     ledger = shown;
   }
 
-  /** Shows a stop. */
-  void show(int stop) {
+  /**
+   * Shows a stop.
+   *
+   * @param stop the stop, counted from 0
+   * @param taken the stops that are taken together; with more than one their common fields stand in
+   *     the place of the one stop's
+   */
+  void show(int stop, NavigableSet<Integer> taken) {
     index = stop;
+    boolean together = taken.size() > 1;
     Trip trip = document.trip();
     UnitSystem units = document.units();
     boolean any = index < trip.route().stops().size();
-    name.setText(any ? Texts.shortened(trip.route().stops().get(index).place()) : "No stop");
+    name.setText(
+        together
+            ? taken.size() + " stops"
+            : any ? Texts.shortened(trip.route().stops().get(index).place()) : "No stop");
     steps.clear(units);
     Advice advice = document.planned().advice();
     if (advice != null && index < advice.stops().size()) {
@@ -111,8 +126,15 @@ final class StopSide extends BorderPane {
         tasks.getChildren().add(caution(Ledger.CAUTIONS.get(1)));
       }
     }
-    toDo.setVisible(!tasks.getChildren().isEmpty());
-    editor.show(index);
+    toDo.setVisible(!together && !tasks.getChildren().isEmpty());
+    pressures.setVisible(!together);
+    editor.setVisible(!together);
+    several.setVisible(together);
+    if (together) {
+      several.show(taken);
+    } else {
+      editor.show(index);
+    }
   }
 
   private static Label caution(String text) {
@@ -133,8 +155,9 @@ final class StopSide extends BorderPane {
   void edit() {
     Platform.runLater(
         () -> {
-          reveal(editor);
-          Node first = editor.lookup(".text-field");
+          Node fields = several.isVisible() ? several : editor;
+          reveal(fields);
+          Node first = fields.lookup(".text-field");
           if (first != null) {
             first.requestFocus();
           }

@@ -1,0 +1,218 @@
+package dawngauge.ui.route;
+
+import dawngauge.geo.Coordinate;
+import dawngauge.geo.PlaceList;
+import dawngauge.geo.Spot;
+import dawngauge.problem.Outcome;
+import dawngauge.trip.RouteOfPlaces;
+import dawngauge.trip.Stop;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.Texts;
+import dawngauge.ui.common.TripDocument;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntSupplier;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.TextArea;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A list of places, typed or pasted at the left, what was understood of it at the right; it is put
+ * into the route, or made the route, as one edit.
+ */
+public final class PlaceListPane extends BorderPane {
+
+  private static final String EXAMPLE =
+      "One place a line:\n\nAlamosa CO\nRaton, New Mexico @ 45 min\n36.06, -102.51\n"
+          + "Old mill = 35.22, -101.83 @ 2 h";
+
+  private final TripDocument document;
+  private final IntSupplier chosen;
+  private final Runnable done;
+  private final TextArea text = new TextArea();
+  private final VBox understood = new VBox();
+  private final Label state = new Label();
+  private final Button add = new Button();
+  private final Button replace = new Button("Make this the route");
+
+  /** The user's choices among places of one name, by what was typed. */
+  private final Map<String, Spot> choices = new HashMap<>();
+
+  private @Nullable PlaceList list;
+
+  /**
+   * A pane without a list.
+   *
+   * @param document where the places go
+   * @param chosen tells the chosen stop, counted from 0, after which they are added
+   * @param done told when the pane is no longer wanted
+   */
+  public PlaceListPane(TripDocument document, IntSupplier chosen, Runnable done) {
+    this.document = document;
+    this.chosen = chosen;
+    this.done = done;
+    getStyleClass().add("place-list");
+    text.setPromptText(EXAMPLE);
+    text.setAccessibleText("List of places, one a line");
+    text.textProperty().addListener(change -> read());
+    understood.getStyleClass().add("edited-rows");
+    ScrollPane scroll = new ScrollPane(understood);
+    scroll.setFitToWidth(true);
+    SplitPane split = new SplitPane(text, scroll);
+    split.setDividerPositions(0.36);
+    setCenter(split);
+    setBottom(buttons());
+    document.plannedProperty().addListener(change -> refresh());
+    document.unitsProperty().addListener(change -> refresh());
+    refresh();
+  }
+
+  private HBox buttons() {
+    Button close = new Button("Close");
+    close.setOnAction(event -> done.run());
+    close.setCancelButton(true);
+    add.setOnAction(event -> put(false));
+    replace.setOnAction(event -> put(true));
+    for (Button button : List.of(close, add, replace)) {
+      button.setMinWidth(USE_PREF_SIZE);
+    }
+    state.getStyleClass().add("lesser");
+    state.setWrapText(true);
+    state.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(state, Priority.ALWAYS);
+    HBox bar = new HBox(8, state, close, replace, add);
+    bar.getStyleClass().add("bar");
+    return bar;
+  }
+
+  /** Shows the pane as the route is now, ready to be typed into. */
+  public void open() {
+    refresh();
+    read();
+    text.requestFocus();
+  }
+
+  private int after() {
+    return Math.min(chosen.getAsInt() + 1, document.trip().route().stops().size());
+  }
+
+  private void read() {
+    String typed = text.getText();
+    Coordinate near = near();
+    Map<String, Spot> known = Map.copyOf(choices);
+    Tasks.compute(
+        () -> document.planner().placeList(typed, near, known),
+        outcome -> {
+          if (typed.equals(text.getText()) && known.equals(choices)) {
+            take(outcome);
+          }
+        });
+  }
+
+  /** The nearest place of the route at or before the chosen stop, or null. */
+  private @Nullable Coordinate near() {
+    List<Stop> stops = document.trip().route().stops();
+    for (int i = after() - 1; i >= 0; i--) {
+      if (stops.get(i).coordinate() != null) {
+        return stops.get(i).coordinate();
+      }
+    }
+    return null;
+  }
+
+  private void take(Outcome<PlaceList> outcome) {
+    list = outcome.valueOrNull();
+    refresh();
+    if (list == null) {
+      understood.getChildren().setAll(PlaceListRow.said(outcome.problems().get(0)));
+      state.setText("");
+    }
+  }
+
+  /** What the trip would be. */
+  private Trip next(PlaceList places, boolean whole) {
+    List<RouteOfPlaces.Wanted> wanted =
+        places.lines().stream()
+            .filter(line -> line.taken() != null)
+            .map(line -> new RouteOfPlaces.Wanted(spot(line), line.stay()))
+            .toList();
+    return whole
+        ? RouteOfPlaces.replace(document.trip(), wanted)
+        : RouteOfPlaces.insert(document.trip(), after(), wanted);
+  }
+
+  private static Spot spot(PlaceList.Line line) {
+    Spot taken = line.taken();
+    if (taken == null) {
+      throw new IllegalStateException("line " + line.number() + " has no place");
+    }
+    return taken;
+  }
+
+  private void refresh() {
+    List<Stop> stops = document.trip().route().stops();
+    int after = after();
+    add.setText(after == 0 ? "Add to the route" : "Add after stop " + after);
+    PlaceList places = list;
+    boolean usable = places != null && places.isUsable();
+    add.setDisable(!usable);
+    replace.setDisable(!usable);
+    state.setText(places == null ? "" : words(places, stops.isEmpty()));
+    understood.getChildren().clear();
+    if (places == null || places.lines().isEmpty()) {
+      understood
+          .getChildren()
+          .add(PlaceListRow.quiet("What is understood of each line is shown here."));
+      return;
+    }
+    Trip preview = next(places, stops.isEmpty());
+    int at = stops.isEmpty() ? 0 : after;
+    for (PlaceList.Line line : places.lines()) {
+      Stop stop = line.taken() == null ? null : preview.route().stops().get(at);
+      var leg = stop == null || at == 0 ? null : preview.route().legs().get(at - 1);
+      understood.getChildren().add(new PlaceListRow(line, stop, leg, this::choose));
+      at += stop == null ? 0 : 1;
+    }
+  }
+
+  private static String words(PlaceList places, boolean empty) {
+    int all = places.lines().size();
+    long left = places.lines().stream().filter(line -> !line.isUsable()).count();
+    if (left > 0) {
+      return left + " of " + all + " lines cannot be used yet: mend or remove them.";
+    }
+    return all == 0
+        ? ""
+        : Texts.shortened(
+            all
+                + (all == 1 ? " place" : " places")
+                + ". Elevations and distances are estimates"
+                + (empty ? "." : "; making this the route removes the stops that are there."));
+  }
+
+  private void choose(PlaceList.Line line, Spot spot) {
+    choices.put(line.place(), spot);
+    read();
+  }
+
+  private void put(boolean whole) {
+    PlaceList places = list;
+    if (places != null && places.isUsable()) {
+      Trip trip = next(places, whole);
+      text.clear();
+      choices.clear();
+      list = null;
+      document.edit(trip);
+      done.run();
+    }
+  }
+}
