@@ -63,7 +63,7 @@ final class LegGuess {
     }
     double line = GreatCircle.between(start, end).meters();
     double road = line * (line < SHORT_WAY_METERS ? SHORT_DETOUR : DETOUR);
-    return typed(new Distance(Math.max(road, MILE_METERS)), Unit.MILE);
+    return guessed(new Distance(Math.max(road, MILE_METERS)), Unit.MILE, 1);
   }
 
   /** A figure of ours as somebody would type it, rounded to tenths of the unit. */
@@ -73,6 +73,15 @@ final class LegGuess {
         rounded % 10 == 0
             ? String.valueOf(rounded / 10)
             : (rounded < 0 ? "-" : "") + Math.abs(rounded) / 10 + "." + Math.abs(rounded) % 10;
+    return entered(value, number, unit);
+  }
+
+  /** A guess as somebody would type it, rounded to whole steps so that it looks no better. */
+  static <Q extends Quantity> Entered<Q> guessed(Q value, Unit unit, int step) {
+    return entered(value, String.valueOf(Math.round(value.in(unit) / step) * step), unit);
+  }
+
+  private static <Q extends Quantity> Entered<Q> entered(Q value, String number, Unit unit) {
     @SuppressWarnings("unchecked") // a quantity's kind makes quantities of its own type
     QuantityKind<Q> kind = (QuantityKind<Q>) value.kind();
     return Entered.of(kind, number + " " + unit.symbol());

@@ -69,7 +69,7 @@ public final class StopEdits {
   }
 
   private static Stop elevation(Stop stop, @Nullable Elevation estimate) {
-    Entered<Elevation> shown = estimate == null ? null : LegGuess.typed(estimate, Unit.FOOT);
+    Entered<Elevation> shown = estimate == null ? null : LegGuess.guessed(estimate, Unit.FOOT, 10);
     return marked(stop.withElevation(shown), ESTIMATED, estimate != null);
   }
 

@@ -113,6 +113,9 @@ class RouteWindowTest extends WindowTest {
     open.keys(KeyCode.SPACE);
     open.keys(KeyCode.SHIFT, KeyCode.DOWN);
     open.keys(KeyCode.SHIFT, KeyCode.DOWN);
+    open.keys(KeyCode.SHIFT, KeyCode.DOWN);
+    open.until("four are taken", () -> open.texts("chosen-stop").equals(List.of("4 stops")));
+    open.keys(KeyCode.SHIFT, KeyCode.UP);
     open.until("three are taken", () -> open.texts("chosen-stop").equals(List.of("3 stops")));
     assertThat(open.field("Stay of all").getPromptText()).isEqualTo("differs");
     open.write("Stay of all", "55 min");
@@ -148,6 +151,7 @@ class RouteWindowTest extends WindowTest {
     open.keys(KeyCode.SHORTCUT, KeyCode.L);
     open.until("the page is there", () -> open.nodes(TextArea.class, area -> true).size() == 1);
     TextArea area = open.nodes(TextArea.class, known -> true).get(0);
+    open.until("it has the keyboard", area::isFocused);
     open.run(() -> area.setText("Trinidad CO @ 25 min\nNowhereville QQ"));
     open.until("both lines are read", () -> open.texts("place-line").size() == 2);
     assertThat(open.texts("field-error")).hasSize(1);

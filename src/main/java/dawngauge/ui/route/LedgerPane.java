@@ -51,6 +51,9 @@ public final class LedgerPane extends VBox {
   private NavigableSet<Integer> taken = new TreeSet<>();
   private int chosen;
 
+  /** The row from which others are taken along. */
+  private int anchor;
+
   /** A ledger without rows. */
   public LedgerPane(Hands hands) {
     this.hands = hands;
@@ -78,6 +81,7 @@ public final class LedgerPane extends VBox {
     chosen = Math.max(0, Math.min(row, last));
     if (!same) {
       taken = new TreeSet<>(List.of(chosen));
+      anchor = chosen;
     }
     for (StopLine stop : ledger.stops()) {
       if (!stop.newDay().isEmpty()) {
@@ -118,7 +122,7 @@ public final class LedgerPane extends VBox {
     }
     stopRows.get(index).requestFocus();
     if (event.isShiftDown()) {
-      take(index, span(chosen, index));
+      takeTo(index);
     } else if (event.isShortcutDown()) {
       NavigableSet<Integer> other = new TreeSet<>(taken);
       if (!other.remove(index) || other.isEmpty()) {
@@ -171,12 +175,19 @@ public final class LedgerPane extends VBox {
     if (to < 0 || to >= stopRows.size()) {
       return;
     }
-    NavigableSet<Integer> rows = new TreeSet<>(List.of(to));
-    if (along) {
-      rows.addAll(taken);
-    }
     stopRows.get(to).requestFocus();
-    take(to, rows);
+    if (along) {
+      takeTo(to);
+    } else {
+      take(to, new TreeSet<>(List.of(to)));
+    }
+  }
+
+  /** Takes the rows from where the taking began to another one. */
+  private void takeTo(int row) {
+    int from = Math.min(anchor, stopRows.size() - 1);
+    take(row, span(from, row));
+    anchor = from;
   }
 
   /** Moves the taken rows up or down by one. */
@@ -194,6 +205,7 @@ public final class LedgerPane extends VBox {
 
   private void take(int row, NavigableSet<Integer> rows) {
     chosen = row;
+    anchor = row;
     taken = new TreeSet<>(rows);
     mark();
     hands.choose(row, taken());
@@ -201,6 +213,7 @@ public final class LedgerPane extends VBox {
 
   private void mark() {
     for (int i = 0; i < stopRows.size(); i++) {
+      stopRows.get(i).setFocusTraversable(i == chosen);
       stopRows.get(i).pseudoClassStateChanged(Styles.CHOSEN, i == chosen);
       stopRows.get(i).pseudoClassStateChanged(Styles.TAKEN, taken.contains(i));
     }

@@ -31,9 +31,13 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PlaceListPane extends BorderPane {
 
-  private static final String EXAMPLE =
-      "One place a line:\n\nAlamosa CO\nRaton, New Mexico @ 45 min\n36.06, -102.51\n"
-          + "Old mill = 35.22, -101.83 @ 2 h";
+  private static final List<String> EXAMPLES =
+      List.of(
+          "What is understood of each line is shown here. Lines may look so:",
+          "Alamosa CO",
+          "Raton, New Mexico @ 45 min",
+          "36.06, -102.51",
+          "Old mill = 35.22, -101.83 @ 2 h");
 
   private final TripDocument document;
   private final IntSupplier chosen;
@@ -61,7 +65,7 @@ public final class PlaceListPane extends BorderPane {
     this.chosen = chosen;
     this.done = done;
     getStyleClass().add("place-list");
-    text.setPromptText(EXAMPLE);
+    text.setPromptText("Type or paste places here, one a line");
     text.setAccessibleText("List of places, one a line");
     text.textProperty().addListener(change -> read());
     understood.getStyleClass().add("edited-rows");
@@ -69,6 +73,11 @@ public final class PlaceListPane extends BorderPane {
     scroll.setFitToWidth(true);
     SplitPane split = new SplitPane(text, scroll);
     split.setDividerPositions(0.36);
+    Label title = new Label("A list of places");
+    title.getStyleClass().add("chosen-stop");
+    HBox head = new HBox(title);
+    head.getStyleClass().add("bar");
+    setTop(head);
     setCenter(split);
     setBottom(buttons());
     document.plannedProperty().addListener(change -> refresh());
@@ -98,6 +107,9 @@ public final class PlaceListPane extends BorderPane {
   public void open() {
     refresh();
     read();
+    // Before the first layout the text is no part of the window and cannot get the keyboard.
+    applyCss();
+    layout();
     text.requestFocus();
   }
 
@@ -169,9 +181,7 @@ public final class PlaceListPane extends BorderPane {
     state.setText(places == null ? "" : words(places, stops.isEmpty()));
     understood.getChildren().clear();
     if (places == null || places.lines().isEmpty()) {
-      understood
-          .getChildren()
-          .add(PlaceListRow.quiet("What is understood of each line is shown here."));
+      EXAMPLES.forEach(line -> understood.getChildren().add(PlaceListRow.quiet(line)));
       return;
     }
     Trip preview = next(places, stops.isEmpty());

@@ -49,7 +49,6 @@ final class StopRow extends GridPane {
   StopRow(StopLine stop) {
     getStyleClass().add("stop-row");
     setUserData(!stop.newDay().isEmpty());
-    setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.BUTTON);
     setAccessibleText(spoken(stop));
     columns(this);
