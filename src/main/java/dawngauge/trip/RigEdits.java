@@ -196,7 +196,7 @@ public final class RigEdits {
         == 2;
   }
 
-  private static boolean isBlank(ScaleTicket ticket) {
+  static boolean isBlank(ScaleTicket ticket) {
     return ticket.date() == null
         && ticket.aboard() == null
         && ticket.platforms().isEmpty()
