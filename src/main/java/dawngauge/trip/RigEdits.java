@@ -4,8 +4,11 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
 import dawngauge.tire.TireSpec;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
@@ -84,9 +87,16 @@ public final class RigEdits {
     return withTires(trip, old -> old.id().equals(tire.id()) ? tire : old);
   }
 
-  /** Gives all tires fitted on an axle the kind, date code and tread of one tire. */
-  public static Trip copyToAxle(Trip trip, AxleRef ref, Tire from) {
-    var fitted = trip.rig().axle(ref).orElseThrow().fitted().values();
+  /** Gives all tires fitted on some axles the kind, date code and tread of one tire. */
+  public static Trip copyTire(Trip trip, Tire from, Predicate<AxleRef> wanted) {
+    Set<String> fitted = new HashSet<>();
+    for (Vehicle vehicle : trip.rig().vehicles()) {
+      for (int i = 0; i < vehicle.axles().size(); i++) {
+        if (wanted.test(new AxleRef(vehicle.name(), i + 1))) {
+          fitted.addAll(vehicle.axles().get(i).fitted().values());
+        }
+      }
+    }
     return withTires(
         trip,
         old ->
@@ -196,7 +206,7 @@ public final class RigEdits {
         == 2;
   }
 
-  private static boolean isBlank(ScaleTicket ticket) {
+  static boolean isBlank(ScaleTicket ticket) {
     return ticket.date() == null
         && ticket.aboard() == null
         && ticket.platforms().isEmpty()

@@ -194,7 +194,7 @@ class RigEditsTest {
             psi("2 psi"),
             Set.of(Tire.Damage.BULGE),
             Remarks.NONE);
-    Trip edited = RigEdits.copyToAxle(RigEdits.withTire(trip, from), FIRST, from);
+    Trip edited = RigEdits.copyTire(RigEdits.withTire(trip, from), from, FIRST::equals);
     Tire mate = edited.rig().tire("T2").orElseThrow();
     assertThat(mate.dateCode()).isEqualTo("1223");
     assertThat(mate.tread()).isEqualTo(from.tread());

@@ -4,6 +4,7 @@ import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.Axle;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.RigEdits;
+import dawngauge.trip.RigParts;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.trip.WheelSlot;
@@ -32,8 +33,18 @@ final class AxleForm extends VBox {
     getStyleClass().add("rig-axle");
     getChildren()
         .addAll(
-            book.heading(
-                "rig-subheading", () -> ref().words() + (axle().dual() ? ", dual wheels" : "")),
+            book.headed(
+                "rig-subheading",
+                () -> ref().words() + (axle().dual() ? ", dual wheels" : ""),
+                book.removing(
+                    axle().dual() ? "Single wheels" : "Dual wheels",
+                    () ->
+                        "Give " + ref().words() + (axle().dual() ? " single" : " dual") + " wheels",
+                    () -> RigParts.withDual(book.trip(), ref(), !axle().dual())),
+                book.removing(
+                    "Remove",
+                    () -> "Remove " + ref().words() + " with its tires",
+                    () -> RigParts.withoutAxle(book.trip(), ref()))),
             FieldBook.cells(cells().toArray(Node[]::new)),
             book.note(this::furtherLines),
             findings.list(this::owner));

@@ -8,20 +8,27 @@ import dawngauge.quantity.Quantity;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Rig;
+import dawngauge.trip.RigParts;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.collections.FXCollections;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
@@ -46,12 +53,20 @@ final class FieldBook {
   }
 
   private final TripDocument document;
+  private final Consumer<List<String>> teller;
   private final List<Runnable> refreshers = new ArrayList<>();
   private boolean open = true;
   private boolean filling;
 
-  FieldBook(TripDocument document) {
+  /**
+   * An empty book.
+   *
+   * @param document the trip
+   * @param teller told what went with a part that was taken out, each in words
+   */
+  FieldBook(TripDocument document, Consumer<List<String>> teller) {
     this.document = document;
+    this.teller = teller;
   }
 
   /** Shows the trip as it is now. */
@@ -180,6 +195,46 @@ final class FieldBook {
           box.setValue(chosen.get());
         });
     return box;
+  }
+
+  /** A button that adds a part. */
+  Button adding(String text, String spoken, Supplier<Trip> next) {
+    return button(text, () -> spoken, () -> edit(next));
+  }
+
+  /** A button that takes a part out, or makes another of it, and tells what went with it. */
+  Button removing(String text, Supplier<String> spoken, Supplier<RigParts.Changed> next) {
+    return button(
+        text,
+        spoken,
+        () -> {
+          if (open && !filling) {
+            RigParts.Changed changed = next.get();
+            document.edit(changed.trip());
+            teller.accept(changed.lost());
+          }
+        });
+  }
+
+  private Button button(String text, Supplier<String> spoken, Runnable action) {
+    Button button = new Button(text);
+    button.getStyleClass().add("small-button");
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    button.setOnAction(event -> action.run());
+    onRefresh(() -> button.setAccessibleText(spoken.get()));
+    return button;
+  }
+
+  /** A heading with buttons at its end. */
+  HBox headed(String style, Supplier<String> text, Node... buttons) {
+    Label label = heading("", text);
+    label.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(label, Priority.ALWAYS);
+    HBox row = new HBox(6, label);
+    row.getChildren().addAll(buttons);
+    row.setAlignment(Pos.CENTER_LEFT);
+    row.getStyleClass().add(style);
+    return row;
   }
 
   /** A field with its name above and below it where its figure stands. */

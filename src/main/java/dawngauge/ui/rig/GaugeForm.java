@@ -6,6 +6,7 @@ import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Ratio;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.RigEdits;
+import dawngauge.trip.RigParts;
 import dawngauge.trip.Trip;
 import dawngauge.ui.rig.FieldBook.Words;
 import java.util.List;
@@ -29,6 +30,13 @@ final class GaugeForm extends VBox {
     Words grade = new Words("Grade, part of span", "gauge face or its sheet", this::owner);
     getChildren()
         .addAll(
+            book.headed(
+                "rig-subheading",
+                this::owner,
+                book.removing(
+                    "Remove",
+                    () -> "Remove gauge " + owner() + " with what was read by it",
+                    () -> RigParts.withoutGauge(book.trip(), index))),
             FieldBook.cells(
                 FieldBook.wideCell(
                     name,

@@ -12,6 +12,7 @@ import dawngauge.tire.LoadInflationTable;
 import dawngauge.tire.TireClass;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.RigEdits;
+import dawngauge.trip.RigParts;
 import dawngauge.trip.Trip;
 import dawngauge.ui.rig.FieldBook.Words;
 import java.util.ArrayList;
@@ -24,6 +25,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
@@ -48,9 +50,24 @@ final class KindForm extends VBox {
     getStyleClass().add("rig-axle");
     getChildren()
         .addAll(
-            book.heading("rig-subheading", this::owner),
+            book.headed("rig-subheading", this::owner, remove()),
             FieldBook.cells(cells().toArray(Node[]::new)),
             book.note(this::alsoInFile));
+  }
+
+  private Button remove() {
+    Button button =
+        book.removing(
+            "Remove",
+            () -> "Remove kind of tire " + owner(),
+            () -> RigParts.withoutKind(book.trip(), index));
+    book.onRefresh(
+        () -> {
+          boolean can = RigParts.canRemoveKind(book.rig(), index);
+          button.setDisable(!can);
+          button.setText(can ? "Remove" : "in use");
+        });
+    return button;
   }
 
   static String word(Optional<TireClass> tireClass) {

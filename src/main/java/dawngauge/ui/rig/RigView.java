@@ -3,19 +3,23 @@ package dawngauge.ui.rig;
 import dawngauge.planner.Planner;
 import dawngauge.trip.Axle;
 import dawngauge.trip.Rig;
+import dawngauge.trip.RigParts;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Trip;
+import dawngauge.trip.Vehicle;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Bounds;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
@@ -31,6 +35,7 @@ public final class RigView extends BorderPane {
   private final TripDocument document;
   private final Planner planner;
   private final Label summary = new Label();
+  private final Label told = new Label();
   private final VBox form = new VBox();
   private final VBox scale = new VBox();
   private final ScrollPane scroll = new ScrollPane(form);
@@ -45,15 +50,19 @@ public final class RigView extends BorderPane {
   public RigView(TripDocument document, Planner planner) {
     this.document = document;
     this.planner = planner;
-    fields = new FieldBook(document);
-    weights = new FieldBook(document);
+    fields = new FieldBook(document, this::tell);
+    weights = new FieldBook(document, this::tell);
+    told.getStyleClass().add("rig-told");
+    told.setWrapText(true);
+    told.managedProperty().bind(told.visibleProperty());
+    told.setVisible(false);
     summary.getStyleClass().add("summary");
     summary.setWrapText(true);
     form.getStyleClass().add("rig-form");
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("page-scroll");
-    setTop(summary);
+    setTop(new VBox(summary, told));
     setCenter(scroll);
     document.plannedProperty().addListener(change -> refresh());
     document.unitsProperty().addListener(change -> refresh());
@@ -72,6 +81,7 @@ public final class RigView extends BorderPane {
   }
 
   private void refresh() {
+    told.setVisible(false);
     Trip trip = document.trip();
     String focused = focusedText();
     List<Object> shapeNow = shape(trip);
@@ -85,7 +95,7 @@ public final class RigView extends BorderPane {
     if (laidOut) {
       scaleShape = scaleNow;
       weights.close();
-      weights = new FieldBook(document);
+      weights = new FieldBook(document, this::tell);
       scale.getChildren().setAll(new ScaleForm(weights));
     }
     fields.refresh();
@@ -105,13 +115,20 @@ public final class RigView extends BorderPane {
     }
   }
 
+  /** Tells what went with a part, until the next edit. */
+  private void tell(List<String> lost) {
+    told.setText("With it went " + String.join(", ", lost) + "; undo brings all of it back.");
+    told.setVisible(!lost.isEmpty());
+  }
+
   private void build(Trip trip) {
     fields.close();
-    fields = new FieldBook(document);
+    fields = new FieldBook(document, this::tell);
     findings = new FindingBook();
     Rig rig = trip.rig();
     form.getChildren().clear();
     form.getChildren().add(findings.list(() -> RigFindings.ELSEWHERE));
+    form.getChildren().add(additions());
     for (int i = 0; i < rig.vehicles().size(); i++) {
       form.getChildren().add(new VehicleForm(fields, findings, i));
     }
@@ -123,23 +140,47 @@ public final class RigView extends BorderPane {
         String words = spare ? "spare " + id : "tire " + id;
         rows.add(id, spare ? "spare" : "not fitted", () -> words, null);
       }
-      form.getChildren().add(section("Tires on no axle", rows));
+      VBox onNone = section("Tires on no axle");
+      onNone.getChildren().add(rows);
+      form.getChildren().add(onNone);
     }
-    VBox kinds = section("Kinds of tires");
+    VBox kinds =
+        section(
+            "Kinds of tires",
+            fields.adding(
+                "+ kind", "Add a kind of tire", () -> RigParts.withNewKind(document.trip())));
     for (int i = 0; i < rig.tireTypes().size(); i++) {
       kinds.getChildren().add(new KindForm(fields, i));
     }
-    VBox gauges = section("Gauges");
+    VBox gauges =
+        section(
+            "Gauges",
+            fields.adding("+ gauge", "Add a gauge", () -> RigParts.withNewGauge(document.trip())));
     for (int i = 0; i < rig.gauges().size(); i++) {
       gauges.getChildren().add(new GaugeForm(fields, i));
     }
     form.getChildren().addAll(kinds, scale, gauges);
   }
 
-  private VBox section(String title, Node... content) {
-    VBox section = new VBox(fields.heading("rig-heading", () -> title));
+  private HBox additions() {
+    HBox bar = new HBox(6, new Label("Add"));
+    for (Vehicle.Kind kind : Vehicle.Kind.values()) {
+      bar.getChildren()
+          .add(
+              fields.adding(
+                  "+ " + kind.word(),
+                  "Add a " + kind.word() + " to the rig",
+                  () -> RigParts.withNewVehicle(document.trip(), kind)));
+    }
+    bar.getChildren()
+        .add(fields.adding("+ spare", "Add a spare", () -> RigParts.withNewSpare(document.trip())));
+    bar.setAlignment(Pos.CENTER_LEFT);
+    return bar;
+  }
+
+  private VBox section(String title, Node... buttons) {
+    VBox section = new VBox(fields.headed("rig-heading", () -> title, buttons));
     section.getStyleClass().add("rig-section");
-    section.getChildren().addAll(content);
     return section;
   }
 

@@ -5,17 +5,20 @@ import dawngauge.tire.TireSpec;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.DawnReadings;
 import dawngauge.trip.RigEdits;
+import dawngauge.trip.RigParts;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.Forms;
 import dawngauge.ui.rig.FieldBook.Words;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -135,9 +138,15 @@ final class TireRows extends GridPane {
         4,
         row);
     add(dawn(id, where), 5, row);
-    if (axle != null) {
-      add(copy(id, where, axle), 6, row);
-    }
+    add(
+        axle != null
+            ? copy(id, where, axle)
+            : book.removing(
+                "Remove",
+                () -> "Remove " + where.get(),
+                () -> RigParts.withoutLooseTire(book.trip(), id)),
+        6,
+        row);
   }
 
   private Node dawn(String id, Supplier<String> where) {
@@ -151,15 +160,27 @@ final class TireRows extends GridPane {
     return new VBox(field, book.note(() -> DawnReadings.said(book.trip(), id)));
   }
 
-  private Button copy(String id, Supplier<String> where, Supplier<AxleRef> axle) {
-    Button button = new Button("Copy to axle");
+  /** Copies a tire to others; kind, date code and tread are what tires of one purchase share. */
+  private MenuButton copy(String id, Supplier<String> where, Supplier<AxleRef> axle) {
+    MenuButton button = new MenuButton("Copy to");
     button.setMinWidth(USE_PREF_SIZE);
-    String what = "Copy kind, date code and tread to all tires of this axle";
+    String what = "Copy kind, date code and tread";
     button.setTooltip(new Tooltip(what));
-    book.onRefresh(() -> button.setAccessibleText(what + ", from " + where.get()));
-    button.setOnAction(
-        event -> book.edit(() -> RigEdits.copyToAxle(book.trip(), axle.get(), tire(id))));
+    book.onRefresh(() -> button.setAccessibleText(what + " of " + where.get()));
+    button
+        .getItems()
+        .addAll(
+            copying("all tires of this axle", id, ref -> ref.equals(axle.get())),
+            copying(
+                "all tires of this vehicle", id, ref -> ref.vehicle().equals(axle.get().vehicle())),
+            copying("all tires of the rig", id, ref -> true));
     return button;
+  }
+
+  private MenuItem copying(String to, String id, Predicate<AxleRef> wanted) {
+    MenuItem item = new MenuItem(to);
+    item.setOnAction(event -> book.edit(() -> RigEdits.copyTire(book.trip(), tire(id), wanted)));
+    return item;
   }
 
   private Tire tire(String id) {

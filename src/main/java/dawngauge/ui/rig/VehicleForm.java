@@ -2,6 +2,7 @@ package dawngauge.ui.rig;
 
 import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.RigEdits;
+import dawngauge.trip.RigParts;
 import dawngauge.trip.Vehicle;
 import dawngauge.ui.common.FigureField;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 
 /** The fields of one vehicle and of its axles. */
@@ -24,12 +26,27 @@ final class VehicleForm extends VBox {
     Supplier<String> owner = () -> vehicle().name();
     getChildren()
         .addAll(
-            book.heading("rig-heading", () -> capital(vehicle().name())),
+            book.headed(
+                "rig-heading",
+                () -> capital(vehicle().name()),
+                add(false),
+                add(true),
+                book.removing(
+                    "Remove",
+                    () -> "Remove " + vehicle().name() + " with its axles",
+                    () -> RigParts.withoutVehicle(book.trip(), index))),
             fields(owner),
             findings.list(owner));
     for (int axle = 0; axle < vehicle().axles().size(); axle++) {
       getChildren().add(new AxleForm(book, findings, index, axle));
     }
+  }
+
+  private Button add(boolean dual) {
+    return book.adding(
+        dual ? "+ dual axle" : "+ axle",
+        "Add an axle with " + (dual ? "dual" : "single") + " wheels to the " + vehicle().name(),
+        () -> RigParts.withNewAxle(book.trip(), index, dual));
   }
 
   private Node fields(Supplier<String> owner) {
