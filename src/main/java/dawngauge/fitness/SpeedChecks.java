@@ -126,7 +126,7 @@ final class SpeedChecks {
                   fits ? "" : ", for which there is no room under its limits"),
               fits
                   ? Phrase.of(
-                      "set it to {0} cold, or keep to {1} or less",
+                      "set it to at least {0} cold, or keep to {1} or less",
                       new GaugePressure(wanted), shown(FREE))
                   : Phrase.of("keep to {0} or less on every leg", shown(FREE)),
               TRAILER_RULE);

@@ -164,7 +164,7 @@ final class TireLoadChecks {
                   new GaugePressure(needed),
                   aim.whose(),
                   aim.pressure()),
-              Phrase.of("set it to {0} cold", new GaugePressure(needed)),
+              Phrase.of("set it to at least {0} cold", new GaugePressure(needed)),
               PRESSURE_FOR_LOAD);
     }
     double left = capacity.kilogramsAt(Math.max(needed, set)) / judged - 1;

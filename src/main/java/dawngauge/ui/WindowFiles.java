@@ -29,9 +29,13 @@ final class WindowFiles {
   private static final String FILE = "file";
   private static final String CHANGED = "changed on disk";
   private static final String ASIDE = "copy";
+  private static final String READING = "reading";
 
   /** So long after an edit a copy is kept aside. */
   private static final Duration REST = Duration.seconds(2);
+
+  /** A file that takes longer to read is told to be under way. */
+  private static final Duration SLOW = Duration.millis(400);
 
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
@@ -42,6 +46,7 @@ final class WindowFiles {
   private final NoticeBar notices;
   private final Supplier<Parent> page;
   private final PauseTransition autosave = new PauseTransition(REST);
+  private Tasks.Job reading = Tasks.none();
 
   WindowFiles(
       TripDocument document,
@@ -167,7 +172,35 @@ final class WindowFiles {
 
   /** Opens a file in the place of the trip; where it cannot be read, says why. */
   void open(Path file) {
-    tell(document.open(file, false), file);
+    reading.giveUp();
+    Trip before = document.trip();
+    PauseTransition slow = new PauseTransition(SLOW);
+    slow.setOnFinished(
+        event ->
+            notices.tell(
+                READING,
+                "Reading " + nameOf(file) + "…",
+                notices.acting(READING, "Stop", () -> reading.giveUp())));
+    slow.play();
+    reading =
+        Tasks.work(
+            job -> document.read(file),
+            opened -> {
+              read(slow);
+              // What was edited while it was read is asked about like anything not saved.
+              if (document.trip().equals(before) || mayLeave()) {
+                tell(document.open(opened), file);
+              }
+            },
+            wrong -> {
+              read(slow);
+              notices.tell(FILE, nameOf(file) + " could not be read: " + wrong);
+            });
+  }
+
+  private void read(PauseTransition slow) {
+    slow.stop();
+    notices.clear(READING);
   }
 
   /** Saves under its name, or asks for one. */

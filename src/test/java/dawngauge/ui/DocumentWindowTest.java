@@ -157,7 +157,7 @@ class DocumentWindowTest extends WindowTest {
     open.run(() -> open.window.dropped(List.of(file.toFile(), file.toFile())));
     assertThat(open.texts("notice").toString()).contains("one trip file at a time");
     open.run(() -> open.window.dropped(List.of(file.toFile())));
-    assertThat(open.document.trip().equals(demo())).isTrue();
+    open.until("it is open", () -> open.document.trip().equals(demo()));
   }
 
   @Test
@@ -166,7 +166,7 @@ class DocumentWindowTest extends WindowTest {
     UserDesk desk = desk(1);
     OpenWindow open = open(planner().starterTrip().get(), desk);
     open.run(() -> open.window.open(file));
-    assertThat(desk.state().recent()).containsExactly(file.toString());
+    open.until("it is listed", () -> desk.state().recent().equals(List.of(file.toString())));
     Files.delete(file);
     open.run(() -> item(open, "File", "Recent", file.toString()).fire());
     assertThat(open.texts("notice").toString()).contains("no longer there");

@@ -97,7 +97,7 @@ class TripWindowTest extends WindowTest {
     assertThat(planner().open(file).get()).isEqualTo(edited);
     OpenWindow other = open(demo());
     other.run(() -> other.window.open(file));
-    assertThat(other.document.trip()).isEqualTo(edited);
+    other.until("it is open", () -> other.document.trip().equals(edited));
     assertThat(other.onTitle()).contains("haul.dawngauge");
     assertThat(other.texts("notice")).isEmpty();
   }
@@ -110,6 +110,7 @@ class TripWindowTest extends WindowTest {
     String broken = TripFile.text(demo()).replace("\"7543 ft\"", "\"7543 psi\"");
     Path file = Files.writeString(folder.resolve("broken.dawngauge"), broken);
     open.run(() -> open.window.open(file));
+    open.until("it is told", () -> !open.texts("notice").isEmpty());
     assertThat(open.texts("notice"))
         .singleElement()
         .asString()

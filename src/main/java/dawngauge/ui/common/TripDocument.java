@@ -130,10 +130,14 @@ public final class TripDocument {
 
   /** Starts anew with another trip. */
   public void replace(Trip trip, Optional<Path> path) {
+    replace(trip, path, path.flatMap(planner::fingerprint));
+  }
+
+  private void replace(Trip trip, Optional<Path> path, Optional<String> fingerprint) {
     before.clear();
     after.clear();
     saved = trip;
-    onDisk = path.flatMap(planner::fingerprint);
+    onDisk = fingerprint;
     file.set(path);
     show(trip);
   }
@@ -158,11 +162,28 @@ public final class TripDocument {
     dirty.set(true);
   }
 
-  /** Opens a file; the document stays as it is where the file cannot be read. */
-  public List<Problem> open(Path path, boolean asCopy) {
-    Outcome<Trip> outcome = planner.open(path);
-    outcome.value().ifPresent(trip -> replace(trip, asCopy ? Optional.empty() : Optional.of(path)));
-    return outcome.hasValue() ? List.of() : outcome.problems();
+  /**
+   * A file that was read.
+   *
+   * @param path where it is
+   * @param trip what it says, or why it cannot be read
+   * @param fingerprint of the file as it was when the reading began
+   */
+  public record Opened(Path path, Outcome<Trip> trip, Optional<String> fingerprint) {}
+
+  /** Reads a file; may take long and is done on any thread. */
+  public Opened read(Path path) {
+    Optional<String> fingerprint = planner.fingerprint(path);
+    return new Opened(path, planner.open(path), fingerprint);
+  }
+
+  /** Starts anew with a file; stays as it is, and says why, where it could not be read. */
+  public List<Problem> open(Opened opened) {
+    opened
+        .trip()
+        .value()
+        .ifPresent(trip -> replace(trip, Optional.of(opened.path()), opened.fingerprint()));
+    return opened.trip().hasValue() ? List.of() : opened.trip().problems();
   }
 
   /** Saves; what kept it from being saved, empty if that worked. */
