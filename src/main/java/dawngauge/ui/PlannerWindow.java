@@ -107,6 +107,7 @@ public final class PlannerWindow {
     dark.addListener(change -> theme());
     dark.set(darkBy(desk.state().theme()));
     theme();
+    UndoKeys.install(scene, document);
     scene.setOnDragOver(PlannerWindow::acceptFiles);
     scene.setOnDragDropped(this::dropped);
     stage

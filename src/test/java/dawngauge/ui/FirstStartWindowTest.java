@@ -2,9 +2,12 @@ package dawngauge.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
+import javafx.stage.Popup;
+import javafx.stage.Window;
 import org.junit.jupiter.api.Test;
 
 /** From an empty page to a first forecast, by keyboard. */
@@ -21,29 +24,7 @@ class FirstStartWindowTest extends WindowTest {
   void aDozenEntriesAtTheMostGiveAForecastAndATrip() {
     OpenWindow open = first();
     assertThat(open.texts("first-line")).hasSize(3);
-    int entries = 0;
-    for (String[] entry :
-        new String[][] {
-          {"From", "Alamosa, CO"},
-          {"To", "Amarillo, TX"},
-          {"Low of the day", "15"},
-          {"High of the day", "58"},
-          {"Tire size", "ST235/80R16"},
-          {"Load on the sidewall", "3520"},
-          {"at cold pressure", "80"},
-          {"Cold pressure on the label", "80"},
-          {"Weight on its axles", "9800"},
-          {"Cold reading", "78"},
-        }) {
-      open.write(entry[0], entry[1]);
-      if (entry[0].equals("From") || entry[0].equals("To")) {
-        open.keys(KeyCode.ESCAPE); // the list of places; what is typed is exact
-        open.write(entry[0], entry[1]);
-      }
-      open.keys(KeyCode.TAB);
-      entries++;
-    }
-    assertThat(entries).isLessThanOrEqualTo(12);
+    assertThat(fill(open)).isLessThanOrEqualTo(12);
     open.until("a forecast is there", () -> !open.texts("first-summary").isEmpty());
     open.until("it has a margin", () -> open.texts("lesser").toString().contains("load margin +"));
     open.until("it can be taken", () -> !goOn(open).isDisabled());
@@ -75,6 +56,75 @@ class FirstStartWindowTest extends WindowTest {
     open.until("the page is there", () -> !open.texts("first-title").isEmpty());
     open.run(() -> open.window.open(DEMO));
     open.until("the route is there", () -> !open.rows().isEmpty());
+  }
+
+  @Test
+  void aHaulOfThreeStopsIsBuiltByKeyboardAloneAndUndone() {
+    OpenWindow open = first();
+    fill(open);
+    open.until("it can be taken", () -> !goOn(open).isDisabled());
+    open.focus(goOn(open));
+    open.keys(KeyCode.SPACE);
+    open.until("the route is there", () -> open.rows().size() == 2);
+    open.focus(open.rows().get(0));
+    open.keys(KeyCode.INSERT);
+    open.until("a stop came", () -> open.rows().size() == 3);
+    open.until("its place has the keyboard", () -> open.field("Place").isFocused());
+    open.write("Place", "Raton NM");
+    open.until("places are offered", FirstStartWindowTest::offers);
+    open.keys(KeyCode.DOWN);
+    open.keys(KeyCode.ENTER);
+    open.until("it is known", () -> open.texts("place").contains("Raton NM"));
+    open.write("Low", "20");
+    open.write("High", "55");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "its tires are known", () -> open.tireTable().stream().anyMatch(s -> s.contains("±")));
+    assertThat(open.document.trip().route().stops())
+        .extracting(Stop::place)
+        .containsExactly("Alamosa CO", "Raton NM", "Amarillo TX");
+    int edits = 0;
+    while (open.document.undoableProperty().get() && edits < 9) {
+      open.keys(KeyCode.SHORTCUT, KeyCode.Z);
+      edits++;
+    }
+    assertThat(edits).isEqualTo(4); // the stop, its place, its low, its high
+    assertThat(open.rows()).hasSize(2);
+  }
+
+  /**
+   * Types what a first haul needs.
+   *
+   * @return how many entries that took
+   */
+  static int fill(OpenWindow open) {
+    int entries = 0;
+    for (String[] entry :
+        new String[][] {
+          {"From", "Alamosa, CO"},
+          {"To", "Amarillo, TX"},
+          {"Low of the day", "15 °F"},
+          {"High of the day", "58 °F"},
+          {"Tire size", "ST235/80R16"},
+          {"Load on the sidewall", "3520 lb"},
+          {"at cold pressure", "80 psi"},
+          {"Cold pressure on the label", "80 psi"},
+          {"Weight on its axles", "9800 lb"},
+          {"Cold reading", "78 psi"},
+        }) {
+      open.write(entry[0], entry[1]);
+      if (entry[0].equals("From") || entry[0].equals("To")) {
+        open.keys(KeyCode.ESCAPE); // the list of places; what is typed is exact
+        open.write(entry[0], entry[1]);
+      }
+      open.keys(KeyCode.TAB);
+      entries++;
+    }
+    return entries;
+  }
+
+  private static boolean offers() {
+    return Window.getWindows().stream().anyMatch(Popup.class::isInstance);
   }
 
   private static Button goOn(OpenWindow open) {

@@ -9,12 +9,21 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.TextArea;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Writes pictures of the window to {@code target/pictures}, to be looked at by a person. */
@@ -25,54 +34,124 @@ class PicturesTest extends WindowTest {
   /** A few colours are a blank window; a page of text has many shades at the edges of letters. */
   private static final int LEAST_COLORS = 50;
 
-  /** Every pair of theme, units, size and trip is met at least once. */
-  private enum View {
-    LIGHT_US_LARGE_FULL(false, UnitSystem.US, 1280, 820, true),
-    DARK_SI_LARGE_FULL(true, UnitSystem.SI, 1280, 820, true),
-    LIGHT_SI_SMALL_FULL(false, UnitSystem.SI, 900, 600, true),
-    DARK_US_SMALL_FULL(true, UnitSystem.US, 900, 600, true),
-    LIGHT_SI_LARGE_STARTER(false, UnitSystem.SI, 1280, 820, false),
-    DARK_US_LARGE_STARTER(true, UnitSystem.US, 1280, 820, false),
-    LIGHT_US_SMALL_STARTER(false, UnitSystem.US, 900, 600, false),
-    DARK_SI_SMALL_STARTER(true, UnitSystem.SI, 900, 600, false);
+  /** How a page is looked at. */
+  private record Look(boolean dark, UnitSystem units, double width, double height) {
+    static final Look LIGHT_US_LARGE = new Look(false, UnitSystem.US, 1280, 820);
+    static final Look DARK_SI_LARGE = new Look(true, UnitSystem.SI, 1280, 820);
+    static final Look LIGHT_SI_SMALL = new Look(false, UnitSystem.SI, 900, 600);
+    static final Look DARK_US_SMALL = new Look(true, UnitSystem.US, 900, 600);
 
-    final boolean dark;
-    final UnitSystem units;
-    final double width;
-    final double height;
-    final boolean full;
-
-    View(boolean dark, UnitSystem units, double width, double height, boolean full) {
-      this.dark = dark;
-      this.units = units;
-      this.width = width;
-      this.height = height;
-      this.full = full;
+    String words() {
+      return (dark ? "dark" : "light") + "-" + units.name().toLowerCase(Locale.ROOT) + "-" + width;
     }
   }
 
-  @Test
-  void theRoute() throws IOException {
+  /** What is in the window; each page is met in both themes, both units and both sizes. */
+  @SuppressWarnings("ImmutableEnumChecker") // the ways are lambdas without state
+  private enum Page {
+    ROUTE(true, open -> {}),
+    STARTER(false, open -> {}),
+    FIRST_EMPTY(false, open -> open.run(open.window::showFirst)),
+    FIRST_FULL(
+        false,
+        open -> {
+          open.run(open.window::showFirst);
+          open.until("the page is there", () -> !open.texts("first-title").isEmpty());
+          FirstStartWindowTest.fill(open);
+        }),
+    RIG(true, open -> open.run(open.window::showRig)),
+    WHAT_IF(
+        true,
+        open -> {
+          open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT3);
+          open.until("the question is there", () -> !open.buttons("Close").isEmpty());
+          open.run(
+              () -> {
+                ChoiceBox<?> air = (ChoiceBox<?>) open.stage.getScene().getFocusOwner();
+                air.getSelectionModel().select(3);
+              });
+        }),
+    PLACES(
+        true,
+        open -> {
+          open.keys(KeyCode.SHORTCUT, KeyCode.L);
+          open.until("the list is there", () -> open.nodes(TextArea.class, a -> true).size() == 1);
+          TextArea area = open.nodes(TextArea.class, known -> true).get(0);
+          open.run(
+              () -> area.setText("Trinidad CO @ 25 min\nSpringfield\n35.2, -101.8\nNowhere QQ"));
+          open.until("it is understood", () -> open.texts("place-line").size() == 4);
+        }),
+    SEVERAL(
+        true,
+        open -> {
+          open.focus(open.rows().get(0));
+          open.keys(KeyCode.SHIFT, KeyCode.DOWN);
+          open.keys(KeyCode.ENTER); // in a small window their fields come up by this
+          open.until("two are taken", () -> open.texts("chosen-stop").contains("2 stops"));
+        }),
+    NOTICES(
+        true,
+        open -> {
+          open.run(() -> open.window.dropped(List.of(DEMO.toFile(), DEMO.toFile())));
+          open.run(() -> open.window.saveTo(Path.of("no-such-folder", "haul.dawngauge")));
+        });
+
+    final boolean full;
+    final Consumer<OpenWindow> way;
+
+    Page(boolean full, Consumer<OpenWindow> way) {
+      this.full = full;
+      this.way = way;
+    }
+
+    List<Look> looks() {
+      return switch (this) {
+        case ROUTE, RIG ->
+            List.of(
+                Look.LIGHT_US_LARGE, Look.DARK_SI_LARGE, Look.LIGHT_SI_SMALL, Look.DARK_US_SMALL);
+        case STARTER, FIRST_FULL, PLACES, NOTICES ->
+            List.of(Look.LIGHT_US_LARGE, new Look(true, UnitSystem.SI, 900, 600));
+        default -> List.of(Look.LIGHT_SI_SMALL, new Look(true, UnitSystem.US, 1280, 820));
+      };
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Page.class)
+  @Timeout(60)
+  void page(Page page) throws IOException {
     Files.createDirectories(FOLDER);
-    StringBuilder page = new StringBuilder("<!doctype html><title>Pictures</title>\n");
-    for (View view : View.values()) {
-      Trip trip = view.full ? demo() : planner().starterTrip().get();
+    for (Look look : page.looks()) {
+      Trip trip = page.full ? demo() : planner().starterTrip().get();
       OpenWindow open = open(trip);
       open.run(
           () -> {
-            open.document.unitsProperty().set(view.units);
-            open.stage.setWidth(view.width);
-            open.stage.setHeight(view.height);
+            open.document.unitsProperty().set(look.units);
+            open.stage.setWidth(look.width);
+            open.stage.setHeight(look.height);
           });
-      open.buttons(view.dark ? "Dark" : "Light").forEach(open::press);
-      open.until("it has its size", () -> open.stage.getScene().getWidth() == view.width);
+      open.buttons(look.dark ? "Dark" : "Light").forEach(open::press);
+      open.until("it has its size", () -> open.stage.getScene().getWidth() == look.width);
+      page.way.accept(open);
       WaitForAsyncUtils.waitForFxEvents();
       BufferedImage picture = picture(open);
       open.close();
-      assertThat(colors(picture)).as(view.name()).isGreaterThan(LEAST_COLORS);
-      String file = view.name().toLowerCase(Locale.ROOT) + ".png";
-      ImageIO.write(picture, "png", FOLDER.resolve(file).toFile());
-      page.append("<h2>").append(view).append("</h2><img src=\"").append(file).append("\">\n");
+      String name = page.name().toLowerCase(Locale.ROOT).replace('_', '-') + "-" + look.words();
+      assertThat(colors(picture)).as(name).isGreaterThan(LEAST_COLORS);
+      ImageIO.write(picture, "png", FOLDER.resolve(name.replace(".0", "") + ".png").toFile());
+    }
+  }
+
+  /** A page of all pictures. */
+  @AfterAll
+  static void all() throws IOException {
+    StringBuilder page = new StringBuilder("<!doctype html><title>Pictures</title>\n");
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      files
+          .map(file -> String.valueOf(file.getFileName()))
+          .filter(name -> name.endsWith(".png"))
+          .sorted()
+          .forEach(name -> page.append("<h2>" + name + "</h2><img src=\"" + name + "\">\n"));
     }
     Files.writeString(FOLDER.resolve("index.html"), page);
   }

@@ -65,10 +65,9 @@ final class LedgerHead extends VBox {
     stopShown.setTooltip(wrapped("Show or fold away the chosen stop"));
     of.setMinWidth(USE_PREF_SIZE);
     Label key =
-        Texts.line(
-            "dark settled, light as the gauge reads, with its range; hatched floor, bracket limit at a"
-                + " cold start, shaded night",
-            "lesser");
+        Texts.twoLines(
+            "dark: settled, light: as read, hatched: floor, bracket: cold limit, shaded: night");
+    key.getStyleClass().add("lesser");
     key.setMinWidth(0);
     key.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(key, Priority.ALWAYS);

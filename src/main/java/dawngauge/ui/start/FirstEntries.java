@@ -27,16 +27,21 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 
 /** The dozen entries of a first haul; each says where its figure is read. */
 final class FirstEntries extends GridPane {
+
+  /** Wide enough for the examples. */
+  private static final double FIELD_WIDTH = 140;
 
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
@@ -194,6 +199,7 @@ final class FirstEntries extends GridPane {
     ChoiceBox<String> pairs = new ChoiceBox<>();
     pairs.getItems().addAll("single wheels", "wheels in pairs");
     pairs.setValue("single wheels");
+    pairs.setMinWidth(132);
     pairs.setAccessibleText("Single wheels or pairs");
     pairs.setOnAction(event -> take(() -> dual = pairs.getValue().equals("wheels in pairs")));
     HBox both = new HBox(8, number, pairs);
@@ -260,14 +266,18 @@ final class FirstEntries extends GridPane {
     add(label, 0, getRowCount(), 3, 1);
   }
 
-  private void row(String name, Node field, String note) {
+  private void row(String name, Region field, String note) {
     Label label = new Label(name);
     label.setLabelFor(field);
     label.setMinWidth(USE_PREF_SIZE);
+    field.setMinWidth(FIELD_WIDTH);
     Label where = new Label(note);
     where.getStyleClass().add("lesser");
     where.setWrapText(true);
     setHgrow(where, Priority.ALWAYS);
+    for (Node node : List.of(label, field, where)) {
+      setValignment(node, VPos.BASELINE);
+    }
     addRow(getRowCount(), label, field, where);
   }
 }

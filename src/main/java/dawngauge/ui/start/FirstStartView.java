@@ -17,7 +17,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -73,7 +73,8 @@ public final class FirstStartView extends BorderPane {
     goOn.setDefaultButton(false);
     goOn.setDisable(true);
     goOn.setOnAction(event -> handOver());
-    HBox buttons = new HBox(8, goOn);
+    goOn.setMinWidth(USE_PREF_SIZE);
+    FlowPane buttons = new FlowPane(8, 8, goOn);
     buttons.getChildren().addAll(others);
     VBox left = new VBox(8, title, lead, entries, buttons);
     left.getStyleClass().add("first-left");
