@@ -27,21 +27,25 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.geometry.Insets;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 
 /** The dozen entries of a first haul; each says where its figure is read. */
 final class FirstEntries extends GridPane {
 
+  /** Brings the first line of a text to that in a field. */
+  private static final Insets BESIDE_FIELD = new Insets(7, 0, 0, 0);
+
   /** Wide enough for the examples. */
-  private static final double FIELD_WIDTH = 140;
+  private static final double FIELD_WIDTH = 196;
 
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
@@ -73,6 +77,12 @@ final class FirstEntries extends GridPane {
     this.search = search;
     this.changed = changed;
     getStyleClass().add("first-entries");
+    ColumnConstraints hints = new ColumnConstraints();
+    hints.setHgrow(Priority.ALWAYS);
+    hints.setMinWidth(112);
+    getColumnConstraints()
+        .addAll(
+            new ColumnConstraints(), new ColumnConstraints(150, FIELD_WIDTH, FIELD_WIDTH), hints);
     heading("The haul");
     place("From", "Type a name; Down and Enter take a place", place -> from = place);
     place("To", "", place -> to = place);
@@ -266,18 +276,18 @@ final class FirstEntries extends GridPane {
     add(label, 0, getRowCount(), 3, 1);
   }
 
-  private void row(String name, Region field, String note) {
+  private void row(String name, Node field, String note) {
     Label label = new Label(name);
     label.setLabelFor(field);
     label.setMinWidth(USE_PREF_SIZE);
-    field.setMinWidth(FIELD_WIDTH);
     Label where = new Label(note);
     where.getStyleClass().add("lesser");
     where.setWrapText(true);
-    setHgrow(where, Priority.ALWAYS);
     for (Node node : List.of(label, field, where)) {
-      setValignment(node, VPos.BASELINE);
+      setValignment(node, VPos.TOP);
     }
+    setMargin(label, BESIDE_FIELD);
+    setMargin(where, BESIDE_FIELD);
     addRow(getRowCount(), label, field, where);
   }
 }

@@ -80,7 +80,7 @@ public final class FirstStartView extends BorderPane {
     left.getStyleClass().add("first-left");
     VBox.setVgrow(entries, Priority.ALWAYS);
     SplitPane split = new SplitPane(scrolled(left), scrolled(forecast));
-    split.setDividerPositions(0.55);
+    split.setDividerPositions(0.58);
     setCenter(split);
     units.addListener(change -> show());
     show();
