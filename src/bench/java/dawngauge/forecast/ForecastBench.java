@@ -118,11 +118,13 @@ public class ForecastBench {
   public int b1Forecast(Haul haul) {
     Forecaster forecaster =
         new Forecaster(haul.trip, haul.itinerary, haul.ambient, new ForecastOptions(0.9, 0.1));
-    int count = 0;
+    int known = 0;
     for (WheelPosition position : haul.trip.rig().positions()) {
-      count += forecaster.track(position).map(track -> track.stops().size()).orElse(0);
+      for (TireAtStop at : forecaster.track(position).orElseThrow().stops()) {
+        known += at.leaving() == null ? 0 : 1;
+      }
     }
-    return count;
+    return known;
   }
 
   /** Forecast with marks and bands, from itinerary and air at hand. */

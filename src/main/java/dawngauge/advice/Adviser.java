@@ -5,6 +5,7 @@ import dawngauge.forecast.Forecast;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.StopForecast;
+import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
 import dawngauge.trip.LoadChange;
 import dawngauge.trip.WheelPosition;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Says what to do about each tire at each stop. Works forward: what it asks to be set at a stop is
@@ -64,45 +66,52 @@ public final class Adviser {
   record Judgement(Map<WheelPosition, Track> tracks, List<List<TireAdvice>> byStop) {
 
     static Judgement of(Forecaster forecaster, Thresholds thresholds) {
-      Map<WheelPosition, Track> tracks = new LinkedHashMap<>();
-      Map<WheelPosition, TireJudge> judges = new LinkedHashMap<>();
+      Map<WheelPosition, Seat> seats = new LinkedHashMap<>();
       for (WheelPosition position : forecaster.trip().rig().positions()) {
         forecaster
             .track(position)
             .ifPresent(
-                track -> {
-                  tracks.put(position, track);
-                  judges.put(position, new TireJudge(forecaster, thresholds));
-                });
+                track ->
+                    seats.put(position, new Seat(track, new TireJudge(forecaster, thresholds))));
       }
+      seats.forEach(
+          (position, seat) ->
+              seat.mate = seats.get(new WheelPosition(position.axle(), position.slot().mate())));
       List<List<TireAdvice>> byStop = new ArrayList<>();
       int count = forecaster.itinerary().visits().size();
       for (int visit = 0; visit < count; visit++) {
-        List<TireAdvice> tires = new ArrayList<>();
-        for (Map.Entry<WheelPosition, TireJudge> entry : judges.entrySet()) {
-          tires.add(judge(visit, entry.getKey(), entry.getValue(), tracks));
+        List<TireAdvice> tires = new ArrayList<>(seats.size());
+        for (Seat seat : seats.values()) {
+          tires.add(seat.judge(visit));
         }
         byStop.add(tires);
       }
+      Map<WheelPosition, Track> tracks = new LinkedHashMap<>();
+      seats.forEach((position, seat) -> tracks.put(position, seat.track));
       return new Judgement(tracks, byStop);
     }
+  }
 
-    private static TireAdvice judge(
-        int visit, WheelPosition position, TireJudge judge, Map<WheelPosition, Track> tracks) {
-      Track track = tracks.get(position);
-      if (track == null) {
-        throw new IllegalStateException("no track of " + position.words());
-      }
-      Track mate = tracks.get(new WheelPosition(position.axle(), position.slot().mate()));
-      TireAdvice advice =
-          judge.judge(visit, track.stops(), mate == null ? List.of() : mate.stops());
+  /** One tire while it is judged: its track with what was set so far, and the tire beside it. */
+  private static final class Seat {
+    private final TireJudge judge;
+    private Track track;
+    private @Nullable Seat mate;
+
+    Seat(Track track, TireJudge judge) {
+      this.track = track;
+      this.judge = judge;
+    }
+
+    TireAdvice judge(int visit) {
+      List<TireAtStop> beside = mate == null ? List.of() : mate.track.stops();
+      TireAdvice advice = judge.judge(visit, track.stops(), beside);
       SetFigure set = advice.set();
       if (set == null) {
         return advice;
       }
-      Track after = track.with(visit, new Setting(set.figure().pascals()));
-      tracks.put(position, after);
-      return judge.afterSetting(visit, after.stops(), advice);
+      track = track.with(visit, new Setting(set.figure().pascals()));
+      return judge.afterSetting(visit, track.stops(), advice);
     }
   }
 }

@@ -14,9 +14,7 @@ import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Loads;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What lies between a stop and the next one where air can be added to a tire. */
@@ -59,9 +57,13 @@ final class Chances {
   }
 
   private final Forecaster forecaster;
-  private final Map<String, Double> steps = new HashMap<>();
   private final double confidence;
   private final double sigmas;
+
+  /** The gauge last asked for, and its step. */
+  private @Nullable String gauge;
+
+  private double step;
 
   Chances(Forecaster forecaster) {
     this.forecaster = forecaster;
@@ -89,15 +91,18 @@ final class Chances {
 
   /** The step of the gauge that a tire is read with, in pascal. */
   double step(Moment check) {
-    return steps.computeIfAbsent(
-        check.origin().gauge(),
-        name ->
-            forecaster
-                .trip()
-                .rig()
-                .gauge(name)
-                .map(gauge -> gauge.step().value().pascals())
-                .orElse(DEFAULT_STEP));
+    String name = check.origin().gauge();
+    if (!name.equals(gauge)) {
+      gauge = name;
+      step =
+          forecaster
+              .trip()
+              .rig()
+              .gauge(name)
+              .map(known -> known.step().value().pascals())
+              .orElse(DEFAULT_STEP);
+    }
+    return step;
   }
 
   /**
@@ -116,6 +121,9 @@ final class Chances {
   }
 
   private boolean reachesAim(Air air, TireAtStop at) {
+    if (Double.isInfinite(reach(air))) {
+      return true;
+    }
     double aim = at.limits().aim();
     Moment check = at.check();
     if (Double.isNaN(aim) || check == null) {
@@ -155,7 +163,7 @@ final class Chances {
             onLeg,
             moment,
             floor,
-            Math.hypot(moment.limitSigma(), byLoad),
+            Math.sqrt(moment.limitSigma() * moment.limitSigma() + byLoad * byLoad),
             step(moment) / 2));
   }
 
@@ -176,9 +184,12 @@ final class Chances {
   /** The judged moment at which the tire is likeliest under its floor. */
   static @Nullable Judged worst(List<Judged> ahead) {
     Judged worst = null;
+    double most = Double.NaN;
     for (Judged judged : ahead) {
-      if (worst == null || judged.sigmasUnder() > worst.sigmasUnder()) {
+      double under = judged.sigmasUnder();
+      if (worst == null || under > most) {
         worst = judged;
+        most = under;
       }
     }
     return worst;
@@ -186,7 +197,12 @@ final class Chances {
 
   /** The first judged moment at which the tire is expected under its floor. */
   static @Nullable Judged firstUnder(List<Judged> ahead) {
-    return ahead.stream().filter(Judged::under).findFirst().orElse(null);
+    for (Judged judged : ahead) {
+      if (judged.under()) {
+        return judged;
+      }
+    }
+    return null;
   }
 
   /** Whether the tire is under its floor likelier than the chosen confidence allows. */

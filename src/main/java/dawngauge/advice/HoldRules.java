@@ -22,6 +22,7 @@ import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelSlot;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** What makes a tire not roll whatever air there is. */
 final class HoldRules {
@@ -49,6 +50,8 @@ final class HoldRules {
 
   /** A reading so many deviations off is not explained by the weather. */
   private static final double UNEXPLAINED = 2;
+
+  private static final Tire.Damage[] NO_DAMAGE = {};
 
   private final Forecaster forecaster;
 
@@ -85,8 +88,9 @@ final class HoldRules {
   }
 
   private static void unfit(TireAtStop at, List<Reason> reasons) {
-    for (Tire.Damage damage : Tire.Damage.values()) {
-      if (at.fitted().tire().damage().contains(damage)) {
+    Set<Tire.Damage> damages = at.fitted().tire().damage();
+    for (Tire.Damage damage : damages.isEmpty() ? NO_DAMAGE : Tire.Damage.values()) {
+      if (damages.contains(damage)) {
         reasons.add(
             hold(
                 Phrase.of("{0}: not to be run (49 CFR 393.75(a)); fit the spare", damage.word()),
@@ -94,11 +98,14 @@ final class HoldRules {
       }
     }
     Entered<TreadDepth> tread = at.fitted().tire().tread();
+    if (tread == null) {
+      return;
+    }
     boolean steer =
         at.fitted().vehicle().kind() == Vehicle.Kind.TRUCK
             && at.fitted().position().axle().number() == 1;
     TreadDepth least = TreadDepth.of(steer ? 4 : 2, Unit.THIRTY_SECOND_INCH);
-    if (tread != null && tread.value().meters() < least.meters() - 1e-9) {
+    if (tread.value().meters() < least.meters() - 1e-9) {
       reasons.add(
           hold(
               Phrase.of(
@@ -112,13 +119,14 @@ final class HoldRules {
     Limits limits = at.limits();
     Loads.AxleLoad axle = limits.load().axle();
     Entered<Mass> gawr = at.fitted().axle().gawr();
-    String name = at.fitted().position().axle().words();
     if (gawr != null && axle.likelyKilograms() > gawr.value().kilograms() + HALF_KILOGRAM) {
       reasons.add(
           hold(
               Phrase.of(
                   "{0} carries {1}, over its GAWR of {2}: lighten it",
-                  name, new Mass(axle.likelyKilograms()), gawr.value()),
+                  at.fitted().position().axle().words(),
+                  new Mass(axle.likelyKilograms()),
+                  gawr.value()),
               1));
     }
     Entered<Mass> wheel = at.fitted().axle().wheelMaxLoad();

@@ -26,8 +26,10 @@ final class LegCautions {
     }
     List<Phrase> cautions = new ArrayList<>();
     String how = ahead.topAssumed() ? "assumed" : "typed";
-    boolean slower =
-        tires.stream().anyMatch(t -> t.tire().limits().speed() == Limits.SpeedVerdict.KEEP_TO_65);
+    boolean slower = false;
+    for (TireAdvice tire : tires) {
+      slower = slower || tire.tire().limits().speed() == Limits.SpeedVerdict.KEEP_TO_65;
+    }
     if (slower) {
       cautions.add(
           Phrase.of(

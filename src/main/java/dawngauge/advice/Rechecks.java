@@ -12,6 +12,8 @@ import dawngauge.quantity.Ratio;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
+import dawngauge.trip.Trip;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +29,7 @@ final class Rechecks {
 
   private final Forecaster forecaster;
   private final Thresholds thresholds;
+  private final List<LogEvent.Adjustment> adjustments;
   private boolean lookAtNextStop;
   private boolean afterSetting;
   private double reference = Double.NaN;
@@ -34,6 +37,17 @@ final class Rechecks {
   Rechecks(Forecaster forecaster, Thresholds thresholds) {
     this.forecaster = forecaster;
     this.thresholds = thresholds;
+    this.adjustments = adjustments(forecaster.trip());
+  }
+
+  private static List<LogEvent.Adjustment> adjustments(Trip trip) {
+    List<LogEvent.Adjustment> all = new ArrayList<>();
+    for (LogEvent event : trip.log()) {
+      if (event instanceof LogEvent.Adjustment adjustment) {
+        all.add(adjustment);
+      }
+    }
+    return all;
   }
 
   /**
@@ -97,14 +111,7 @@ final class Rechecks {
   void remember(int visit, TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
     Itinerary.Visit stop = forecaster.itinerary().visits().get(visit);
     boolean longEnough = stop.stay().toMillis() >= thresholds.shortStopSeconds() * 1000;
-    boolean adjusted =
-        forecaster.trip().log().stream()
-            .anyMatch(
-                event ->
-                    event instanceof LogEvent.Adjustment a
-                        && a.tire().equals(at.fitted().tire().id())
-                        && !a.time().instant().isBefore(stop.arrive())
-                        && !a.time().instant().isAfter(stop.leave()));
+    boolean adjusted = adjusted(at, stop);
     boolean looked = longEnough && (at.arrival() != null || !at.readings().isEmpty());
     if (forecaster.itinerary().visits().get(visit).firstStartOfDay() || set != null || adjusted) {
       lookAtNextStop = true;
@@ -113,7 +120,7 @@ final class Rechecks {
       lookAtNextStop = false;
     }
     Moment moment = at.check();
-    boolean asked = reasons.stream().anyMatch(reason -> reason.mark() == Mark.RECHECK);
+    boolean asked = asks(reasons);
     if (set != null) {
       reference = set.settled().pascals();
     } else if (moment != null && (asked || !at.readings().isEmpty() || Double.isNaN(reference))) {
@@ -121,9 +128,35 @@ final class Rechecks {
     }
   }
 
+  private static boolean asks(List<Reason> reasons) {
+    for (Reason reason : reasons) {
+      if (reason.mark() == Mark.RECHECK) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean adjusted(TireAtStop at, Itinerary.Visit stop) {
+    for (LogEvent.Adjustment adjustment : adjustments) {
+      Instant time = adjustment.time().instant();
+      if (adjustment.tire().equals(at.fitted().tire().id())
+          && !time.isBefore(stop.arrive())
+          && !time.isAfter(stop.leave())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether the log holds a cold reading from this stop. */
   static boolean takenCold(TireAtStop at) {
-    return at.readings().stream().anyMatch(check -> check.reading().state() == ReadingState.COLD);
+    for (ReadingCheck check : at.readings()) {
+      if (check.reading().state() == ReadingState.COLD) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean farFromReference(Moment arrival) {

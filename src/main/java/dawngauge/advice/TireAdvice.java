@@ -22,9 +22,12 @@ public record TireAdvice(
 
   /** Sorts the reasons. */
   public TireAdvice {
-    List<Reason> sorted = new ArrayList<>(reasons);
-    sorted.sort(STRONGEST_FIRST);
-    reasons = List.copyOf(sorted);
+    if (reasons.size() > 1) {
+      List<Reason> sorted = new ArrayList<>(reasons);
+      sorted.sort(STRONGEST_FIRST);
+      reasons = sorted;
+    }
+    reasons = List.copyOf(reasons);
   }
 
   /** The same with one more reason. */

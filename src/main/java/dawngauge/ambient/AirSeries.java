@@ -19,6 +19,11 @@ public interface AirSeries {
    */
   double coldSideAt(double epochSeconds);
 
+  /** All that is expected at a moment. */
+  default Air at(double epochSeconds) {
+    return new Air(kelvinsAt(epochSeconds), sigmaAt(epochSeconds), coldSideAt(epochSeconds), false);
+  }
+
   /** Times at which the temperature changes its course abruptly, in epoch seconds, rising. */
   List<Double> kinks();
 

@@ -26,13 +26,16 @@ public final class Ambient {
       int stop, boolean atStop, double meters, double elevation, @Nullable AirSeries series) {}
 
   private final List<Station> stations;
-  private final Map<Integer, Station> byStop = new HashMap<>();
+
+  /** The series of each stop. */
+  private final @Nullable AirSeries[] byStop;
 
   private Ambient(List<Station> stations) {
     this.stations = List.copyOf(stations);
+    byStop = new AirSeries[stations.stream().mapToInt(Station::stop).max().orElse(-1) + 1];
     for (Station station : stations) {
       if (station.atStop) {
-        byStop.put(station.stop, station);
+        byStop[station.stop] = station.series;
       }
     }
   }
@@ -61,22 +64,42 @@ public final class Ambient {
       if (series != null || need.required()) {
         stations.add(
             new Station(
-                need.stop(), need.point() == null, need.meters(), need.elevationMeters(), series));
+                need.stop(), need.isAtStop(), need.meters(), need.elevationMeters(), series));
       }
     }
     return Outcome.of(new Ambient(stations), problems);
   }
 
+  /**
+   * The same air under another weather.
+   *
+   * @param after epoch seconds of the last reading, up to which the air stays as it was
+   */
+  public Ambient under(WhatIf whatIf, double after) {
+    return new Ambient(
+        stations.stream()
+            .map(
+                s ->
+                    s.series == null || !whatIf.changes(s.stop)
+                        ? s
+                        : new Station(
+                            s.stop,
+                            s.atStop,
+                            s.meters,
+                            s.elevation,
+                            new OtherAir(s.series, whatIf, after)))
+            .toList());
+  }
+
   /** The series given for a stop, or null. */
   public @Nullable AirSeries seriesAt(int stop) {
-    Station station = byStop.get(stop);
-    return station == null ? null : station.series;
+    return stop < byStop.length ? byStop[stop] : null;
   }
 
   /** Air at a stop where the rig stands. */
   public Air atStop(int stop, double epochSeconds) {
     AirSeries series = seriesAt(stop);
-    return series == null ? Air.UNKNOWN : air(series, epochSeconds);
+    return series == null ? Air.UNKNOWN : series.at(epochSeconds);
   }
 
   /**
@@ -109,7 +132,7 @@ public final class Ambient {
     if (before == null || first == null) {
       return Air.UNKNOWN;
     }
-    Air start = air(first, epochSeconds);
+    Air start = first.at(epochSeconds);
     AirSeries second = after == null ? null : after.series;
     if (here) {
       return start;
@@ -118,7 +141,7 @@ public final class Ambient {
       return Air.UNKNOWN;
     }
     double part = (meters - before.meters) / (after.meters - before.meters);
-    Air between = start.towards(air(second, epochSeconds), part);
+    Air between = start.towards(second.at(epochSeconds), part);
     double straight = before.elevation + part * (after.elevation - before.elevation);
     return new Air(
         between.kelvins() - StandardAtmosphere.LAPSE_RATE * (elevationMeters - straight),
@@ -155,13 +178,5 @@ public final class Ambient {
       }
     }
     return all;
-  }
-
-  private static Air air(AirSeries series, double epochSeconds) {
-    return new Air(
-        series.kelvinsAt(epochSeconds),
-        series.sigmaAt(epochSeconds),
-        series.coldSideAt(epochSeconds),
-        false);
   }
 }

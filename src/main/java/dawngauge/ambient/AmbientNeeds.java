@@ -1,6 +1,9 @@
 package dawngauge.ambient;
 
 import dawngauge.geo.Coordinate;
+import dawngauge.quantity.Distance;
+import dawngauge.quantity.Elevation;
+import dawngauge.quantity.Entered;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.ProfilePoint;
@@ -9,6 +12,8 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,7 +28,8 @@ public record AmbientNeeds(List<Need> needs) {
    * One place and span of time.
    *
    * @param stop index of the stop, or of the stop before, for a point on a leg
-   * @param point the point on the leg, or null at the stop itself
+   * @param along way from that stop in meter, on the leg that leaves it; NaN at the stop itself
+   * @param point the profile's point there, or null
    * @param place its name, for messages
    * @param stopId id of the stop, or of the stop before
    * @param meters way from the start of the route
@@ -37,6 +43,7 @@ public record AmbientNeeds(List<Need> needs) {
    */
   public record Need(
       int stop,
+      double along,
       @Nullable ProfilePoint point,
       String place,
       String stopId,
@@ -46,7 +53,13 @@ public record AmbientNeeds(List<Need> needs) {
       ZoneId zone,
       Instant from,
       Instant to,
-      boolean required) {}
+      boolean required) {
+
+    /** Whether it is a stop, not a point on a leg. */
+    public boolean isAtStop() {
+      return Double.isNaN(along);
+    }
+  }
 
   /** Copies the list. */
   public AmbientNeeds {
@@ -63,20 +76,21 @@ public record AmbientNeeds(List<Need> needs) {
         needs.add(stopNeed(visit));
       }
       if (!last) {
-        addPoints(needs, visit, itinerary.drives().get(visit.index()));
+        addPoints(needs, trip, visit, itinerary.drives().get(visit.index()));
       }
     }
     return new AmbientNeeds(needs);
   }
 
   private static boolean isAt(AmbientEntry entry, Itinerary.Visit visit) {
-    return entry.stop().equals(visit.stop().id());
+    return entry.isAtStop() && entry.stop().equals(visit.stop().id());
   }
 
   private static Need stopNeed(Itinerary.Visit visit) {
     var elevation = visit.stop().elevation();
     return new Need(
         visit.index(),
+        Double.NaN,
         null,
         visit.stop().place(),
         visit.stop().id(),
@@ -89,25 +103,58 @@ public record AmbientNeeds(List<Need> needs) {
         true);
   }
 
-  private static void addPoints(List<Need> needs, Itinerary.Visit visit, Itinerary.Drive drive) {
+  /** Points of the leg's profile, and those for which air is given, in the order of the way. */
+  private static void addPoints(
+      List<Need> needs, Trip trip, Itinerary.Visit visit, Itinerary.Drive drive) {
+    NavigableMap<Double, Need> points = new TreeMap<>();
     for (ProfilePoint point : drive.leg().profile()) {
       double along = point.distance().value().meters();
-      double part = drive.meters() > 0 ? along / drive.meters() : 0;
-      Instant when = visit.leave().plusMillis(Math.round(part * drive.seconds() * 1000));
       String name = point.name() == null ? "after " + visit.stop().place() : point.name();
-      needs.add(
-          new Need(
-              visit.index(),
-              point,
-              name,
-              visit.stop().id(),
-              visit.meters() + along,
-              null,
-              point.elevation().value().meters(),
-              visit.zone(),
-              when,
-              when,
-              false));
+      points.put(
+          along, onTheWay(visit, drive, along, point, name, point.elevation().value().meters()));
     }
+    for (AmbientEntry entry : trip.ambient()) {
+      Entered<Distance> along = entry.along();
+      Entered<Elevation> elevation = entry.provenance().elevation();
+      if (along != null && elevation != null && entry.stop().equals(visit.stop().id())) {
+        double meters = along.value().meters();
+        if (meters < drive.meters()) {
+          points.putIfAbsent(
+              meters,
+              onTheWay(
+                  visit,
+                  drive,
+                  meters,
+                  null,
+                  "after " + visit.stop().place(),
+                  elevation.value().meters()));
+        }
+      }
+    }
+    needs.addAll(points.values());
+  }
+
+  private static Need onTheWay(
+      Itinerary.Visit visit,
+      Itinerary.Drive drive,
+      double along,
+      @Nullable ProfilePoint point,
+      String name,
+      double elevation) {
+    double part = drive.meters() > 0 ? along / drive.meters() : 0;
+    Instant when = visit.leave().plusMillis(Math.round(part * drive.seconds() * 1000));
+    return new Need(
+        visit.index(),
+        along,
+        point,
+        name,
+        visit.stop().id(),
+        visit.meters() + along,
+        null,
+        elevation,
+        visit.zone(),
+        when,
+        when,
+        false);
   }
 }

@@ -1,32 +1,46 @@
 package dawngauge.ambient;
 
 import dawngauge.explain.Phrase;
+import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Provenance;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Temperatures at given times: linear between them, steady before the first and after the last,
- * with a spread that grows by the hour out there.
+ * with a spread that grows by the hour out there. A forecast's spread is the published error of its
+ * lead: about dawn that of the day's minimum, else that of the maximum.
  */
 final class HourlyAir implements AirSeries {
 
   /** Growth of the spread outside the given times, in kelvin an hour; ours, no source. */
   private static final double GROWTH = 0.5;
 
+  private static final double DAY = 86_400;
+
   private final double[] seconds;
   private final double[] kelvins;
   private final Provenance provenance;
+  private final DawnHours dawn;
+
+  /** Spread that was given, else NaN. */
   private final double sigma;
+
+  /** When a forecast was issued, in epoch seconds; NaN for what is none. */
+  private final double issued;
 
   HourlyAir(
       AmbientEntry.Hourly hourly,
       Provenance provenance,
-      @Nullable Entered<TemperatureDifference> uncertainty) {
+      @Nullable Entered<TemperatureDifference> uncertainty,
+      DawnHours dawn) {
     List<AmbientEntry.Hourly.At> hours = hourly.hours();
     seconds = new double[hours.size()];
     kelvins = new double[hours.size()];
@@ -35,7 +49,19 @@ final class HourlyAir implements AirSeries {
       kelvins[i] = hours.get(i).temperature().value().kelvins();
     }
     this.provenance = provenance;
-    this.sigma = uncertainty == null ? SteadyAir.SIGMA : uncertainty.value().kelvins();
+    this.dawn = dawn;
+    Instant given = provenance.issued();
+    boolean forecast = provenance.kind() == Provenance.Kind.FEED && given != null;
+    this.issued = forecast && given != null ? given.getEpochSecond() : Double.NaN;
+    this.sigma =
+        uncertainty != null
+            ? uncertainty.value().kelvins()
+            : forecast ? Double.NaN : SteadyAir.SIGMA;
+  }
+
+  /** The last of the given times, in epoch seconds. */
+  double ends() {
+    return seconds[seconds.length - 1];
   }
 
   @Override
@@ -46,10 +72,11 @@ final class HourlyAir implements AirSeries {
     } else if (epochSeconds >= seconds[last]) {
       return kelvins[last];
     }
-    int i = 1;
-    while (seconds[i] < epochSeconds) {
-      i++;
+    int found = Arrays.binarySearch(seconds, epochSeconds);
+    if (found >= 0) {
+      return kelvins[found];
     }
+    int i = -found - 1;
     double part = (epochSeconds - seconds[i - 1]) / (seconds[i] - seconds[i - 1]);
     return kelvins[i - 1] + part * (kelvins[i] - kelvins[i - 1]);
   }
@@ -59,12 +86,23 @@ final class HourlyAir implements AirSeries {
     double outside =
         Math.max(
             0, Math.max(seconds[0] - epochSeconds, epochSeconds - seconds[seconds.length - 1]));
-    return sigma + GROWTH * outside / 3600;
+    return within(epochSeconds) + GROWTH * outside / 3600;
+  }
+
+  private double within(double epochSeconds) {
+    if (!Double.isNaN(sigma)) {
+      return sigma;
+    }
+    long lead = (long) Math.max(0, (epochSeconds - issued) / DAY);
+    return dawn.contain(epochSeconds)
+        ? ForecastError.ofMinimum(lead)
+        : ForecastError.ofMaximum(lead);
   }
 
   @Override
   public double coldSideAt(double epochSeconds) {
-    return 0;
+    boolean forecast = !Double.isNaN(issued);
+    return forecast && dawn.contain(epochSeconds) ? ForecastError.MINIMUM_COLD_SIDE : 0;
   }
 
   @Override
@@ -83,7 +121,18 @@ final class HourlyAir implements AirSeries {
 
   @Override
   public Phrase given() {
-    return Phrase.of(
-        "{0}: by the hour, {1} times", provenance.kind().word(), String.valueOf(seconds.length));
+    Phrase hours = Phrase.of("by the hour, {0} times", String.valueOf(seconds.length));
+    Instant given = provenance.issued();
+    Entered<Elevation> height = provenance.elevation();
+    String source = provenance.source() == null ? "" : " " + provenance.source();
+    if (given == null) {
+      return Phrase.of("{0}{1}: {2}", provenance.kind().word(), source, hours);
+    }
+    String when = given.truncatedTo(ChronoUnit.MINUTES).toString();
+    return height == null
+        ? Phrase.of("{0}{1}, issued {2}: {3}", provenance.kind().word(), source, when, hours)
+        : Phrase.of(
+            "{0}{1}, issued {2}, for {3}: {4}",
+            provenance.kind().word(), source, when, height.value(), hours);
   }
 }

@@ -56,6 +56,7 @@ final class LowHighAir implements AirSeries {
   private final Given[] given;
   private final List<Double> kinks;
   private final Provenance provenance;
+  private final Phrase inWords;
 
   private LowHighAir(
       AmbientNeeds.Need need,
@@ -79,6 +80,7 @@ final class LowHighAir implements AirSeries {
             .map(DiurnalCurve.Day::timeOfLow)
             .filter(low -> low >= from && low <= to)
             .toList();
+    inWords = inWords();
   }
 
   /**
@@ -182,31 +184,41 @@ final class LowHighAir implements AirSeries {
   }
 
   @Override
-  public double kelvinsAt(double epochSeconds) {
+  public Air at(double epochSeconds) {
     double time = near(epochSeconds);
     int day = dayAt(time);
-    return DiurnalCurve.temperatureAt(time, days[day - 1], days[day], days[day + 1]);
+    boolean minimum = aboutTheMinimum(time, day);
+    return new Air(
+        DiurnalCurve.temperatureAt(time, days[day - 1], days[day], days[day + 1]),
+        sigma(given[day], minimum),
+        minimum ? ForecastError.MINIMUM_COLD_SIDE : 0,
+        false);
+  }
+
+  @Override
+  public double kelvinsAt(double epochSeconds) {
+    return at(epochSeconds).kelvins();
   }
 
   @Override
   public double sigmaAt(double epochSeconds) {
-    Given figures = given[dayAt(near(epochSeconds))];
-    if (figures.sigma != null) {
-      return figures.sigma;
-    }
-    return aboutTheMinimum(epochSeconds)
-        ? ForecastError.ofMinimum(figures.lead)
-        : ForecastError.ofMaximum(figures.lead);
+    return at(epochSeconds).sigma();
   }
 
   @Override
   public double coldSideAt(double epochSeconds) {
-    return aboutTheMinimum(epochSeconds) ? ForecastError.MINIMUM_COLD_SIDE : 0;
+    return at(epochSeconds).coldSide();
   }
 
-  private boolean aboutTheMinimum(double epochSeconds) {
-    double time = near(epochSeconds);
-    return time <= days[dayAt(time)].sunriseSeconds() + MINIMUM_HOLDS_AFTER_SUNRISE;
+  private static double sigma(Given figures, boolean minimum) {
+    if (figures.sigma != null) {
+      return figures.sigma;
+    }
+    return minimum ? ForecastError.ofMinimum(figures.lead) : ForecastError.ofMaximum(figures.lead);
+  }
+
+  private boolean aboutTheMinimum(double time, int day) {
+    return time <= days[day].sunriseSeconds() + MINIMUM_HOLDS_AFTER_SUNRISE;
   }
 
   @Override
@@ -221,6 +233,10 @@ final class LowHighAir implements AirSeries {
 
   @Override
   public Phrase given() {
+    return inWords;
+  }
+
+  private Phrase inWords() {
     Phrase all = Phrase.of("{0}: {1}", provenance.kind().word(), dayGiven(dates.get(0)));
     for (LocalDate date : dates.subList(1, dates.size())) {
       all = Phrase.of("{0}; {1}", all, dayGiven(date));

@@ -2,6 +2,7 @@ package dawngauge.ambient;
 
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
+import dawngauge.quantity.Distance;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Temperature;
 import dawngauge.trip.AmbientEntry;
@@ -16,7 +17,8 @@ import java.util.Map;
 
 /**
  * The temperatures that stand in the trip itself. Where a stop has several kinds, temperatures by
- * the hour win over one for the stay, and that over the day's low and high.
+ * the hour win over one for the stay, and that over the day's low and high; where a forecast by the
+ * hour ends, typical days of the same stop go on.
  */
 public final class TypedAmbient implements AmbientSource {
 
@@ -33,15 +35,12 @@ public final class TypedAmbient implements AmbientSource {
     List<Problem> problems = new ArrayList<>();
     for (AmbientNeeds.Need need : needs.needs()) {
       ProfilePoint point = need.point();
-      if (point != null) {
-        Entered<Temperature> ambient = point.ambient();
-        if (ambient != null) {
-          answers.put(need, new SteadyAir(ambient, Provenance.TYPED, null));
-        }
+      Entered<Temperature> typed = point == null ? null : point.ambient();
+      if (typed != null) {
+        answers.put(need, new SteadyAir(typed, Provenance.TYPED, null));
         continue;
       }
-      List<AmbientEntry> entries =
-          trip.ambient().stream().filter(entry -> entry.stop().equals(need.stopId())).toList();
+      List<AmbientEntry> entries = trip.ambient().stream().filter(e -> isFor(e, need)).toList();
       if (!entries.isEmpty()) {
         Outcome<AirSeries> series = series(need, entries, needs.needs().get(0).from());
         problems.addAll(series.problems());
@@ -51,18 +50,36 @@ public final class TypedAmbient implements AmbientSource {
     return Outcome.of(answers, problems);
   }
 
-  private Outcome<AirSeries> series(
+  private static boolean isFor(AmbientEntry entry, AmbientNeeds.Need need) {
+    Entered<Distance> along = entry.along();
+    return entry.stop().equals(need.stopId())
+        && (along == null ? need.isAtStop() : along.value().meters() == need.along());
+  }
+
+  private static Outcome<AirSeries> series(
       AmbientNeeds.Need need, List<AmbientEntry> entries, Instant asOf) {
     List<AmbientEntry> days = new ArrayList<>();
+    AmbientEntry hourly = null;
     AmbientEntry steady = null;
     for (AmbientEntry entry : entries) {
-      if (entry.figure() instanceof AmbientEntry.Hourly hourly) {
-        return Outcome.of(new HourlyAir(hourly, entry.provenance(), entry.uncertainty()));
+      if (entry.figure() instanceof AmbientEntry.Hourly && hourly == null) {
+        hourly = entry;
       } else if (entry.figure() instanceof AmbientEntry.Steady) {
         steady = entry;
       } else {
         days.add(entry);
       }
+    }
+    if (hourly != null && hourly.figure() instanceof AmbientEntry.Hourly figure) {
+      AirSeries hours =
+          new HourlyAir(figure, hourly.provenance(), hourly.uncertainty(), DawnHours.of(need));
+      boolean seam =
+          hourly.provenance().kind() == Provenance.Kind.FEED
+              && !days.isEmpty()
+              && days.get(0).provenance().kind() == Provenance.Kind.TYPICAL;
+      return seam
+          ? LowHighAir.of(need, days, asOf).map(typical -> new SeamAir(hours, figure, typical))
+          : Outcome.of(hours);
     }
     if (steady != null && steady.figure() instanceof AmbientEntry.Steady figure) {
       return Outcome.of(

@@ -103,7 +103,7 @@ final class AxleMatchChecks {
                     + size.rimInches()
                     + "/"
                     + size.overallDiameterMillimeters())
-        .orElse(Wheel.plain(text));
+        .orElse(TireSize.plain(text));
   }
 
   private static String rangeWords(String letter) {

@@ -2,6 +2,7 @@ package dawngauge.fitness;
 
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.tire.TireSize;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.LabelFitment;
@@ -58,17 +59,17 @@ final class SparePlaces {
     if (text == null) {
       return true; // not known: said beside
     }
-    String size = Wheel.plain(text);
+    String size = TireSize.plain(text);
     boolean labelled =
         place.axle().label().stream()
             .map(LabelFitment::size)
-            .anyMatch(line -> Wheel.plain(line).equals(size));
+            .anyMatch(line -> TireSize.plain(line).equals(size));
     return labelled
         || place.axle().fitted().values().stream()
             .flatMap(id -> rig.tire(id).stream())
             .flatMap(tire -> rig.specOf(tire).stream())
             .flatMap(fitted -> Stream.ofNullable(fitted.size()))
-            .anyMatch(fitted -> Wheel.plain(fitted).equals(size));
+            .anyMatch(fitted -> TireSize.plain(fitted).equals(size));
   }
 
   /** Highest cold pressure that a spare's tire and wheel may take, in pascal; NaN if not known. */

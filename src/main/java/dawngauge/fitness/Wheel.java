@@ -20,7 +20,6 @@ import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -79,7 +78,7 @@ record Wheel(
     Axle axle = rig.axle(position.axle()).orElseThrow();
     Vehicle vehicle = rig.vehicle(position.axle().vehicle()).orElseThrow();
     TireSpec spec = rig.specOf(tire).orElse(null);
-    LabelFitment same = spec == null ? null : speaking(axle.label(), spec);
+    LabelFitment same = spec == null ? null : axle.labelFor(spec).orElse(null);
     LabelFitment label = same != null || axle.label().isEmpty() ? same : axle.label().get(0);
     if (spec == null) {
       Problem gap = Problem.of(ProblemCode.NO_TIRE_TYPE, "", tire.id());
@@ -102,29 +101,6 @@ record Wheel(
         same != null,
         capacity.valueOrNull(),
         capacity.problems());
-  }
-
-  private static @Nullable LabelFitment speaking(List<LabelFitment> label, TireSpec spec) {
-    String size = spec.size();
-    for (LabelFitment line : label) {
-      String range = line.loadRange();
-      boolean sameSize = size != null && plain(size).equals(plain(line.size()));
-      boolean sameClass =
-          line.tireClass() == null
-              || spec.tireClass() == null
-              || line.tireClass() == spec.tireClass();
-      boolean sameRange =
-          range == null || spec.loadRange() == null || range.equalsIgnoreCase(spec.loadRange());
-      if (sameSize && sameClass && sameRange) {
-        return line;
-      }
-    }
-    return null;
-  }
-
-  /** A size text without what is only a matter of typing. */
-  static String plain(String size) {
-    return size.replace(" ", "").toUpperCase(Locale.ROOT);
   }
 
   private static Mass share(Entered<Mass> gawr, Axle axle) {

@@ -21,7 +21,6 @@ import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,7 +47,7 @@ public final class FittedTire {
     this.axle = rig.axle(position.axle()).orElseThrow();
     this.vehicle = rig.vehicle(position.axle().vehicle()).orElseThrow();
     this.spec = rig.specOf(tire).orElse(null);
-    LabelFitment same = spec == null ? null : sameOnLabel(spec, axle.label());
+    LabelFitment same = spec == null ? null : axle.labelFor(spec).orElse(null);
     this.labelSpeaks = same != null;
     this.label = same != null ? same : axle.label().isEmpty() ? null : axle.label().get(0);
     this.capacity = findCapacity();
@@ -88,33 +87,11 @@ public final class FittedTire {
         : new CertifiedPoint(label.coldPressure().value(), new Mass(share));
   }
 
-  private static @Nullable LabelFitment sameOnLabel(TireSpec spec, List<LabelFitment> label) {
-    for (LabelFitment line : label) {
-      boolean size = spec.size() != null && plain(spec.size()).equals(plain(line.size()));
-      boolean tireClass =
-          line.tireClass() == null
-              || spec.tireClass() == null
-              || line.tireClass() == spec.tireClass();
-      boolean range =
-          line.loadRange() == null
-              || spec.loadRange() == null
-              || line.loadRange().equalsIgnoreCase(spec.loadRange());
-      if (size && tireClass && range) {
-        return line;
-      }
-    }
-    return null;
-  }
-
   private static String described(
       String size, @Nullable TireClass tireClass, @Nullable String loadRange) {
     return size
         + (tireClass == null ? "" : " " + tireClass.word())
         + (loadRange == null ? "" : " load range " + loadRange);
-  }
-
-  private static String plain(String size) {
-    return size.replace(" ", "").toUpperCase(Locale.ROOT);
   }
 
   /** Where it is fitted. */

@@ -86,15 +86,19 @@ public final class Forecaster {
    * @param tracks the tire at each position
    */
   public Forecast forecast(Map<WheelPosition, Track> tracks) {
+    List<List<TireAtStop>> fitted = new ArrayList<>();
+    for (WheelPosition position : trip.rig().positions()) {
+      Track track = tracks.get(position);
+      if (track != null) {
+        fitted.add(track.stops());
+      }
+    }
     List<StopForecast> stops = new ArrayList<>();
     for (Itinerary.Visit visit : itinerary.visits()) {
       int index = visit.index();
-      List<TireAtStop> tires = new ArrayList<>();
-      for (WheelPosition position : trip.rig().positions()) {
-        Track track = tracks.get(position);
-        if (track != null) {
-          tires.add(track.stops().get(index));
-        }
+      List<TireAtStop> tires = new ArrayList<>(fitted.size());
+      for (List<TireAtStop> track : fitted) {
+        tires.add(track.get(index));
       }
       AirSeries series = ambient.seriesAt(index);
       Timeline timeline = scene.timeline;

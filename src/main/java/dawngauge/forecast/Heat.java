@@ -19,12 +19,11 @@ final class Heat {
   }
 
   /** The same state, free to go its own way. */
-  Heat copy() {
-    Heat other = new Heat(kelvins);
-    other.byRunning = byRunning;
-    other.withSlowRolling = withSlowRolling;
-    other.withSlowParking = withSlowParking;
-    return other;
+  Heat(Heat other) {
+    kelvins = other.kelvins;
+    byRunning = other.byRunning;
+    withSlowRolling = other.withSlowRolling;
+    withSlowParking = other.withSlowParking;
   }
 
   /** Begins anew from a temperature. */
@@ -49,44 +48,39 @@ final class Heat {
   }
 
   /**
-   * Goes over one piece.
+   * Goes over pieces on all of which the rig rolls, or stands.
    *
-   * @param timeline the trip
-   * @param node where the piece begins
+   * @param decay of this kind of tire
+   * @param from node where the first piece begins
+   * @param to node where the last one ends
+   * @param rolling whether it rolls
    * @param rise rise at equilibrium, in kelvin
-   * @param decay decays of the pieces
+   * @param course takes the temperature at each node from the first on, index 0 first
    */
-  void step(Timeline timeline, int node, double rise, Decay decay) {
-    double seconds = timeline.seconds[node + 1] - timeline.seconds[node];
-    if (seconds <= 0) {
-      return;
+  void goOver(Decay decay, int from, int to, boolean rolling, double rise, double[] course) {
+    double now = kelvins;
+    double running = byRunning;
+    // Either time constant is slow only where it acts.
+    double slow = rolling ? withSlowRolling : withSlowParking;
+    double other = rolling ? withSlowParking : withSlowRolling;
+    double[] left = decay.plain.left;
+    double[] byAir = decay.plain.byAir;
+    double[] slowLeft = decay.slow.left;
+    double[] slowByAir = decay.slow.byAir;
+    course[0] = now;
+    for (int node = from; node < to; node++) {
+      double keep = left[node];
+      double slowKeep = slowLeft[node];
+      double lift = rise * (1 - keep);
+      now = now * keep + (byAir[node] + lift);
+      other = other * keep + (byAir[node] + lift);
+      running = running * keep + lift;
+      slow = slow * slowKeep + (slowByAir[node] + rise * (1 - slowKeep));
+      course[node - from + 1] = now;
     }
-    double air = timeline.air[node];
-    double slope = (timeline.air[node + 1] - air) / seconds;
-    boolean rolling = timeline.drive[node] >= 0;
-    double tau = rolling ? decay.rolling : decay.parked;
-    double slowTau = tau * (rolling ? Decay.SLOW_ROLLING : Decay.SLOW_PARKED);
-    double keep = decay.plain[node];
-    double slowKeep = decay.slow[node];
-    kelvins = WarmUp.temperatureAfterWithDecay(kelvins, air, slope, rise, tau, seconds, keep);
-    byRunning = rise + (byRunning - rise) * keep;
-    withSlowRolling =
-        WarmUp.temperatureAfterWithDecay(
-            withSlowRolling,
-            air,
-            slope,
-            rise,
-            rolling ? slowTau : tau,
-            seconds,
-            rolling ? slowKeep : keep);
-    withSlowParking =
-        WarmUp.temperatureAfterWithDecay(
-            withSlowParking,
-            air,
-            slope,
-            rise,
-            rolling ? tau : slowTau,
-            seconds,
-            rolling ? keep : slowKeep);
+    kelvins = now;
+    byRunning = running;
+    withSlowRolling = rolling ? slow : other;
+    withSlowParking = rolling ? other : slow;
   }
 }

@@ -35,12 +35,12 @@ final class Readings {
   private final Heat heat;
   private final boolean warmthKnown;
 
-  Readings(Scene scene, Timeline timeline, int node, Heat heat, boolean warmthKnown) {
+  Readings(Scene scene, TireState tire, int node) {
     this.scene = scene;
-    this.timeline = timeline;
+    this.timeline = scene.timeline;
     this.node = node;
-    this.heat = heat;
-    this.warmthKnown = warmthKnown;
+    this.heat = tire.heat();
+    this.warmthKnown = tire.warmthKnown();
   }
 
   /** The fill by a reading; null where the tire's temperature then is not known. */
@@ -91,6 +91,30 @@ final class Readings {
             true,
             heat.warmSigma())
         : null;
+  }
+
+  /**
+   * The fill by a setting that is taken as done.
+   *
+   * @param before the tire just before it
+   */
+  FillOrigin assumed(Setting setting, Moment before) {
+    double kelvins = warmthKnown ? heat.kelvins() : before.airKelvins();
+    return new FillOrigin(
+        FillOrigin.Kind.ASSUMED,
+        before.origin().gauge(),
+        before.seconds(),
+        setting.gaugePascals(),
+        kelvins,
+        before.airKelvins(),
+        before.airPressure(),
+        before.elevation(),
+        GasLaw.fill(setting.gaugePascals(), before.airPressure(), kelvins),
+        before.origin().repeatSigma(),
+        before.origin().offsetSigma(),
+        timeline.sigma[node],
+        true,
+        warmthKnown ? heat.warmSigma() : 0);
   }
 
   private @Nullable FillOrigin origin(

@@ -9,12 +9,14 @@ import dawngauge.trip.LogEvent;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
-import dawngauge.trip.WheelSlot;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Everything that the tracks of all tires share: times, air, loads, limits, events. */
@@ -28,12 +30,12 @@ final class Scene {
   final Timeline timeline;
   final ForecastOptions options;
   final Loads loads;
-  private final LimitFinder finder;
   private final Map<WheelPosition, FittedTire> fitted = new HashMap<>();
   private final Map<String, Decay> decays = new HashMap<>();
-  private final Map<FittedTire, List<Limits>> limits = new HashMap<>();
-  private final Map<FittedTire, List<Limits>> own = new HashMap<>();
-  private final List<List<LogEvent>> eventsAtNode = new ArrayList<>();
+  private final LegLimits limits;
+  private final List<List<LogEvent>> eventsAtNode;
+  private final Set<String> read = new HashSet<>();
+  private final int[] nextEvent;
   private final boolean[] cold;
   private final double[] speedOfHourBefore;
 
@@ -42,15 +44,12 @@ final class Scene {
     this.itinerary = itinerary;
     this.options = options;
     this.loads = loads;
-    this.finder = new LimitFinder(options);
     this.timeline = new Timeline(trip, itinerary, ambient);
-    for (int node = 0; node < timeline.count(); node++) {
-      eventsAtNode.add(new ArrayList<>());
-    }
+    this.eventsAtNode = new ArrayList<>(Collections.nCopies(timeline.count(), List.of()));
     for (LogEvent event : trip.log()) {
       double t = Timeline.time(event.time().instant());
       if (t >= timeline.seconds[0] && t <= timeline.seconds[timeline.count() - 1]) {
-        eventsAtNode.get(timeline.nodeAt(t)).add(event);
+        note(event, timeline.nodeAt(t));
       }
     }
     for (WheelPosition position : trip.rig().positions()) {
@@ -58,6 +57,8 @@ final class Scene {
           .fittedAt(position)
           .ifPresent(tire -> fitted.put(position, new FittedTire(trip.rig(), position, tire)));
     }
+    this.limits = new LegLimits(itinerary, loads, fitted, new LimitFinder(options));
+    this.nextEvent = nextEvents();
     this.cold = coldAtLeaving();
     this.speedOfHourBefore = new double[timeline.arrive.length];
     Arrays.setAll(speedOfHourBefore, this::speedOfHourBefore);
@@ -107,13 +108,36 @@ final class Scene {
 
   /** Whether a reading of a tire lies within the trip. */
   boolean isRead(String tire) {
-    return eventsAtNode.stream()
-        .flatMap(List::stream)
-        .anyMatch(event -> event instanceof LogEvent.Reading read && read.tire().equals(tire));
+    return read.contains(tire);
   }
 
   List<LogEvent> eventsAt(int node) {
     return eventsAtNode.get(node);
+  }
+
+  /** The next node after one at which something was noted; the node count where there is none. */
+  int nextEventAfter(int node) {
+    return nextEvent[node];
+  }
+
+  private void note(LogEvent event, int node) {
+    if (eventsAtNode.get(node).isEmpty()) {
+      eventsAtNode.set(node, new ArrayList<>());
+    }
+    eventsAtNode.get(node).add(event);
+    if (event instanceof LogEvent.Reading reading) {
+      read.add(reading.tire());
+    }
+  }
+
+  private int[] nextEvents() {
+    int[] next = new int[timeline.count()];
+    int later = next.length;
+    for (int node = next.length - 1; node >= 0; node--) {
+      next[node] = later;
+      later = eventsAtNode.get(node).isEmpty() ? later : node;
+    }
+    return next;
   }
 
   /** Decays for a kind of tire, or null where its time constants are not known. */
@@ -129,61 +153,7 @@ final class Scene {
 
   /** Limits of a tire on the leg that leaves a stop; at the last stop as on the leg before. */
   Limits limits(int visit, FittedTire tire) {
-    List<Limits> known = limits.computeIfAbsent(tire, this::limitsOnAllLegs);
-    return known.get(visit);
-  }
-
-  private List<Limits> limitsOnAllLegs(FittedTire tire) {
-    List<Limits> all = new ArrayList<>();
-    for (int visit = 0; visit < itinerary.visits().size(); visit++) {
-      all.add(commonLimits(visit, tire));
-    }
-    return all;
-  }
-
-  private Limits commonLimits(int visit, FittedTire tire) {
-    Limits own = ownLimits(visit, tire);
-    double aim = own.aim();
-    Limits.AimFrom from = own.aimFrom();
-    for (WheelSlot slot : WheelSlot.of(tire.axle().dual())) {
-      FittedTire other = fitted.get(new WheelPosition(tire.position().axle(), slot));
-      if (other != null && slot != tire.position().slot()) {
-        Limits theirs = ownLimits(visit, other);
-        // All tires of an axle get one aim, that of the most loaded.
-        if (theirs.aim() > aim && theirs.aim() <= own.ceiling()) {
-          aim = theirs.aim();
-          from = theirs.aimFrom();
-        }
-      }
-    }
-    return aim == own.aim()
-        ? own
-        : new Limits(
-            own.load(),
-            own.floor(),
-            aim,
-            own.ceiling(),
-            from,
-            own.estimated(),
-            own.overloaded(),
-            own.speed());
-  }
-
-  private Limits ownLimits(int visit, FittedTire tire) {
-    return own.computeIfAbsent(tire, this::ownLimitsOnAllLegs).get(visit);
-  }
-
-  private List<Limits> ownLimitsOnAllLegs(FittedTire tire) {
-    List<Itinerary.Drive> drives = itinerary.drives();
-    List<Limits> all = new ArrayList<>();
-    for (int visit = 0; visit < itinerary.visits().size(); visit++) {
-      double top =
-          drives.isEmpty()
-              ? 0
-              : drives.get(Math.min(visit, drives.size() - 1)).topMetersPerSecond();
-      all.add(finder.find(tire, loads.tire(visit, tire.position()), top));
-    }
-    return all;
+    return limits.of(tire).get(visit);
   }
 
   /** The published build-up for a tire on arrival at a stop. */
@@ -202,8 +172,15 @@ final class Scene {
   private double speedOfHourBefore(int visit) {
     double arrival = timeline.seconds[timeline.arrive[visit]];
     double hourBefore = arrival - 3600;
-    if (hourBefore < timeline.seconds[0] || timeline.speedUnknown(hourBefore, arrival)) {
+    if (hourBefore < timeline.seconds[0]) {
       return Double.NaN;
+    }
+    for (int leg = visit - 1;
+        leg >= 0 && timeline.seconds[timeline.arrive[leg + 1]] > hourBefore;
+        leg--) {
+      if (!timeline.lengthKnown(leg)) {
+        return Double.NaN;
+      }
     }
     double meters = timeline.metersAt(arrival) - timeline.metersAt(hourBefore);
     return Math.max(0, meters) / 3600;

@@ -1,19 +1,9 @@
 package dawngauge.forecast;
 
-import dawngauge.physics.AirLoss;
-import dawngauge.physics.GasLaw;
-import dawngauge.physics.WarmUp;
-import dawngauge.quantity.Entered;
-import dawngauge.quantity.GaugePressure;
-import dawngauge.quantity.Temperature;
-import dawngauge.tire.Capacity;
-import dawngauge.trip.LogEvent;
 import dawngauge.trip.WheelPosition;
 import java.util.AbstractList;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -23,50 +13,51 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Track {
 
-  /** What is known of the tire on arriving at a stop, enough to go on from there. */
-  private record Status(
-      FittedTire tire,
-      Heat heat,
-      boolean warmthKnown,
-      double fill,
-      @Nullable FillOrigin origin,
-      boolean rolledSinceReading) {}
-
   private final Scene scene;
   private final Timeline timeline;
   private final FittedTire first;
-  private final Map<Integer, Setting> settings;
+
+  /** What is taken as set at each stop. */
+  private final @Nullable Setting[] settings;
+
   private final List<TireAtStop> stops = new ArrayList<>();
-  private final List<Status> arrivals = new ArrayList<>();
-  private FittedTire tire;
-  private @Nullable Decay decay;
-  private Heat heat;
-  private boolean warmthKnown;
-  private double fill = Double.NaN;
-  private @Nullable FillOrigin origin;
-  private boolean rolledSinceReading;
+  private final List<TireAtStop> lazily = lazily();
+
+  /** The tire on arriving at each stop, enough to go on from there. */
+  private final List<TireState> arrivals = new ArrayList<>();
+
+  private final TireState tire;
+  private final TireLog log;
+  private final Stretch stretch;
   private @Nullable List<Moment> recorder;
 
-  private Track(Scene scene, FittedTire tire, Map<Integer, Setting> settings) {
+  private Track(Scene scene, FittedTire first, TireState tire, @Nullable Setting[] settings) {
     this.scene = scene;
     this.timeline = scene.timeline;
     this.settings = settings;
-    this.first = tire;
+    this.first = first;
     this.tire = tire;
-    this.decay = scene.decayOf(tire);
-    this.heat =
-        new Heat(Double.isNaN(timeline.air[0]) ? GasLaw.REFERENCE_KELVINS : timeline.air[0]);
-    this.warmthKnown = !Double.isNaN(timeline.air[0]);
+    this.log = new TireLog(scene, tire);
+    this.stretch = new Stretch(timeline);
   }
 
   /** The tire at a position, nothing taken as set. */
   static Optional<Track> of(Scene scene, WheelPosition position) {
-    return Optional.ofNullable(scene.fittedAt(position))
-        .map(tire -> new Track(scene, tire, Map.of()));
+    @Nullable Setting[] none = new Setting[scene.timeline.arrive.length];
+    return Optional.ofNullable(scene.fittedAt(position)).map(tire -> begin(scene, tire, none));
+  }
+
+  private static Track begin(Scene scene, FittedTire tire, @Nullable Setting[] settings) {
+    TireState state = new TireState(scene.timeline, tire, scene.decayOf(tire));
+    return new Track(scene, tire, state, settings);
   }
 
   /** One entry a stop, each computed when it is first asked for. */
   public List<TireAtStop> stops() {
+    return lazily;
+  }
+
+  private List<TireAtStop> lazily() {
     return new AbstractList<>() {
       @Override
       public TireAtStop get(int visit) {
@@ -84,19 +75,11 @@ public final class Track {
   /** The same with a setting taken as done at a stop, by its index. */
   public Track with(int visit, Setting setting) {
     goOn(visit);
-    Map<Integer, Setting> more = new HashMap<>(settings);
-    more.put(visit, setting);
-    Status status = arrivals.get(visit);
-    Track other = new Track(scene, first, more);
-    other.tire = status.tire;
-    other.decay = scene.decayOf(status.tire);
+    @Nullable Setting[] more = settings.clone();
+    more[visit] = setting;
+    Track other = new Track(scene, first, arrivals.get(visit).copy(), more);
     other.stops.addAll(stops.subList(0, visit));
     other.arrivals.addAll(arrivals.subList(0, visit));
-    other.heat = status.heat.copy();
-    other.warmthKnown = status.warmthKnown;
-    other.fill = status.fill;
-    other.origin = status.origin;
-    other.rolledSinceReading = status.rolledSinceReading;
     return other;
   }
 
@@ -105,7 +88,7 @@ public final class Track {
    * is set, before and after.
    */
   public List<Moment> course() {
-    Track replay = new Track(scene, first, settings);
+    Track replay = begin(scene, first, settings);
     List<Moment> moments = new ArrayList<>();
     replay.recorder = moments;
     replay.goOn(timeline.arrive.length - 1);
@@ -114,7 +97,7 @@ public final class Track {
 
   private void record(int node) {
     List<Moment> moments = recorder;
-    Moment moment = moments == null ? null : momentAt(node);
+    Moment moment = moments == null ? null : tire.momentToJudge(node);
     if (moments != null && moment != null) {
       moments.add(moment);
     }
@@ -123,7 +106,7 @@ public final class Track {
   /** Goes on up to a stop and over the leg that leaves it. */
   private void goOn(int last) {
     for (int visit = stops.size(); visit <= last; visit++) {
-      arrivals.add(new Status(tire, heat.copy(), warmthKnown, fill, origin, rolledSinceReading));
+      arrivals.add(tire.copy());
       visit(visit);
     }
   }
@@ -132,281 +115,110 @@ public final class Track {
     int arrive = timeline.arrive[visit];
     int leave = timeline.leave[visit];
     List<ReadingCheck> readings = new ArrayList<>();
-    Moment arrival = momentAt(arrive);
-    PublishedBuildUp published = scene.publishedAt(visit, tire);
+    Moment arrival = tire.momentToJudge(arrive);
+    PublishedBuildUp published = scene.publishedAt(visit, tire.tire());
     Moment check = null;
-    Setting setting = settings.get(visit);
-    for (int node = arrive; node <= leave; node++) {
-      if (timeline.seconds[node] - timeline.seconds[arrive] >= Timeline.COLD_SECONDS) {
-        regainWarmth(node);
+    Setting setting = settings[visit];
+    boolean unset = true;
+    for (int node = arrive; node <= leave; node = stay(node, visit)) {
+      if (node >= timeline.cold[visit]) {
+        tire.regainWarmth(node);
       }
-      events(node, readings);
+      log.apply(node, readings);
       if (node == arrive && arrival == null) {
-        arrival = momentAt(node);
+        arrival = tire.momentToJudge(node);
       }
       if (node == timeline.check[visit]) {
         if (scene.coldWhenLeaving(visit)) {
-          regainWarmth(node);
+          tire.regainWarmth(node);
         }
-        check = momentAt(node);
+        check = tire.momentToJudge(node);
         if (setting != null && check != null) {
           record(node);
-          assume(setting, check, node);
+          tire.known(new Readings(scene, tire, node).assumed(setting, check));
+          unset = false;
         }
       }
       record(node);
-      if (node < leave) {
-        piece(node, 0);
-      }
     }
-    Moment leaving = momentAt(leave);
-    Limits limits = scene.limits(visit, tire);
-    LegLow low = visit + 1 < timeline.arrive.length ? leg(visit, limits) : null;
+    boolean asChecked = unset && timeline.check[visit] == leave;
+    Moment leaving = asChecked ? check : tire.momentToJudge(leave);
+    Limits limits = scene.limits(visit, tire.tire());
+    double deviations = Uncertainty.deviations(limits, leaving);
+    FittedTire fitted = tire.tire();
+    LegLow low =
+        visit + 1 < timeline.arrive.length ? leg(visit, limits, leaving, deviations) : null;
     stops.add(
         new TireAtStop(
             visit,
-            tire,
+            fitted,
             limits,
             arrival,
             check,
             leaving,
             setting,
             low,
-            leaving == null ? Double.NaN : deviations(limits, leaving),
+            deviations,
             scene.coldWhenLeaving(visit),
             readings,
             published));
   }
 
+  /** Stands until something may change; past the end of the stay where it ends. */
+  private int stay(int node, int visit) {
+    int leave = timeline.leave[visit];
+    if (node == leave) {
+      return node + 1;
+    }
+    int next = Math.min(leave, next(node));
+    for (int change : new int[] {timeline.cold[visit], timeline.check[visit]}) {
+      next = change > node ? Math.min(next, change) : next;
+    }
+    tire.goOver(node, next, 0, stretch);
+    return next;
+  }
+
+  /** The next node at which something was noted; every one where all are recorded. */
+  private int next(int node) {
+    return recorder == null ? scene.nextEventAfter(node) : node + 1;
+  }
+
   /** Drives the leg that leaves a stop and finds the lowest judged pressure on it. */
-  private @Nullable LegLow leg(int visit, Limits limits) {
+  private @Nullable LegLow leg(
+      int visit, Limits limits, @Nullable Moment leaving, double leavingDeviations) {
     int from = timeline.leave[visit];
     int to = timeline.arrive[visit + 1];
-    double rise = rise(limits, timeline.speed[from]);
-    int lowestNode = from;
-    Moment lowest = knownOnLeg(from) ? moment(from) : null;
-    for (int node = from; node < to; node++) {
-      piece(node, rise);
-      if (node + 1 < to) {
-        events(node + 1, new ArrayList<>());
-        record(node + 1);
+    double rise = tire.rise(limits, timeline.speed[from]);
+    Moment low = leaving;
+    int lowNode = from;
+    for (int node = from; node < to; ) {
+      int next = Math.min(to, next(node));
+      TireState before = tire.copy();
+      tire.goOver(node, next, rise, stretch);
+      int found = stretch.lowest(next < to ? next - 1 : to, judged(low));
+      if (found >= 0) {
+        before.goOver(node, found, rise, stretch);
+        low = before.moment(found);
+        lowNode = found;
       }
-      if (knownOnLeg(node + 1) && (lowest == null || judgedAt(node + 1) < lowest.judged())) {
-        Moment next = moment(node + 1);
-        lowestNode = next == null ? lowestNode : node + 1;
-        lowest = next == null ? lowest : next;
+      if (next < to) {
+        log.apply(next, new ArrayList<>());
+        record(next);
+        Moment here = tire.momentToJudge(next);
+        lowNode = judged(here) < judged(low) ? next : lowNode;
+        low = judged(here) < judged(low) ? here : low;
       }
+      node = next;
     }
-    rolledSinceReading = true;
-    return lowest == null
-        ? null
-        : new LegLow(
-            timeline.meters[lowestNode] - timeline.meters[from],
-            lowest,
-            deviations(limits, lowest));
-  }
-
-  /** Judged pressure at a node, in pascal; NaN where unknown. */
-  private double judgedAt(int node) {
-    double air = timeline.air[node];
-    double kelvins = warmthKnown ? Math.min(heat.kelvins(), air) : air;
-    return fill * kelvins - timeline.pressure[node];
-  }
-
-  /** Air taken across an unknown stop is good enough for warmth, not to judge a limit by. */
-  private boolean knownOnLeg(int node) {
-    return !timeline.bridged[node];
-  }
-
-  private double rise(Limits limits, double speed) {
-    Capacity capacity = tire.capacity();
-    FillOrigin known = origin;
-    double rated = tire.ratedSingleKilograms();
-    if (capacity == null || known == null || Double.isNaN(rated) || Double.isNaN(speed)) {
-      return Double.NaN;
-    }
-    double load = limits.load().kilograms();
-    double part = Double.isNaN(load) ? 1 : load / capacity.ratedKilograms();
-    double pressure = GasLaw.atReference(known.fill()) / capacity.ratedPascals();
-    return pressure <= 0
-        ? Double.NaN
-        : WarmUp.rise(
-            WarmUp.riseAtSixtyMph(rated), part, pressure, speed, tire.tire().heatFactor());
-  }
-
-  private void piece(int node, double rise) {
-    double air = timeline.air[node];
-    double next = timeline.air[node + 1];
-    double seconds = timeline.seconds[node + 1] - timeline.seconds[node];
-    Decay known = decay;
-    if (known == null || Double.isNaN(air) || Double.isNaN(next) || Double.isNaN(rise)) {
-      warmthKnown = false;
-    }
-    double before = heat.kelvins();
-    if (warmthKnown && known != null) {
-      heat.step(timeline, node, rise, known);
-    }
-    if (!Double.isNaN(fill) && seconds > 0) {
-      double around = (timeline.pressure[node] + timeline.pressure[node + 1]) / 2;
-      double mean = warmthKnown ? (before + heat.kelvins()) / 2 : (air + next) / 2;
-      if (!Double.isNaN(around) && !Double.isNaN(mean)) {
-        fill = AirLoss.fillAfter(fill, mean, around, lossRate(mean), seconds);
-      }
-    }
-  }
-
-  private double lossRate(double kelvins) {
-    Entered<GaugePressure> leak = tire.tire().lossPerDay();
-    FillOrigin known = origin;
-    if (leak == null || known == null) {
-      return AirLoss.permeationRate(kelvins);
-    }
-    double present = GasLaw.atReference(known.fill());
-    return present <= 0 ? 0 : AirLoss.rateFor(leak.value().pascals(), present);
-  }
-
-  /** After three hours in known air the tire is as cool as it, whatever came before. */
-  private void regainWarmth(int node) {
-    if (!warmthKnown && !Double.isNaN(timeline.air[node])) {
-      heat.reset(timeline.air[node]);
-      warmthKnown = true;
-    }
-  }
-
-  private void events(int node, List<ReadingCheck> readings) {
-    for (LogEvent event : scene.eventsAt(node)) {
-      if (event instanceof LogEvent.Reading reading && isMine(reading.tire())) {
-        read(reading, node, readings);
-      } else if (event instanceof LogEvent.Adjustment adjustment && isMine(adjustment.tire())) {
-        adjust(adjustment, node);
-      } else if (event instanceof LogEvent.TireChange change
-          && change.position().equals(tire.position())) {
-        change(change, node);
-      }
-    }
-  }
-
-  private boolean isMine(String id) {
-    return tire.tire().id().equals(id);
-  }
-
-  private void read(LogEvent.Reading reading, int node, List<ReadingCheck> readings) {
-    Readings taken = new Readings(scene, timeline, node, heat, warmthKnown);
-    FillOrigin found = taken.read(reading);
-    FillOrigin before = origin;
-    Moment expected = before == null || Double.isNaN(timeline.air[node]) ? null : moment(node);
-    if (found == null) {
-      return;
-    }
-    double settled = found.fill() * timeline.air[node] - timeline.pressure[node];
-    readings.add(
-        new ReadingCheck(
-            reading,
-            expected == null ? Double.NaN : expected.reading() - taken.readsLow(reading.gauge()),
-            expected == null ? Double.NaN : expected.readingSigma(),
-            settled,
-            Readings.settledSigma(found, timeline.air[node]),
-            rolledSinceReading || before == null));
-    known(expected == null ? found : Readings.joined(found, expected, reading));
-    Entered<Temperature> own = reading.tireTemperature();
-    if (own != null) {
-      heat.reset(own.value().kelvins());
-      warmthKnown = true;
-    }
-    rolledSinceReading = false;
-  }
-
-  private void known(FillOrigin found) {
-    origin = found;
-    fill = found.fill();
-  }
-
-  private void unknown() {
-    origin = null;
-    fill = Double.NaN;
-  }
-
-  /** Air added to a tire of unknown warmth: what was known of it no longer holds either. */
-  private void adjust(LogEvent.Adjustment adjustment, int node) {
-    FillOrigin found = new Readings(scene, timeline, node, heat, warmthKnown).adjusted(adjustment);
-    if (found == null) {
-      unknown();
-    } else {
-      known(found);
-    }
-  }
-
-  /** The tire that goes on has not run: it is as cool as the air. */
-  private void change(LogEvent.TireChange change, int node) {
-    scene
-        .trip
-        .rig()
-        .tire(change.on())
-        .ifPresent(
-            on -> {
-              tire = scene.refit(tire.position(), on);
-              decay = scene.decayOf(tire);
-              unknown();
-              warmthKnown = !Double.isNaN(timeline.air[node]);
-              if (warmthKnown) {
-                heat.reset(timeline.air[node]);
-              }
-            });
-  }
-
-  private void assume(Setting setting, Moment before, int node) {
-    double kelvins = warmthKnown ? heat.kelvins() : before.airKelvins();
-    double set = GasLaw.fill(setting.gaugePascals(), before.airPressure(), kelvins);
-    fill = set;
-    origin =
-        new FillOrigin(
-            FillOrigin.Kind.ASSUMED,
-            before.origin().gauge(),
-            before.seconds(),
-            setting.gaugePascals(),
-            kelvins,
-            before.airKelvins(),
-            before.airPressure(),
-            before.elevation(),
-            set,
-            before.origin().repeatSigma(),
-            before.origin().offsetSigma(),
-            timeline.sigma[node],
-            true,
-            warmthKnown ? heat.warmSigma() : 0);
-  }
-
-  private @Nullable Moment momentAt(int node) {
-    return timeline.bridged[node] ? null : moment(node);
-  }
-
-  private @Nullable Moment moment(int node) {
-    FillOrigin known = origin;
-    if (known == null
-        || Double.isNaN(timeline.air[node])
-        || Double.isNaN(timeline.pressure[node])) {
+    tire.rolled(true);
+    if (low == null) {
       return null;
     }
-    Moment moment =
-        Uncertainty.moment(
-            known,
-            fill,
-            timeline,
-            node,
-            warmthKnown ? heat.kelvins() : timeline.air[node],
-            warmthKnown ? heat.warmSigma() : 0);
-    return warmthKnown ? moment : moment.withoutReading();
+    double deviations = lowNode == from ? leavingDeviations : Uncertainty.deviations(limits, low);
+    return new LegLow(timeline.meters[lowNode] - timeline.meters[from], low, deviations);
   }
 
-  /** How far the floor lies above the cautious pressure, in deviations; NaN without a floor. */
-  private static double deviations(Limits limits, Moment moment) {
-    double floor = limits.floor();
-    if (Double.isNaN(floor)) {
-      return Double.NaN;
-    }
-    double load = limits.load().kilograms();
-    double loadPart = load > 0 ? limits.load().sigma() / load * floor : 0;
-    double sigma = Math.hypot(moment.limitSigma(), loadPart);
-    return (floor - (moment.judged() - moment.coldSide())) / sigma;
+  private static double judged(@Nullable Moment moment) {
+    return moment == null ? Double.POSITIVE_INFINITY : moment.judged();
   }
 }

@@ -110,6 +110,21 @@ final class Uncertainty {
         warm);
   }
 
+  /**
+   * How far the floor lies above the cautious pressure, in standard deviations; NaN without a floor
+   * or a moment.
+   */
+  static double deviations(Limits limits, @Nullable Moment moment) {
+    double floor = limits.floor();
+    if (moment == null || Double.isNaN(floor)) {
+      return Double.NaN;
+    }
+    double load = limits.load().kilograms();
+    double loadPart = load > 0 ? limits.load().sigma() / load * floor : 0;
+    double sigma = Math.sqrt(sq(moment.limitSigma()) + sq(loadPart));
+    return (floor - (moment.judged() - moment.coldSide())) / sigma;
+  }
+
   private static double sq(double number) {
     return number * number;
   }

@@ -10,11 +10,15 @@ import java.util.List;
 import java.util.zip.GZIPInputStream;
 
 /** Reads the lists that come with the program: UTF-8 lines under a header of "#" lines. */
-final class BundledLines {
+public final class BundledLines {
   private BundledLines() {}
 
-  /** The lines behind the header; a name that ends with ".gz" is unpacked. */
-  static List<String> of(String resource) {
+  /**
+   * The lines behind the header.
+   *
+   * @param resource name, beside this class or absolute; one that ends with ".gz" is unpacked
+   */
+  public static List<String> of(String resource) {
     try (InputStream stream = opened(resource);
         BufferedReader reader =
             new BufferedReader(

@@ -6,7 +6,9 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.shredzone.commons.suncalc.SunTimes;
 
@@ -20,7 +22,14 @@ public final class Daylight {
   private static final double DAY_SECONDS = 86_400;
   private static final double SECONDS_PER_DEGREE = DAY_SECONDS / 360;
 
+  /** A trip asks for the same few dozen at every edit, and each costs a tenth of a millisecond. */
+  private static final int REMEMBERED = 2048;
+
+  private static final Map<Day, Optional<Sun>> KNOWN = new ConcurrentHashMap<>();
+
   private Daylight() {}
+
+  private record Day(LocalDate date, ZoneId zone, Coordinate place) {}
 
   /**
    * The sun of one day.
@@ -50,7 +59,15 @@ public final class Daylight {
    *     polar day, polar night and the days of change between
    */
   public static Optional<Sun> on(LocalDate date, ZoneId zone, Coordinate place) {
-    Instant noon = meanNoon(date, zone, place);
+    if (KNOWN.size() >= REMEMBERED) {
+      KNOWN.clear();
+    }
+    return KNOWN.computeIfAbsent(new Day(date, zone, place), Daylight::compute);
+  }
+
+  private static Optional<Sun> compute(Day day) {
+    Coordinate place = day.place();
+    Instant noon = meanNoon(day.date(), day.zone(), place);
     Instant sunrise =
         instant(from(noon.minus(HALF_DAY), place).limit(HALF_DAY).execute().getRise());
     Instant sunset = instant(from(noon, place).limit(HALF_DAY).execute().getSet());

@@ -32,7 +32,15 @@ public record Place(
     if (country.equals("US") || country.equals("CA")) {
       return name + " " + state;
     }
-    String behind = ", " + new Locale("", country).getDisplayCountry(Locale.ENGLISH);
-    return name + (state.isEmpty() ? "" : ", " + state) + behind;
+    return name + (state.isEmpty() ? "" : ", " + state) + ", " + countryName();
+  }
+
+  /** Name, state and country wherever it is: "Dodge City KS, United States". */
+  public String labelWithCountry() {
+    return label().endsWith(", " + countryName()) ? label() : label() + ", " + countryName();
+  }
+
+  private String countryName() {
+    return new Locale("", country).getDisplayCountry(Locale.ENGLISH);
   }
 }

@@ -24,6 +24,7 @@ import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LoadChange;
 import dawngauge.trip.ProfilePoint;
+import dawngauge.trip.Provenance;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.time.Duration;
@@ -76,7 +77,7 @@ final class StopLines {
         Double.isNaN(forecast.elevation())
             ? "elevation not known"
             : units.format(new Elevation(forecast.elevation())),
-        air(forecast),
+        air(forecast) + origin(visit),
         forecast.airGiven() == null ? "" : forecast.airGiven().in(units),
         hose(visit.stop().air()),
         tires.stream().map(TireAdvice::mark).reduce(Mark.CLEAR, Mark::stronger),
@@ -120,6 +121,20 @@ final class StopLines {
     }
     Itinerary.Visit before = advice.stops().get(visit.index() - 1).stop().visit();
     return leaving.equals(Wording.zone(before.leave(), before.zone())) ? "" : leaving;
+  }
+
+  /** Where the air came from, unless it was typed. */
+  private String origin(Itinerary.Visit visit) {
+    List<String> kinds =
+        trip.ambient().stream()
+            .filter(entry -> entry.isAtStop() && entry.stop().equals(visit.stop().id()))
+            .map(entry -> entry.provenance().kind())
+            .distinct()
+            .sorted()
+            .filter(kind -> kind != Provenance.Kind.TYPED)
+            .map(Provenance.Kind::word)
+            .toList();
+    return kinds.isEmpty() ? "" : " (" + String.join(", then ", kinds) + ")";
   }
 
   private String air(StopForecast forecast) {

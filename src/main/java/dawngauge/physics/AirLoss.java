@@ -18,9 +18,16 @@ public final class AirLoss {
   /** Permeation at 70 °F as part of the gauge pressure: middle of the published range. */
   private static final double PERMEATION_PER_MONTH = 0.75 / 35;
 
-  private static final double LN_PER_TEN_KELVINS = Math.log(1.9);
+  private static final double LN_PER_KELVIN = Math.log(1.9) / 10;
 
-  /** The first term left out of the series is x⁴/24: below 1e-13 up to here. */
+  /** Permeation at 70 °F in 1/s. */
+  private static final double AT_SEVENTY =
+      PERMEATION_PER_MONTH / MONTH * (GasLaw.REFERENCE_KELVINS / SEVENTY_FAHRENHEIT);
+
+  private static final double PER_REFERENCE_KELVIN = 1 / GasLaw.REFERENCE_KELVINS;
+  private static final double SIXTH = 1.0 / 6;
+
+  /** The first term of e^x left out of its series is x⁴/24: below 1e-13 up to here. */
   private static final double SERIES_REACH = 1e-3;
 
   private AirLoss() {}
@@ -38,18 +45,21 @@ public final class AirLoss {
    */
   public static double fillAfter(
       double fill, double kelvins, double airPascals, double kPerSecond, double seconds) {
-    double empty =
-        Require.positive(airPascals, "airPascals") / Require.positive(kelvins, "kelvins");
-    double exponent =
-        -Require.notNegative(kPerSecond, "kPerSecond")
+    Require.positive(fill, "fill");
+    Require.positive(airPascals, "airPascals");
+    Require.positive(kelvins, "kelvins");
+    double part =
+        Require.notNegative(kPerSecond, "kPerSecond")
             * Require.notNegative(seconds, "seconds")
-            * (kelvins / GasLaw.REFERENCE_KELVINS);
-    return empty + (Require.positive(fill, "fill") - empty) * exponential(exponent);
-  }
-
-  /** e^x; by its series where three terms are exact to 1e-13, as over minutes they always are. */
-  private static double exponential(double x) {
-    return x > -SERIES_REACH ? 1 + x * (1 + x * (0.5 + x / 6)) : Math.exp(x);
+            * PER_REFERENCE_KELVIN;
+    double x = -part * kelvins;
+    if (x > -SERIES_REACH) {
+      // By the series of (e^x − 1)/x, which leaves nothing to divide by.
+      double series = 1 + x * (0.5 + x * SIXTH);
+      return fill * (1 + x * series) + airPascals * part * series;
+    }
+    double empty = airPascals / kelvins;
+    return empty + (fill - empty) * Math.exp(x);
   }
 
   /**
@@ -61,10 +71,8 @@ public final class AirLoss {
    * @throws IllegalArgumentException if the temperature is not above zero
    */
   public static double permeationRate(double kelvins) {
-    double atSeventy =
-        PERMEATION_PER_MONTH / MONTH * (GasLaw.REFERENCE_KELVINS / SEVENTY_FAHRENHEIT);
-    double tens = (Require.positive(kelvins, "kelvins") - SEVENTY_FAHRENHEIT) / 10;
-    return atSeventy * Math.exp(LN_PER_TEN_KELVINS * tens);
+    double over = Require.positive(kelvins, "kelvins") - SEVENTY_FAHRENHEIT;
+    return AT_SEVENTY * Math.exp(LN_PER_KELVIN * over);
   }
 
   /**

@@ -2,10 +2,14 @@ package dawngauge.planner;
 
 import dawngauge.advice.Adviser;
 import dawngauge.advice.Thresholds;
+import dawngauge.ambient.AirChange;
 import dawngauge.ambient.Ambient;
 import dawngauge.ambient.AmbientNeeds;
 import dawngauge.ambient.AmbientSource;
 import dawngauge.ambient.TypedAmbient;
+import dawngauge.ambient.WeatherFill;
+import dawngauge.ambient.WeatherService;
+import dawngauge.ambient.WhatIf;
 import dawngauge.fitness.Defect;
 import dawngauge.fitness.FitnessCheck;
 import dawngauge.forecast.ForecastOptions;
@@ -19,11 +23,13 @@ import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.settings.Settings;
 import dawngauge.trip.Itinerary;
+import dawngauge.trip.LogEvent;
 import dawngauge.trip.Trip;
 import dawngauge.tripfile.SafeFile;
 import dawngauge.tripfile.TripFile;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -33,6 +39,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What the window and the command line ask for. */
 public final class Planner {
+
+  /** Changes of the air below this, in kelvin, are no news: half the error of a forecast day. */
+  private static final double LEAST_CHANGE = 2;
 
   private final Settings settings;
   private final List<AmbientSource> further;
@@ -85,6 +94,11 @@ public final class Planner {
         : again.problems();
   }
 
+  /** A fingerprint of what stands in a file; empty where it cannot be read. */
+  public Optional<String> fingerprint(Path file) {
+    return SafeFile.fingerprint(file);
+  }
+
   /**
    * Places by name, best first.
    *
@@ -116,8 +130,22 @@ public final class Planner {
     return TripFile.parse(starter());
   }
 
+  /**
+   * A first haul as a trip, with typical temperatures where none were entered; empty until both
+   * places are known.
+   */
+  public Optional<Trip> first(FirstHaul haul, LocalDate today) {
+    return haul.trip(today).map(trip -> trip.ambient().isEmpty() ? typical(trip).trip() : trip);
+  }
+
   /** Forecast and advice for a trip. */
   public PlannedTrip plan(Trip trip) {
+    return plan(trip, WhatIf.NOTHING);
+  }
+
+  /** Forecast and advice for a trip under another weather or with another start. */
+  public PlannedTrip plan(Trip asItIs, WhatIf whatIf) {
+    Trip trip = whatIf.start(asItIs);
     Set<Problem> problems = new LinkedHashSet<>();
     Outcome<Itinerary> itinerary = Itinerary.of(trip);
     problems.addAll(itinerary.problems());
@@ -130,10 +158,48 @@ public final class Planner {
     sources.addAll(further);
     Outcome<Ambient> ambient = Ambient.of(needs, sources);
     problems.addAll(ambient.problems());
-    Forecaster forecaster = new Forecaster(trip, itinerary.get(), ambient.get(), options());
+    Ambient air = ambient.get().under(whatIf, lastReading(trip));
+    Forecaster forecaster = new Forecaster(trip, itinerary.get(), air, options());
     var advice = new Adviser(forecaster, thresholds()).advise();
     problems.addAll(advice.forecast().problems());
     return new PlannedTrip(trip, advice, List.copyOf(problems));
+  }
+
+  /**
+   * Asks a weather service for the air along a trip and fills it in; see {@link WeatherFill}. A
+   * trip without times, or with nothing to ask for, comes back as it is.
+   */
+  public WeatherFill.Result weather(
+      Trip trip, WeatherService service, WeatherFill.Progress progress) {
+    Outcome<Itinerary> itinerary = Itinerary.of(trip);
+    return itinerary.hasValue()
+        ? WeatherFill.fill(trip, itinerary.get(), service::forecast, progress)
+        : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0);
+  }
+
+  /** Fills a trip with typical temperatures alone, where a service cannot or may not be asked. */
+  public WeatherFill.Result typical(Trip trip) {
+    Outcome<Itinerary> itinerary = Itinerary.of(trip);
+    return itinerary.hasValue()
+        ? WeatherFill.typical(trip, itinerary.get())
+        : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0);
+  }
+
+  /** Stops whose air changed by 2 K or more since a weather service was asked before. */
+  public List<AirChange> airChanges(Trip trip) {
+    return Itinerary.of(trip)
+        .value()
+        .map(itinerary -> AirChange.since(trip, itinerary, LEAST_CHANGE))
+        .orElse(List.of());
+  }
+
+  /** Epoch seconds of the last reading; minus infinity where there is none. */
+  private static double lastReading(Trip trip) {
+    return trip.log().stream()
+        .filter(event -> event instanceof LogEvent.Reading)
+        .mapToDouble(event -> event.time().instant().toEpochMilli() / 1000.0)
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
   }
 
   private ForecastOptions options() {

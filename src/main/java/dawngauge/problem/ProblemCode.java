@@ -41,6 +41,20 @@ public enum ProblemCode {
       Severity.GAP,
       "no air temperature: nothing is forecast here; give a temperature, hours, or the day's low and"
           + " high"),
+  NO_PLACE_FOR_WEATHER(
+      Severity.GAP,
+      "no air temperature can be asked for: it needs the stop's coordinates and elevation; choose the"
+          + " place from the list, or type them"),
+  WEATHER_STOPPED(
+      Severity.NOTE,
+      "stopped after {0} of {1} places; what was answered is kept, ask again for the rest"),
+  PLACE_NOT_TAKEN(
+      Severity.ERROR,
+      "several places, or none, are called \"{0}\"; take one from the list while typing (Down, Enter)"),
+  NO_TYPICAL_HERE(
+      Severity.GAP,
+      "typical temperatures are only known between 24.5 and 49.5 °N, 125 and 66.5 °W; type the day's"
+          + " low and high"),
   NO_PLACE_FOR_CURVE(
       Severity.GAP,
       "low and high need sunrise and sunset, so the stop's coordinates and time zone; give them, or"
@@ -51,6 +65,55 @@ public enum ProblemCode {
           + " temperatures by the hour"),
   NO_ELEVATION(
       Severity.GAP, "no elevation: nothing is forecast here; give the height of the ground"),
+
+  // Editing in the window
+  NOT_TAKEN_YET(Severity.NOTE, "\"{0}\" is not taken yet; Enter takes it, Escape drops it"),
+  ARRIVES_SOONER_THAN_DRIVEN(
+      Severity.NOTE,
+      "{0} counts, but leaving at {1} and driving as typed the rig is here at {2}: it would have to"
+          + " average {3}; correct this time, the departure or the leg"),
+  TIME_COMES_TWICE(
+      Severity.NOTE,
+      "the clocks of {0} show this twice that day; {1} is taken; for the other one write {2}"),
+  TYPED_BY_OTHER_CLOCKS(
+      Severity.NOTE,
+      "typed by the clocks of {0}; here it is {1}; type it again to have it by the clocks here"),
+  NO_ZONE_FOR_TIME(
+      Severity.NOTE,
+      "no time zone is known yet, so it counts as UTC; once the place or the zone is given it is that"
+          + " of the clocks there"),
+  HOUR_TAKEN(
+      Severity.ERROR,
+      "there is a temperature at {0} already; change that row, or give another time"),
+  HOUR_INCOMPLETE(Severity.NOTE, "a temperature by the hour needs its time, too; give the {0}"),
+  NO_DAY_FOR_FIGURES(
+      Severity.NOTE,
+      "low and high belong to a day, and when the rig is here is not known; give the departure and"
+          + " the legs before, or one steady temperature"),
+  PROFILE_WITHOUT_LENGTH(
+      Severity.ERROR,
+      "the leg has no distance yet, so no point can be placed along it; give its distance first"),
+  PROFILE_POINT_TAKEN(
+      Severity.ERROR,
+      "there is a point {0} from the start of the leg already; change that one, or give another"
+          + " distance"),
+  PROFILE_POINT_INCOMPLETE(
+      Severity.NOTE,
+      "a point along the leg needs its distance from the start of the leg and its elevation; give"
+          + " the {0}"),
+  TOP_OF_LEG_UNKNOWN(
+      Severity.NOTE,
+      "highest point of this leg not known; where it crosses a pass, give the pass below"),
+  PLACE_NOT_KNOWN(
+      Severity.ERROR,
+      "no place \"{0}\" is known; check its spelling and state, name the nearest town, or write it as"
+          + " \"{1}\""),
+  PLACE_NOT_SURE(
+      Severity.NOTE,
+      "\"{0}\" may be any of {1} places; the nearest large one is taken: choose another, or write its"
+          + " state behind it"),
+  TOO_MANY_PLACES(
+      Severity.ERROR, "the list has {0} places, {1} is the most at once; paste it in parts"),
 
   // Tires
   NOT_A_DATE_CODE(

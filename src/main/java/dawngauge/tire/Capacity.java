@@ -35,13 +35,13 @@ public final class Capacity {
   private final Rating rating;
   private final LoadCurve curve;
   private final boolean fromRows;
-  private final LoadExponent exponent;
+  private final TireSpec spec;
 
-  private Capacity(Rating rating, LoadCurve curve, boolean fromRows, LoadExponent exponent) {
+  private Capacity(Rating rating, LoadCurve curve, boolean fromRows, TireSpec spec) {
     this.rating = rating;
     this.curve = curve;
     this.fromRows = fromRows;
-    this.exponent = exponent;
+    this.spec = spec;
   }
 
   /**
@@ -61,7 +61,6 @@ public final class Capacity {
     }
     Rating rating = rated.get();
     List<Problem> notes = new ArrayList<>(rated.problems());
-    LoadExponent exponent = LoadExponent.of(spec);
     LoadInflationTable table = spec.rows();
     LoadCurve rows =
         table == null
@@ -69,7 +68,7 @@ public final class Capacity {
             : LoadCurve.ofRows(table, fitment.dual(), rating.divisor(), rating.load().kilograms());
     if (table != null && rows != null) {
       noteEarlyEnd(spec, table, rating, notes);
-      return Outcome.of(new Capacity(rating, rows, true, exponent), notes);
+      return Outcome.of(new Capacity(rating, rows, true, spec), notes);
     }
     double least = LEAST_PART * rating.pressure().pascals();
     CertifiedPoint point = label != null && fits(label, rating) ? label : null;
@@ -84,7 +83,7 @@ public final class Capacity {
               Figures.both(rating.load())));
     }
     return Outcome.of(
-        new Capacity(rating, LoadCurve.estimated(rating, least, point), false, exponent), notes);
+        new Capacity(rating, LoadCurve.estimated(rating, least, point), false, spec), notes);
   }
 
   private static boolean fits(CertifiedPoint label, Rating rating) {
@@ -123,7 +122,7 @@ public final class Capacity {
     if (fromRows || !(part >= LEAST_PART * (1 - ROUNDING))) {
       return cautious;
     }
-    return Math.max(cautious, ratedKilograms() * Math.pow(Math.min(1, part), exponent.value()));
+    return Math.max(cautious, ratedKilograms() * Math.pow(Math.min(1, part), exponent().value()));
   }
 
   /**
@@ -142,8 +141,13 @@ public final class Capacity {
     if (fromRows || Double.isNaN(cautious)) {
       return cautious;
     }
-    double part = Math.pow(Math.max(0, kilograms) / ratedKilograms(), 1 / exponent.value());
+    double part = Math.pow(Math.max(0, kilograms) / ratedKilograms(), 1 / exponent().value());
     return Math.min(cautious, ratedPascals() * Math.max(LEAST_PART, part));
+  }
+
+  /** Only asked for when a figure is to be shown: it reads the size text. */
+  private LoadExponent exponent() {
+    return LoadExponent.of(spec);
   }
 
   /** Rated load as fitted: dual where dual, divided by 1.10 where that rule holds. */
@@ -181,11 +185,11 @@ public final class Capacity {
    * way.
    */
   public List<Step> stepsAt(GaugePressure pressure) {
-    return new CapacitySteps(this, rating, exponent).at(pressure);
+    return new CapacitySteps(this, rating, exponent()).at(pressure);
   }
 
   /** How the pressure for a load comes about; the last step holds it, or the figure in its way. */
   public List<Step> stepsFor(Mass load) {
-    return new CapacitySteps(this, rating, exponent).forLoad(load);
+    return new CapacitySteps(this, rating, exponent()).forLoad(load);
   }
 }

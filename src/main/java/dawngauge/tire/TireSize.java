@@ -62,6 +62,11 @@ public record TireSize(
     return flotation.matches() ? Optional.of(flotation(flotation)) : Optional.empty();
   }
 
+  /** A size text without what is only a matter of typing: spaces, small letters. */
+  public static String plain(String text) {
+    return text.replace(" ", "").toUpperCase(Locale.ROOT);
+  }
+
   private static TireSize metric(Matcher m) {
     double width = number(m, 2);
     double aspect = number(m, 3);

@@ -1,5 +1,6 @@
 package dawngauge.trip;
 
+import dawngauge.quantity.Distance;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.TemperatureDifference;
@@ -8,9 +9,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Expected air temperature at a stop.
+ * Expected air temperature at a stop, or at a point on the leg that leaves it.
  *
  * @param stop id of the stop
+ * @param along way from the stop, where it is a point on the leg; else null
  * @param figure the temperature, by hour, or by low and high
  * @param provenance where it came from
  * @param uncertainty one standard deviation, where typed
@@ -18,10 +20,36 @@ import org.jspecify.annotations.Nullable;
  */
 public record AmbientEntry(
     String stop,
+    @Nullable Entered<Distance> along,
     Figure figure,
     Provenance provenance,
     @Nullable Entered<TemperatureDifference> uncertainty,
     Remarks remarks) {
+
+  /** At a stop. */
+  public AmbientEntry(
+      String stop,
+      Figure figure,
+      Provenance provenance,
+      @Nullable Entered<TemperatureDifference> uncertainty,
+      Remarks remarks) {
+    this(stop, null, figure, provenance, uncertainty, remarks);
+  }
+
+  /** Whether it stands for a stop, not for a point on a leg. */
+  public boolean isAtStop() {
+    return along == null;
+  }
+
+  /** The same at another stop. */
+  public AmbientEntry at(String other) {
+    return new AmbientEntry(other, along, figure, provenance, uncertainty, remarks);
+  }
+
+  /** The same with another spread; null for the one that is assumed. */
+  public AmbientEntry withUncertainty(@Nullable Entered<TemperatureDifference> other) {
+    return new AmbientEntry(stop, along, figure, provenance, other, remarks);
+  }
 
   /** What is expected. */
   public sealed interface Figure permits Steady, Hourly, LowHigh {}

@@ -4,8 +4,10 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Ratio;
+import dawngauge.tire.TireSpec;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,6 +40,11 @@ public record Axle(
   public Axle {
     label = List.copyOf(label);
     fitted = Map.copyOf(fitted);
+  }
+
+  /** The first line of the label that speaks for a tire; empty where none does. */
+  public Optional<LabelFitment> labelFor(TireSpec spec) {
+    return label.stream().filter(line -> line.speaksFor(spec)).findFirst();
   }
 
   /** Tires on one side. */

@@ -3,6 +3,8 @@ package dawngauge.trip;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.tire.TireClass;
+import dawngauge.tire.TireSize;
+import dawngauge.tire.TireSpec;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,4 +21,18 @@ public record LabelFitment(
     @Nullable TireClass tireClass,
     @Nullable String loadRange,
     Entered<GaugePressure> coldPressure,
-    Remarks remarks) {}
+    Remarks remarks) {
+
+  /** Whether size, class and load range, as far as both are known, are those of a tire. */
+  public boolean speaksFor(TireSpec spec) {
+    String theirs = spec.size();
+    boolean sameSize = theirs != null && TireSize.plain(theirs).equals(TireSize.plain(size));
+    boolean sameClass =
+        tireClass == null || spec.tireClass() == null || tireClass == spec.tireClass();
+    boolean sameRange =
+        loadRange == null
+            || spec.loadRange() == null
+            || loadRange.equalsIgnoreCase(spec.loadRange());
+    return sameSize && sameClass && sameRange;
+  }
+}

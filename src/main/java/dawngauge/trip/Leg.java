@@ -45,6 +45,16 @@ public record Leg(
     return new Leg(distance, averageSpeed, duration, other, profile, remarks);
   }
 
+  /** The same with another driving time. */
+  public Leg withDuration(@Nullable Duration other) {
+    return new Leg(distance, averageSpeed, other, topSpeed, profile, remarks);
+  }
+
+  /** The same with other points along the way. */
+  public Leg withProfile(List<ProfilePoint> other) {
+    return new Leg(distance, averageSpeed, duration, topSpeed, other, remarks);
+  }
+
   /** The same with other remarks. */
   public Leg withRemarks(Remarks other) {
     return new Leg(distance, averageSpeed, duration, topSpeed, profile, other);

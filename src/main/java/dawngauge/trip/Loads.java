@@ -4,6 +4,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Ratio;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -82,6 +83,7 @@ public final class Loads {
 
   private final Rig rig;
   private final List<Map<AxleRef, AxleLoad>> byStop = new ArrayList<>();
+  private final BitSet changed = new BitSet();
   private final Map<AxleRef, Double> leftShares = new HashMap<>();
 
   /**
@@ -100,22 +102,35 @@ public final class Loads {
     Map<AxleRef, Double> added = new HashMap<>();
     Map<AxleRef, Double> variance = new HashMap<>();
     for (Stop stop : trip.route().stops()) {
+      boolean changes = byStop.isEmpty();
       for (LoadChange change : stop.loadChanges()) {
         if (!change.offered()) {
           add(change, 1, added, variance);
+          changes = true;
         } else if (change.equals(offer)) {
           add(change, part, added, variance);
+          changes = true;
         }
       }
-      Map<AxleRef, AxleLoad> now = new HashMap<>();
-      base.forEach(
-          (ref, weighed) ->
-              now.put(
-                  ref,
-                  axleLoad(
-                      weighed, added.getOrDefault(ref, 0.0), variance.getOrDefault(ref, 0.0))));
-      byStop.add(now);
+      changed.set(byStop.size(), changes);
+      byStop.add(changes ? now(base, added, variance) : byStop.get(byStop.size() - 1));
     }
+  }
+
+  private static Map<AxleRef, AxleLoad> now(
+      Map<AxleRef, Weighed> base, Map<AxleRef, Double> added, Map<AxleRef, Double> variance) {
+    Map<AxleRef, AxleLoad> loads = new HashMap<>();
+    base.forEach(
+        (ref, weighed) ->
+            loads.put(
+                ref,
+                axleLoad(weighed, added.getOrDefault(ref, 0.0), variance.getOrDefault(ref, 0.0))));
+    return loads;
+  }
+
+  /** Whether the rig leaves a stop loaded as it left the one before. */
+  public boolean asBefore(int stop) {
+    return !changed.get(stop);
   }
 
   /** Load of an axle on leaving the stop with an index. */

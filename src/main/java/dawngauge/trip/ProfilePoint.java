@@ -20,4 +20,25 @@ public record ProfilePoint(
     Entered<Distance> distance,
     Entered<Elevation> elevation,
     @Nullable Entered<Temperature> ambient,
-    Remarks remarks) {}
+    Remarks remarks) {
+
+  /** The same under another name. */
+  public ProfilePoint withName(@Nullable String other) {
+    return new ProfilePoint(other, distance, elevation, ambient, remarks);
+  }
+
+  /** The same elsewhere on the leg. */
+  public ProfilePoint withDistance(Entered<Distance> other) {
+    return new ProfilePoint(name, other, elevation, ambient, remarks);
+  }
+
+  /** The same at another height. */
+  public ProfilePoint withElevation(Entered<Elevation> other) {
+    return new ProfilePoint(name, distance, other, ambient, remarks);
+  }
+
+  /** The same with other air. */
+  public ProfilePoint withAmbient(@Nullable Entered<Temperature> other) {
+    return new ProfilePoint(name, distance, elevation, other, remarks);
+  }
+}

@@ -1,5 +1,7 @@
 package dawngauge.trip;
 
+import dawngauge.quantity.Elevation;
+import dawngauge.quantity.Entered;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
@@ -9,11 +11,21 @@ import org.jspecify.annotations.Nullable;
  * @param kind typed, from a feed, or typical for the date
  * @param source who gave it, in words, or null
  * @param issued when it was given, or null; a forecast's uncertainty grows from here
+ * @param elevation height of the ground for which it was given, where that is known
  */
-public record Provenance(Kind kind, @Nullable String source, @Nullable Instant issued) {
+public record Provenance(
+    Kind kind,
+    @Nullable String source,
+    @Nullable Instant issued,
+    @Nullable Entered<Elevation> elevation) {
 
   /** Typed by the user, who did not say where from. */
   public static final Provenance TYPED = new Provenance(Kind.TYPED, null, null);
+
+  /** What was given for no certain height. */
+  public Provenance(Kind kind, @Nullable String source, @Nullable Instant issued) {
+    this(kind, source, issued, null);
+  }
 
   /** Kinds of origin. */
   public enum Kind {

@@ -25,4 +25,14 @@ public record Route(List<Stop> stops, List<Leg> legs) {
   public Optional<Stop> stop(String id) {
     return stops.stream().filter(stop -> stop.id().equals(id)).findFirst();
   }
+
+  /** The id of the stop to which the leg from another one leads. */
+  public Optional<String> after(String id) {
+    for (int i = 0; i + 1 < stops.size(); i++) {
+      if (stops.get(i).id().equals(id)) {
+        return Optional.of(stops.get(i + 1).id());
+      }
+    }
+    return Optional.empty();
+  }
 }

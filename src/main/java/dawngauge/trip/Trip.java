@@ -10,6 +10,8 @@ import java.util.List;
  * @param rig vehicles, tires, gauges
  * @param route stops and legs
  * @param ambient expected air temperatures
+ * @param earlierAmbient what a weather service had said before it was asked last, kept to show what
+ *     changed; nothing is forecast from it
  * @param log readings, adjustments and other events, in time order
  * @param remarks note and extras
  */
@@ -18,32 +20,64 @@ public record Trip(
     Rig rig,
     Route route,
     List<AmbientEntry> ambient,
+    List<AmbientEntry> earlierAmbient,
     List<LogEvent> log,
     Remarks remarks) {
 
   /** Copies the lists. */
   public Trip {
     ambient = List.copyOf(ambient);
+    earlierAmbient = List.copyOf(earlierAmbient);
     log = List.copyOf(log);
   }
 
-  /** The same trip with another route. */
+  /** A trip for which a weather service was asked once at the most. */
+  public Trip(
+      String name,
+      Rig rig,
+      Route route,
+      List<AmbientEntry> ambient,
+      List<LogEvent> log,
+      Remarks remarks) {
+    this(name, rig, route, ambient, List.of(), log, remarks);
+  }
+
+  /** The same trip with another route. Air on a leg goes where the leg leads elsewhere now. */
   public Trip withRoute(Route other) {
-    return new Trip(name, rig, other, ambient, log, remarks);
+    return new Trip(
+        name,
+        rig,
+        other,
+        ambient.stream().filter(e -> e.isAtStop() || leadsOn(e, other)).toList(),
+        earlierAmbient.stream()
+            .filter(e -> other.stop(e.stop()).isPresent() && (e.isAtStop() || leadsOn(e, other)))
+            .toList(),
+        log,
+        remarks);
+  }
+
+  /** Whether the leg of a stop leads to the same stop in another route. */
+  private boolean leadsOn(AmbientEntry entry, Route other) {
+    return route.after(entry.stop()).equals(other.after(entry.stop()));
   }
 
   /** The same trip with another rig. */
   public Trip withRig(Rig other) {
-    return new Trip(name, other, route, ambient, log, remarks);
+    return new Trip(name, other, route, ambient, earlierAmbient, log, remarks);
   }
 
   /** The same trip with other air. */
   public Trip withAmbient(List<AmbientEntry> other) {
-    return new Trip(name, rig, route, other, log, remarks);
+    return new Trip(name, rig, route, other, earlierAmbient, log, remarks);
+  }
+
+  /** The same trip with other air that was expected before. */
+  public Trip withEarlierAmbient(List<AmbientEntry> other) {
+    return new Trip(name, rig, route, ambient, other, log, remarks);
   }
 
   /** The same trip with another log. */
   public Trip withLog(List<LogEvent> other) {
-    return new Trip(name, rig, route, ambient, other, remarks);
+    return new Trip(name, rig, route, ambient, earlierAmbient, other, remarks);
   }
 }

@@ -2,6 +2,7 @@ package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Distance;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Temperature;
@@ -19,6 +20,7 @@ final class AmbientJson {
   private static final Form<Entered<Temperature>> TEMPERATURE = LegJson.TEMPERATURE;
   private static final Form<Entered<TemperatureDifference>> UNCERTAINTY =
       Form.positive(QuantityKind.TEMPERATURE_DIFFERENCE);
+  private static final Form<Entered<Distance>> ALONG = Form.positive(QuantityKind.DISTANCE);
   private static final Form<Provenance.Kind> KIND =
       Form.choice(Provenance.Kind.class, Provenance.Kind::word);
 
@@ -28,6 +30,7 @@ final class AmbientJson {
     Provenance source = in.object("source", AmbientJson::readSource);
     return new AmbientEntry(
         in.required("stop", Form.NAME),
+        in.optional("along", ALONG),
         readFigure(in),
         source == null ? Provenance.TYPED : source,
         in.optional("uncertainty", UNCERTAINTY),
@@ -35,7 +38,8 @@ final class AmbientJson {
   }
 
   static ObjectNode write(AmbientEntry entry) {
-    FieldWriter out = new FieldWriter().put("stop", Form.NAME, entry.stop());
+    FieldWriter out =
+        new FieldWriter().put("stop", Form.NAME, entry.stop()).put("along", ALONG, entry.along());
     Figure figure = entry.figure();
     if (figure instanceof Steady steady) {
       out.put("temperature", TEMPERATURE, steady.temperature());
@@ -104,7 +108,8 @@ final class AmbientJson {
     return new Provenance(
         in.required("kind", KIND),
         in.optional("from", Form.TEXT),
-        in.optional("issued", TimeForms.INSTANT_FORM));
+        in.optional("issued", TimeForms.INSTANT_FORM),
+        in.optional("elevation", RouteJson.ELEVATION));
   }
 
   private static ObjectNode writeSource(Provenance source) {
@@ -112,6 +117,7 @@ final class AmbientJson {
         .put("kind", KIND, source.kind())
         .put("from", Form.TEXT, source.source())
         .put("issued", TimeForms.INSTANT_FORM, source.issued())
+        .put("elevation", RouteJson.ELEVATION, source.elevation())
         .node();
   }
 }

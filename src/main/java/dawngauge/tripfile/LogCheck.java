@@ -12,7 +12,8 @@ final class LogCheck {
   private LogCheck() {}
 
   static void check(Trip trip, Names names, Findings problems) {
-    ambient(trip.ambient(), names, problems);
+    ambient(trip.ambient(), "/ambient/", names, problems);
+    ambient(trip.earlierAmbient(), "/earlierAmbient/", names, problems);
     TimeOrder order = new TimeOrder(problems);
     for (int i = 0; i < trip.log().size(); i++) {
       LogEvent event = trip.log().get(i);
@@ -22,14 +23,15 @@ final class LogCheck {
     }
   }
 
-  private static void ambient(List<AmbientEntry> entries, Names names, Findings problems) {
+  private static void ambient(
+      List<AmbientEntry> entries, String list, Names names, Findings problems) {
     for (int i = 0; i < entries.size(); i++) {
       AmbientEntry entry = entries.get(i);
-      names.require("stop", entry.stop(), "/ambient/" + i + "/stop");
+      names.require("stop", entry.stop(), list + i + "/stop");
       if (entry.figure() instanceof AmbientEntry.Hourly hourly) {
         TimeOrder order = new TimeOrder(problems);
         for (int h = 0; h < hourly.hours().size(); h++) {
-          order.next(hourly.hours().get(h).time(), "/ambient/" + i + "/hours/" + h + "/time");
+          order.next(hourly.hours().get(h).time(), list + i + "/hours/" + h + "/time");
         }
       }
     }

@@ -3,6 +3,7 @@ package dawngauge.tripfile;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.channels.FileChannel;
@@ -18,6 +19,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -57,6 +61,22 @@ public final class SafeFile {
       return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
     } catch (IOException unreadable) {
       return false;
+    }
+  }
+
+  /** A fingerprint (SHA-256) of what stands in a file; empty where it cannot be read. */
+  public static Optional<String> fingerprint(Path file) {
+    try (InputStream in = Files.newInputStream(file)) {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      byte[] part = new byte[1 << 16];
+      for (int read = in.read(part); read >= 0; read = in.read(part)) {
+        digest.update(part, 0, read);
+      }
+      return Optional.of(HexFormat.of().formatHex(digest.digest()));
+    } catch (IOException unreadable) {
+      return Optional.empty();
+    } catch (NoSuchAlgorithmException missing) {
+      throw new IllegalStateException("every Java has SHA-256", missing);
     }
   }
 

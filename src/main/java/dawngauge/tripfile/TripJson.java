@@ -49,6 +49,7 @@ final class TripJson {
         in.requiredObject("rig", RigJson::read),
         in.requiredObject("route", RouteJson::read),
         in.objects("ambient", AmbientJson::read),
+        in.objects("earlierAmbient", AmbientJson::read),
         in.objects("log", LogJson::read),
         in.remarks());
   }
@@ -61,6 +62,7 @@ final class TripJson {
         .object("rig", trip.rig(), RigJson::write)
         .object("route", trip.route(), RouteJson::write)
         .objects("ambient", trip.ambient(), AmbientJson::write)
+        .objects("earlierAmbient", trip.earlierAmbient(), AmbientJson::write)
         .objects("log", trip.log(), LogJson::write)
         .with(trip.remarks());
   }

@@ -4,54 +4,55 @@ import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.Planner;
-import dawngauge.problem.Problem;
+import dawngauge.planner.UserDesk;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.trip.RouteEdits;
+import dawngauge.settings.UserState;
 import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.rig.RigView;
 import dawngauge.ui.route.RouteView;
+import dawngauge.ui.start.FirstStartView;
 import java.io.File;
+import java.net.URL;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
-import javafx.scene.control.Alert;
 import javafx.scene.control.Button;
-import javafx.scene.control.ButtonBar;
-import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
-import javafx.scene.control.Menu;
-import javafx.scene.control.MenuBar;
-import javafx.scene.control.MenuItem;
-import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.Toggle;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.DragEvent;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
 
 /** The planner's one window. */
 public final class PlannerWindow {
 
-  private static final double WIDTH = 1280;
-  private static final double HEIGHT = 820;
+  private static final String STYLES = "planner.css";
 
   private final Stage stage;
   private final Planner planner;
+  private final UserDesk desk;
   private final TripDocument document;
+  private final WindowFiles files;
+  private final NoticeBar notices = new NoticeBar();
   private final RouteView route;
   private final RigView rig;
   private final BorderPane root;
@@ -59,42 +60,53 @@ public final class PlannerWindow {
   private final ToggleButton routeButton = place("Route");
   private final ToggleButton rigButton = place("Rig");
   private final BooleanProperty dark = new SimpleBooleanProperty(false);
-  private final Label notice = new Label();
+  private final boolean systemDark;
+  private @Nullable HelpWindow help;
 
   /**
    * Fills a stage with the planner.
    *
    * @param stage the stage
    * @param planner the use cases
+   * @param desk what is kept in the user's own folder
    * @param document the trip to show
+   * @param asker asks the user about files
+   * @param systemDark whether the system's windows are dark
    */
-  public PlannerWindow(Stage stage, Planner planner, TripDocument document) {
+  public PlannerWindow(
+      Stage stage,
+      Planner planner,
+      UserDesk desk,
+      TripDocument document,
+      FileAsker asker,
+      boolean systemDark) {
     this.stage = stage;
     this.planner = planner;
+    this.desk = desk;
     this.document = document;
+    this.systemDark = systemDark;
+    document.unitsProperty().set(desk.state().units());
     this.route = new RouteView(document, dark);
     this.rig = new RigView(document, planner);
     this.root = new BorderPane(route);
+    this.files = new WindowFiles(document, desk, asker, notices, () -> root);
+    KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices);
     places.selectedToggleProperty().addListener(change -> showPlace());
-    places.selectToggle(routeButton);
-    notice.getStyleClass().add("notice");
-    notice.setWrapText(true);
-    notice.managedProperty().bind(notice.visibleProperty());
-    notice.setVisible(false);
+    places.selectToggle("Rig".equals(desk.state().place()) ? rigButton : routeButton);
     Label caution = new Label(Ledger.CAUTIONS.get(0) + " " + Ledger.CAUTIONS.get(1));
     caution.getStyleClass().add("caution");
     caution.setWrapText(true);
-    root.setTop(new VBox(menus(), head(), notice));
+    root.setTop(
+        new VBox(new Menus(this, document, route, files, desk, rigs).bar(), head(), notices));
     root.setBottom(caution);
-    Scene scene = new Scene(root, WIDTH, HEIGHT);
-    var styles = PlannerWindow.class.getResource("planner.css");
-    if (styles != null) {
-      scene.getStylesheets().add(styles.toExternalForm());
-    }
+    UserState.Window last = desk.state().window();
+    Scene scene = new Scene(root, last.width(), last.height());
+    styles().ifPresent(scene.getStylesheets()::add);
     root.getStyleClass().add("planner");
     Tasks.compute(() -> planner.places("a", null, 1), places -> {});
-    dark.addListener(change -> theme(root));
-    theme(root);
+    dark.addListener(change -> theme());
+    dark.set(darkBy(desk.state().theme()));
+    theme();
     scene.setOnDragOver(PlannerWindow::acceptFiles);
     scene.setOnDragDropped(this::dropped);
     stage
@@ -108,33 +120,93 @@ public final class PlannerWindow {
     stage.setMinWidth(760);
     stage.setMinHeight(480);
     stage.setScene(scene);
+    placed(last);
+    document.unitsProperty().addListener((p, was, now) -> desk.remember(s -> s.withUnits(now)));
+    document.plannedProperty().addListener(change -> showAgain());
+    stage.focusedProperty().addListener(change -> lookAround());
     stage.setOnCloseRequest(
         event -> {
-          if (!mayLeave()) {
+          if (!files.mayLeave()) {
             event.consume();
+          } else {
+            ended();
           }
         });
+    Platform.runLater(this::greet);
+  }
+
+  /** Puts the window where it was, if that is still on a screen. */
+  private void placed(UserState.Window last) {
+    if (!Double.isNaN(last.x()) && !Double.isNaN(last.y())) {
+      var seen =
+          Screen.getScreensForRectangle(new Rectangle2D(last.x() + 40, last.y() + 10, 200, 40));
+      if (!seen.isEmpty()) {
+        stage.setX(last.x());
+        stage.setY(last.y());
+      }
+    }
+    stage.setMaximized(last.maximized());
+  }
+
+  private void greet() {
+    files.offerUnsaved();
+    if (!desk.state().cautionsSeen()) {
+      notices.tell("cautions", String.join("\n", Ledger.CAUTIONS));
+      desk.remember(UserState::withCautionsSeen);
+    }
+  }
+
+  private void lookAround() {
+    if (stage.isFocused()) {
+      files.lookAtDisk();
+    }
+  }
+
+  private void ended() {
+    files.end();
+    boolean whole = stage.isMaximized();
+    UserState.Window now =
+        new UserState.Window(
+            stage.getX(),
+            stage.getY(),
+            stage.getScene().getWidth(),
+            stage.getScene().getHeight(),
+            whole);
+    UserState.Window before = desk.state().window();
+    desk.remember(
+        state ->
+            state
+                .withWindow(
+                    whole
+                        ? new UserState.Window(
+                            before.x(), before.y(), before.width(), before.height(), true)
+                        : now)
+                .withPlace(root.getCenter() == rig ? "Rig" : "Route"));
   }
 
   private String title() {
-    String name = document.fileProperty().get().map(PlannerWindow::name).orElse("not saved");
+    String name = document.fileProperty().get().map(WindowFiles::nameOf).orElse("not saved");
     return (document.dirtyProperty().get() ? "• " : "")
-        + document.trip().name()
+        + Texts.shortened(document.trip().name())
         + " ("
         + name
         + ") – Dawngauge";
   }
 
-  private static String name(Path path) {
-    Path last = path.getFileName();
-    return last == null ? path.toString() : last.toString();
+  private boolean darkBy(UserState.Theme theme) {
+    return theme == UserState.Theme.DARK || (theme == UserState.Theme.SYSTEM && systemDark);
   }
 
-  private void theme(BorderPane root) {
+  private static Optional<String> styles() {
+    return Optional.ofNullable(PlannerWindow.class.getResource(STYLES)).map(URL::toExternalForm);
+  }
+
+  private void theme() {
     Application.setUserAgentStylesheet(
         (dark.get() ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet());
     root.getStyleClass().removeAll("light", "dark");
     root.getStyleClass().add(dark.get() ? "dark" : "light");
+    help = null;
   }
 
   private ToggleButton place(String name) {
@@ -154,12 +226,23 @@ public final class PlannerWindow {
     }
   }
 
+  /** Shows the route. */
+  void showRoute() {
+    places.selectToggle(routeButton);
+  }
+
+  /** Shows the rig. */
+  void showRig() {
+    places.selectToggle(rigButton);
+  }
+
   private HBox head() {
     Label name = new Label();
     name.getStyleClass().add("trip-name");
     name.textProperty()
         .bind(
-            Bindings.createStringBinding(() -> document.trip().name(), document.plannedProperty()));
+            Bindings.createStringBinding(
+                () -> Texts.shortened(document.trip().name()), document.plannedProperty()));
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     Button undo = button("Undo", document::undo);
@@ -176,7 +259,7 @@ public final class PlannerWindow {
                         ? "psi, °F, mi → bar, °C, km"
                         : "bar, °C, km → psi, °F, mi",
                 document.unitsProperty()));
-    Button theme = button("", () -> dark.set(!dark.get()));
+    Button theme = button("", this::switchTheme);
     theme
         .textProperty()
         .bind(Bindings.createStringBinding(() -> dark.get() ? "Light" : "Dark", dark));
@@ -192,166 +275,92 @@ public final class PlannerWindow {
     return button;
   }
 
-  private void switchUnits() {
+  /** Shows the other units. */
+  void switchUnits() {
     document.unitsProperty().set(document.units() == UnitSystem.US ? UnitSystem.SI : UnitSystem.US);
   }
 
-  private MenuBar menus() {
-    Menu file =
-        new Menu(
-            "File",
-            null,
-            item("New from starter", "Shortcut+N", this::startNew),
-            item("Open…", "Shortcut+O", this::open),
-            new SeparatorMenuItem(),
-            item("Save", "Shortcut+S", this::save),
-            item("Save as…", "Shortcut+Shift+S", this::saveAs),
-            new SeparatorMenuItem(),
-            item("Quit", "Shortcut+Q", this::quit));
-    MenuItem undo = item("Undo", "Shortcut+Z", document::undo);
-    undo.disableProperty().bind(document.undoableProperty().not());
-    MenuItem redo = item("Redo", "Shortcut+Shift+Z", document::redo);
-    redo.disableProperty().bind(document.redoableProperty().not());
-    Menu edit =
-        new Menu(
-            "Edit",
-            null,
-            undo,
-            redo,
-            new SeparatorMenuItem(),
-            item("Add a stop at the end", "Shortcut+E", route::append),
-            item(
-                "Reverse the route", "", () -> document.edit(RouteEdits.reverse(document.trip()))));
-    Menu view =
-        new Menu(
-            "View",
-            null,
-            item("Route", "Shortcut+1", () -> places.selectToggle(routeButton)),
-            item("Rig", "Shortcut+2", () -> places.selectToggle(rigButton)),
-            new SeparatorMenuItem(),
-            item("Switch units", "Shortcut+U", this::switchUnits),
-            item("Switch light and dark", "Shortcut+D", () -> dark.set(!dark.get())));
-    Menu help =
-        new Menu(
-            "Help",
-            null,
-            item("Cautions", "F1", this::cautions),
-            item("About Dawngauge", "", this::about));
-    return new MenuBar(file, edit, view, help);
+  /** Shows the other theme, from now on. */
+  void switchTheme() {
+    choose(dark.get() ? UserState.Theme.LIGHT : UserState.Theme.DARK);
   }
 
-  private static MenuItem item(String text, String keys, Runnable action) {
-    MenuItem item = new MenuItem(text);
-    if (!keys.isEmpty()) {
-      item.setAccelerator(KeyCombination.keyCombination(keys));
-    }
-    item.setOnAction(event -> action.run());
-    return item;
+  /** Shows a theme from now on. */
+  void choose(UserState.Theme theme) {
+    desk.remember(state -> state.withTheme(theme));
+    dark.set(darkBy(theme));
   }
 
-  private void startNew() {
-    if (mayLeave()) {
-      planner.starterTrip().value().ifPresent(trip -> document.replace(trip, Optional.empty()));
+  /** Starts a new trip on the first page, after asking about the one before. */
+  void startNew() {
+    if (files.mayLeave()) {
+      showFirst();
     }
   }
 
-  private void open() {
-    File chosen = chooser("Open a trip").showOpenDialog(stage);
-    if (chosen != null && mayLeave()) {
-      open(chosen.toPath());
+  /** Shows the first page; the trip stays until that one's is taken. */
+  void showFirst() {
+    FirstStartView first =
+        new FirstStartView(
+            planner,
+            document.unitsProperty(),
+            LocalDate.now(desk.clock()),
+            trip -> {
+              document.recover(trip, Optional.empty());
+              showAgain();
+            },
+            button("Open a trip…", files::open),
+            button("An empty starter instead", this::starter));
+    root.setCenter(first);
+    places.getToggles().forEach(toggle -> ((ToggleButton) toggle).setDisable(true));
+  }
+
+  private void starter() {
+    planner
+        .starterTrip()
+        .value()
+        .ifPresent(
+            trip -> {
+              document.replace(trip, Optional.empty());
+              showAgain();
+            });
+  }
+
+  /** Leaves the first page. */
+  private void showAgain() {
+    places.getToggles().forEach(toggle -> ((ToggleButton) toggle).setDisable(false));
+    if (root.getCenter() instanceof FirstStartView) {
+      root.setCenter(places.getSelectedToggle() == rigButton ? rig : route);
     }
   }
 
   /** Opens a file in the place of the trip; where it cannot be read, says why. */
   void open(Path path) {
-    tell(document.open(path, false), path);
-  }
-
-  private boolean save() {
-    Optional<Path> path = document.fileProperty().get();
-    return path.isPresent() ? saveTo(path.get()) : saveAs();
-  }
-
-  private boolean saveAs() {
-    FileChooser chooser = chooser("Save the trip");
-    chooser.setInitialFileName("trip.dawngauge");
-    File chosen = chooser.showSaveDialog(stage);
-    return chosen != null && saveTo(chosen.toPath());
+    files.open(path);
   }
 
   /** Saves; says what keeps it from being saved, or from being opened again. */
   boolean saveTo(Path path) {
-    List<Problem> problems = document.save(path);
-    tell(problems, path);
-    return problems.isEmpty();
+    return files.saveTo(path);
   }
 
-  private static FileChooser chooser(String title) {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle(title);
-    chooser
-        .getExtensionFilters()
-        .add(new FileChooser.ExtensionFilter("Dawngauge trips", "*.dawngauge"));
-    return chooser;
-  }
-
-  private void quit() {
-    if (mayLeave()) {
+  /** Ends, after asking about what is not saved. */
+  void quit() {
+    if (files.mayLeave()) {
+      ended();
       stage.close();
     }
   }
 
-  /** Asks before unsaved edits are lost. */
-  private boolean mayLeave() {
-    if (!document.dirtyProperty().get()) {
-      return true;
+  /** Opens cautions, keys and words. */
+  void help() {
+    HelpWindow window = help;
+    if (window == null) {
+      window =
+          new HelpWindow(stage, styles().map(List::of).orElse(List.of()), root.getStyleClass());
+      help = window;
     }
-    ButtonType save = new ButtonType("Save", ButtonBar.ButtonData.YES);
-    ButtonType drop = new ButtonType("Do not save", ButtonBar.ButtonData.NO);
-    Alert alert =
-        new Alert(
-            Alert.AlertType.CONFIRMATION,
-            "“" + document.trip().name() + "” has edits that are not saved.",
-            save,
-            drop,
-            ButtonType.CANCEL);
-    alert.initOwner(stage);
-    alert.setHeaderText(null);
-    ButtonType answer = alert.showAndWait().orElse(ButtonType.CANCEL);
-    return answer == drop || (answer == save && save());
-  }
-
-  private void tell(List<Problem> problems, Path path) {
-    notice.setVisible(!problems.isEmpty());
-    notice.setText(
-        problems.isEmpty()
-            ? ""
-            : name(path)
-                + ": "
-                + String.join("\n", problems.stream().map(Problem::message).toList()));
-  }
-
-  private void cautions() {
-    inform("Cautions", String.join("\n\n", Ledger.CAUTIONS));
-  }
-
-  private void about() {
-    inform(
-        "About Dawngauge",
-        "Dawngauge 0.1.0 forecasts tire pressure and load margin along a haul.\n\n"
-            + "Places: GeoNames, CC BY 4.0, geonames.org.\n\n"
-            + "Built on OpenJFX (GPL v2 with Classpath Exception), AtlantaFX (MIT), Jackson and"
-            + " picocli and Hipparchus and commons-suncalc (Apache 2.0).\n\n"
-            + Ledger.CAUTIONS.get(0));
-  }
-
-  private void inform(String title, String text) {
-    Alert alert = new Alert(Alert.AlertType.INFORMATION, text, ButtonType.CLOSE);
-    alert.initOwner(stage);
-    alert.setTitle(title);
-    alert.setHeaderText(title);
-    alert.getDialogPane().setPrefWidth(560);
-    alert.show();
+    window.open();
   }
 
   private static void acceptFiles(DragEvent event) {
@@ -362,12 +371,19 @@ public final class PlannerWindow {
   }
 
   private void dropped(DragEvent event) {
-    List<File> files = event.getDragboard().getFiles();
-    boolean one = files.size() == 1;
-    if (one && mayLeave()) {
-      open(files.get(0).toPath());
-    }
-    event.setDropCompleted(one);
+    event.setDropCompleted(dropped(event.getDragboard().getFiles()));
     event.consume();
+  }
+
+  /** Opens what was dropped on the window; one file at a time. */
+  boolean dropped(List<File> dropped) {
+    if (dropped.size() != 1) {
+      notices.tell("drop", "Drop one trip file at a time; these were " + dropped.size() + ".");
+      return false;
+    }
+    if (files.mayLeave()) {
+      open(dropped.get(0).toPath());
+    }
+    return true;
   }
 }

@@ -1,6 +1,7 @@
 package dawngauge.ui;
 
 import dawngauge.planner.Planner;
+import dawngauge.planner.UserDesk;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
 import java.nio.file.Path;
@@ -24,16 +25,26 @@ public final class WindowStart {
    * Opens the window and waits until it is closed.
    *
    * @param planner the use cases
+   * @param desk what is kept in the user's own folder
+   * @param systemDark whether the system's windows are dark
    * @param trip the trip to show
    * @param file its file; empty for a copy that has none
    * @return false where no window can be opened: no display, a dead one, no toolkit
    */
-  public static boolean open(Planner planner, Trip trip, Optional<Path> file) {
+  public static boolean open(
+      Planner planner, UserDesk desk, boolean systemDark, Trip trip, Optional<Path> file) {
     filler =
         stage -> {
           TripDocument document = new TripDocument(planner, trip);
           document.replace(trip, file);
-          new PlannerWindow(stage, planner, document);
+          file.ifPresent(
+              opened -> desk.remember(s -> s.withRecent(opened.toAbsolutePath().toString())));
+          PlannerWindow window =
+              new PlannerWindow(stage, planner, desk, document, new DialogAsker(stage), systemDark);
+          boolean starter = planner.starterTrip().value().filter(trip::equals).isPresent();
+          if (file.isEmpty() && starter) {
+            window.showFirst();
+          }
         };
     try {
       Application.launch(Program.class);

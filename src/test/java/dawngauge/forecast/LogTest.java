@@ -155,6 +155,40 @@ class LogTest {
   }
 
   /**
+   * A wheel change on the road, behind a pass, to a tire of which nothing is known: what was lowest
+   * before it stays, for the tire that went over the pass; nothing is said of the other one.
+   */
+  @Test
+  void aWheelChangeOnTheRoadLeavesWhatWasLowest() {
+    Trip before =
+        Trips.of(RigBuilder.trailer())
+            .stop(stop("a").elevation("1000 m").leaves("2027-06-01T06:00Z").steady("15 °C"))
+            .leg("100 mi", "50 mph", Trips.point("pass", "50 mi", "3000 m"))
+            .stop(stop("b").elevation("1000 m").stays(Duration.ofHours(1)).steady("15 °C"))
+            .leg("50 mi", "50 mph")
+            .stop(stop("c").elevation("1000 m").steady("15 °C"))
+            .read("2027-06-01T05:50Z", "T1", "80 psi")
+            .trip();
+    List<LogEvent> log = new ArrayList<>(before.log());
+    log.add(
+        new LogEvent.TireChange(
+            new TypedTime(ZonedDateTime.parse("2027-06-01T07:34Z"), "2027-06-01T07:34Z"),
+            before.rig().positions().get(0),
+            "T1",
+            "T2",
+            Remarks.NONE));
+
+    List<TireAtStop> track = Forecasts.first(before.withLog(log));
+
+    assertThat(track.get(0).fitted().tire().id()).isEqualTo("T1");
+    assertThat(track.get(0).low()).isEqualTo(Forecasts.first(before).get(0).low());
+    assertThat(known(track.get(0).low()).meters()).isCloseTo(50 * 1609.344, within(1.0));
+    assertThat(track.get(1).fitted().tire().id()).isEqualTo("T2");
+    assertThat(track.get(1).arrival()).isNull();
+    assertThat(track.get(1).low()).isNull();
+  }
+
+  /**
    * A gauge with sea level subtracted reads 3.35 psi low at 7,000 ft against an open one (14.696 −
    * 11.343 psia, U.S. Standard Atmosphere 1976).
    */

@@ -3,15 +3,19 @@ package dawngauge.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
+import dawngauge.planner.UserDesk;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
 import javafx.css.PseudoClass;
+import javafx.event.EventHandler;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
@@ -19,7 +23,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
+import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
@@ -32,12 +38,13 @@ final class OpenWindow {
   final Stage stage;
   final TripDocument document;
   final PlannerWindow window;
+  final FakeAsker answers = new FakeAsker();
   private final FxRobot robot = new FxRobot();
 
-  private OpenWindow(Stage stage, TripDocument document) {
+  private OpenWindow(Stage stage, UserDesk desk, TripDocument document) {
     this.stage = stage;
     this.document = document;
-    this.window = new PlannerWindow(stage, WindowTest.planner(), document);
+    this.window = new PlannerWindow(stage, WindowTest.planner(), desk, document, answers, false);
     stage.setX(0);
     stage.setY(0);
     stage.show();
@@ -45,8 +52,9 @@ final class OpenWindow {
   }
 
   /** Opens a window on a trip and waits until it is there. */
-  static OpenWindow on(Planner planner, Trip trip) {
-    OpenWindow open = onToolkit(() -> new OpenWindow(new Stage(), new TripDocument(planner, trip)));
+  static OpenWindow on(Planner planner, UserDesk desk, Trip trip) {
+    OpenWindow open =
+        onToolkit(() -> new OpenWindow(new Stage(), desk, new TripDocument(planner, trip)));
     open.until("the window has the keyboard", () -> open.stage.isFocused());
     return open;
   }
@@ -169,12 +177,42 @@ final class OpenWindow {
     until("the text is in", () -> field.getText().equals(text));
   }
 
-  /** Strikes keys, the last while the ones before are held. */
+  /**
+   * Strikes keys, the last while the ones before are held. All of it is sent before the window gets
+   * to answer: a key that is held down while the window works is repeated by the display, and where
+   * the answer takes longer than the repeat the key would never be let go.
+   */
   void keys(KeyCode... keys) {
-    robot.push(keys);
+    CountDownLatch letGo = new CountDownLatch(keys.length);
+    EventHandler<KeyEvent> counting = event -> letGo.countDown();
+    run(
+        () -> {
+          stage.addEventFilter(KeyEvent.KEY_RELEASED, counting);
+          Robot striking = new Robot();
+          for (KeyCode key : keys) {
+            striking.keyPress(real(key));
+          }
+          for (int i = keys.length - 1; i >= 0; i--) {
+            striking.keyRelease(real(keys[i]));
+          }
+        });
+    until("the keys were let go", () -> letGo.getCount() == 0);
+    run(() -> stage.removeEventFilter(KeyEvent.KEY_RELEASED, counting));
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private static KeyCode real(KeyCode key) {
+    return key == KeyCode.SHORTCUT ? KeyCode.CONTROL : key;
   }
 
   void click(Node node) {
     robot.clickOn(node);
+  }
+
+  /** Drags one node to just above the middle of another. */
+  void drag(Region from, Region onto) {
+    Point2D start = onToolkit(() -> from.localToScreen(60, from.getHeight() / 2));
+    Point2D end = onToolkit(() -> onto.localToScreen(60, onto.getHeight() / 2 - 8));
+    robot.drag(start.getX(), start.getY()).moveTo(end.getX(), end.getY()).drop();
   }
 }

@@ -64,9 +64,7 @@ class PicturesTest extends WindowTest {
             open.stage.setWidth(view.width);
             open.stage.setHeight(view.height);
           });
-      if (view.dark) {
-        open.press(open.buttons("Dark").get(0));
-      }
+      open.buttons(view.dark ? "Dark" : "Light").forEach(open::press);
       open.until("it has its size", () -> open.stage.getScene().getWidth() == view.width);
       WaitForAsyncUtils.waitForFxEvents();
       BufferedImage picture = picture(open);

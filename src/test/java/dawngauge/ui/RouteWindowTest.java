@@ -3,7 +3,9 @@ package dawngauge.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.trip.Stop;
+import dawngauge.ui.route.TracePane;
 import java.util.List;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
 import org.junit.jupiter.api.Test;
@@ -38,5 +40,67 @@ class RouteWindowTest extends WindowTest {
     open.keys(KeyCode.UP);
     open.until("the first stop is chosen again", () -> open.chosen() == 0);
     assertThat(open.tireTable()).isEqualTo(first);
+  }
+
+  @Test
+  void theRowThatIsChosenIsAlwaysSeen() {
+    OpenWindow open = open(demo());
+    open.focus(open.rows().get(0));
+    open.keys(KeyCode.END);
+    int last = demo().route().stops().size() - 1;
+    open.until("the last stop is chosen", () -> open.chosen() == last);
+    open.until("it is seen", () -> seen(open, last));
+    open.keys(KeyCode.HOME);
+    open.until("the first stop is seen", () -> open.chosen() == 0 && seen(open, 0));
+  }
+
+  private static boolean seen(OpenWindow open, int row) {
+    Region region = open.rows().get(row);
+    var bounds = region.localToScene(region.getBoundsInLocal());
+    return bounds.getMinY() > 100 && bounds.getMaxY() <= open.stage.getScene().getHeight();
+  }
+
+  @Test
+  void inANarrowWindowTraceAndStopTakeTurns() {
+    OpenWindow open = open(demo());
+    assertThat(open.nodes(TracePane.class, pane -> true)).hasSize(1);
+    assertThat(open.tireTable()).isNotEmpty();
+    open.run(() -> open.stage.setWidth(900));
+    open.until("the stop gave way", () -> open.tireTable().isEmpty());
+    assertThat(open.nodes(TracePane.class, pane -> true)).hasSize(1);
+    ToggleButton stop =
+        open.nodes(ToggleButton.class, button -> "Stop".equals(button.getText())).get(0);
+    open.run(stop::fire);
+    open.until("the trace gave way", () -> open.nodes(TracePane.class, pane -> true).isEmpty());
+    assertThat(open.tireTable()).isNotEmpty();
+    open.run(() -> open.stage.setWidth(1300));
+    open.until("both are there", () -> !open.nodes(TracePane.class, pane -> true).isEmpty());
+    assertThat(open.tireTable()).isNotEmpty();
+  }
+
+  @Test
+  void theTraceTellsItsFiguresByKeyboard() {
+    OpenWindow open = open(demo());
+    open.focus(open.nodes(TracePane.class, pane -> true).get(0));
+    open.keys(KeyCode.DOWN);
+    open.until("a figure is explained", () -> !open.texts("steps-heading").isEmpty());
+    String first = open.texts("steps-heading").get(0);
+    assertThat(first).startsWith("trailer axle 2 right, Tue 6 Apr").contains("reads", "settled");
+    assertThat(open.texts("step-figure")).isNotEmpty();
+    open.keys(KeyCode.PAGE_DOWN);
+    open.until("it is a later one", () -> !open.texts("steps-heading").get(0).equals(first));
+  }
+
+  @Test
+  void aRowIsDraggedToAnotherPlaceAndBackByKeyboard() {
+    OpenWindow open = open(demo());
+    List<String> places = open.texts("place");
+    open.drag(open.rows().get(0), open.rows().get(2));
+    open.until("it stands elsewhere", () -> !open.texts("place").equals(places));
+    assertThat(open.texts("place").subList(0, 3))
+        .containsExactly(places.get(1), places.get(0), places.get(2));
+    open.focus(open.rows().get(1));
+    open.keys(KeyCode.ALT, KeyCode.UP);
+    open.until("it is back", () -> open.texts("place").equals(places));
   }
 }

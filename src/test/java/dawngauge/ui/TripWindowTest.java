@@ -30,7 +30,7 @@ class TripWindowTest extends WindowTest {
     OpenWindow open = open(demo());
     List<String> table = open.tireTable();
     open.press(open.buttons("psi, °F, mi → bar, °C, km").get(0));
-    assertThat(open.tireTable()).hasSameSizeAs(table).isNotEqualTo(table);
+    assertThat(open.tireTable()).isNotEmpty().isNotEqualTo(table);
     assertThat(open.texts("lesser").toString()).contains("°C", " m").doesNotContain("°F", " ft ");
     assertThat(open.field("Elevation").getText()).isEqualTo("7543 ft"); // as it was typed
     assertThat(open.document.trip()).isEqualTo(demo());
@@ -186,7 +186,8 @@ class TripWindowTest extends WindowTest {
                 first.loadChanges(),
                 first.remarks()));
     OpenWindow open = open(trip);
-    assertThat(open.texts("place")).contains(name);
+    assertThat(open.texts("place").get(0)).hasSizeLessThan(400).endsWith("…");
+    assertThat(name).startsWith(open.texts("place").get(0).replace("…", ""));
     assertThat(open.field("Place").getText()).isEqualTo(name);
     open.keys(KeyCode.SHORTCUT, KeyCode.D);
     open.until("it is dark", () -> !open.buttons("Light").isEmpty());

@@ -3,9 +3,14 @@ package dawngauge.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
+import dawngauge.planner.UserDesk;
 import dawngauge.settings.SettingsFile;
+import dawngauge.settings.UserState;
 import dawngauge.trip.Trip;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
@@ -14,6 +19,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A test with real windows. Each waits on conditions, never for a fixed time, and ends within 20
@@ -26,10 +32,15 @@ abstract class WindowTest {
   static final Path DEMO = Path.of("demo-data", "spring-fleece-haul.dawngauge");
 
   private final Queue<Throwable> thrown = new ConcurrentLinkedQueue<>();
+
+  /** The user's own folder. */
+  Path folder = Path.of("");
+
   private final List<OpenWindow> open = new ArrayList<>();
 
   @BeforeEach
-  void listen() {
+  void listen(@TempDir Path own) {
+    folder = own;
     OpenWindow.onToolkit(
         () -> {
           Thread.currentThread().setUncaughtExceptionHandler((thread, e) -> thrown.add(e));
@@ -45,9 +56,26 @@ abstract class WindowTest {
 
   /** A window on a trip without a file. */
   OpenWindow open(Trip trip) {
-    OpenWindow window = OpenWindow.on(planner(), trip);
+    return open(trip, desk(1));
+  }
+
+  /** A window of a program with its own place in the user's folder. */
+  OpenWindow open(Trip trip, UserDesk desk) {
+    OpenWindow window = OpenWindow.on(planner(), desk, trip);
     open.add(window);
     return window;
+  }
+
+  /** The desk of a process; only those with numbers below 100 still run. */
+  UserDesk desk(long process) {
+    UserDesk desk =
+        new UserDesk(
+            folder,
+            Clock.fixed(Instant.parse("2027-04-06T12:00:00Z"), ZoneOffset.UTC),
+            process,
+            number -> number < 100);
+    desk.remember(UserState::withCautionsSeen);
+    return desk;
   }
 
   static Planner planner() {

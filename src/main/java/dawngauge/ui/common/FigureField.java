@@ -1,6 +1,8 @@
 package dawngauge.ui.common;
 
 import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -8,24 +10,32 @@ import java.util.function.Function;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A field that keeps what is typed until it can be taken: the trip keeps its last valid figure, the
  * draft stays with its error below it. Enter or leaving the field finishes an edit, Escape drops
- * the draft.
+ * the draft. A draft is never overwritten by what the trip shows meanwhile.
  *
  * @param <T> what is typed
  */
 public final class FigureField<T> extends VBox {
 
+  private static final int LONGEST_MESSAGE = 320;
+
   private final TextField field = new TextField();
-  private final Label error = new Label();
+  private final Label message = new Label();
   private final Function<String, Outcome<T>> parser;
   private final Consumer<T> taker;
-  private final String name;
+  private String name;
   private String valid = "";
+
+  /** The valid text as the field shows it, which has no line breaks. */
+  private String shown = "";
+
+  private boolean open = true;
 
   /**
    * A field.
@@ -40,11 +50,12 @@ public final class FigureField<T> extends VBox {
     this.taker = taker;
     getStyleClass().add("figure-field");
     field.setAccessibleText(name);
-    error.getStyleClass().add("field-error");
-    error.setWrapText(true);
-    error.managedProperty().bind(error.visibleProperty());
-    error.setVisible(false);
-    getChildren().addAll(field, error);
+    message.getStyleClass().add("field-error");
+    message.setWrapText(true);
+    message.setLabelFor(field);
+    message.managedProperty().bind(message.visibleProperty());
+    message.setVisible(false);
+    getChildren().addAll(field, message);
     field.setOnAction(event -> finish());
     field
         .focusedProperty()
@@ -54,13 +65,14 @@ public final class FigureField<T> extends VBox {
                 finish();
               }
             });
-    field.setOnKeyPressed(
-        event -> {
-          if (event.getCode() == KeyCode.ESCAPE) {
-            show(valid);
-            event.consume();
-          }
-        });
+    field.setOnKeyPressed(this::keyed);
+  }
+
+  private void keyed(KeyEvent event) {
+    if (event.getCode() == KeyCode.ESCAPE && draft() != null) {
+      put(valid);
+      event.consume();
+    }
   }
 
   /** What is typed here. */
@@ -68,18 +80,10 @@ public final class FigureField<T> extends VBox {
     return name;
   }
 
-  /** What is typed but could not be taken, or null. */
-  public @Nullable String draft() {
-    String text = field.getText().strip();
-    return text.equals(valid) || parser.apply(withPoint(text)).hasValue() ? null : text;
-  }
-
-  /** Shows a draft again, with its error. */
-  public void restore(@Nullable String draft) {
-    if (draft != null) {
-      field.setText(draft);
-      finish();
-    }
+  /** Names what is typed here, where that changes with what stands around it. */
+  public void named(String other) {
+    name = other;
+    field.setAccessibleText(other);
   }
 
   /** The text field itself. */
@@ -87,30 +91,100 @@ public final class FigureField<T> extends VBox {
     return field;
   }
 
-  /** Shows the valid text. */
-  public void show(String text) {
-    valid = text;
-    field.setText(text);
-    error.setVisible(false);
+  /** Where its error is told; below the field, unless it is put elsewhere. */
+  public Label message() {
+    return message;
   }
 
-  private void finish() {
-    String text = field.getText().strip();
-    if (text.equals(valid)) {
-      error.setVisible(false);
-      return;
+  /** What is in the field as a parser reads it. */
+  public String typed() {
+    return withPoint(text());
+  }
+
+  /** What is typed and not taken, valid or not, or null. */
+  public @Nullable String draft() {
+    String text = text();
+    return text.equals(shown.strip()) ? null : text;
+  }
+
+  /** Shows a draft again, with its error; it is not taken. */
+  public void restore(@Nullable String draft) {
+    if (draft != null && !draft.equals(text())) {
+      field.setText(draft);
     }
-    Outcome<T> outcome = parser.apply(withPoint(text));
-    T value = outcome.valueOrNull();
-    if (value == null) {
-      String last = valid.isEmpty() ? "nothing so far" : valid;
-      error.setText(outcome.problems().get(0).text() + " (last valid: " + last + ")");
-      error.setVisible(true);
-      return;
+    if (draft != null) {
+      judge();
     }
-    error.setVisible(false);
+  }
+
+  /** Shows the trip's text; a draft stays. */
+  public void show(String text) {
+    boolean drafted = draft() != null;
     valid = text;
-    taker.accept(value);
+    shown = text;
+    if (!drafted) {
+      put(text);
+    } else if (message.isVisible()) {
+      judge();
+    }
+  }
+
+  /** Shows the trip's text in the place of any draft. */
+  public void put(String text) {
+    valid = text;
+    if (!field.getText().equals(text)) {
+      field.setText(text);
+      field.end();
+    }
+    shown = field.getText();
+    message.setVisible(false);
+  }
+
+  /** Ends all editing by this field, as before it leaves the window. */
+  public void retire() {
+    open = false;
+  }
+
+  /** Takes what is typed if it can be taken; whether nothing is left as a draft. */
+  public boolean finish() {
+    String text = text();
+    if (!open || draft() == null) {
+      message.setVisible(false);
+      return true;
+    }
+    T value = judge();
+    if (value != null) {
+      message.setVisible(false);
+      valid = text;
+      shown = text;
+      taker.accept(value);
+    }
+    return value != null;
+  }
+
+  /** What the draft means, or null; then it is told why it cannot be taken. */
+  private @Nullable T judge() {
+    Outcome<T> outcome = parser.apply(typed());
+    T value = outcome.valueOrNull();
+    tell(
+        value == null
+            ? outcome.problems().get(0)
+            : Problem.of(ProblemCode.NOT_TAKEN_YET, "", Texts.shortened(text())));
+    return value;
+  }
+
+  private void tell(Problem problem) {
+    boolean error = problem.code().severity() == ProblemCode.Severity.ERROR;
+    String last = valid.isEmpty() ? "nothing so far" : Texts.shortened(valid);
+    message.getStyleClass().setAll("label", error ? "field-error" : "lesser");
+    message.setText(
+        Texts.shortened(problem.text(), LONGEST_MESSAGE)
+            + (error ? " (last valid: " + last + ")" : ""));
+    message.setVisible(true);
+  }
+
+  private String text() {
+    return field.getText().strip();
   }
 
   /** Where the system writes a decimal comma, one between digits is taken as the point. */

@@ -7,34 +7,45 @@ import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Quantity;
 import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.SpanText;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.TypedTime;
 import java.time.DateTimeException;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Reads what is typed into fields; an empty field means nothing is given. */
 public final class Forms {
 
   private static final Pattern NUMBER = Pattern.compile("[+\\-−]?[0-9]+(?:\\.[0-9]+)?");
-  private static final Pattern SPAN =
-      Pattern.compile("(?:(\\d{1,3})\\s*h)?\\s*(?:(\\d{1,4})\\s*min)?");
-  private static final Pattern PAIR =
-      Pattern.compile("([+\\-−]?[0-9]+(?:\\.[0-9]+)?)\\s*[,; ]\\s*([+\\-−]?[0-9]+(?:\\.[0-9]+)?)");
   private static final DateTimeFormatter LOCAL =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT)
           .withResolverStyle(ResolverStyle.STRICT);
-  private static final DateTimeFormatter FULL =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mmxxx'['VV']'", Locale.ROOT);
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("H:mm", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
+
+  /** A time, and behind it the offset that tells apart two that the clock shows alike. */
+  private static final Pattern WITH_OFFSET = Pattern.compile("(.*\\d) ?([+\\-−]\\d\\d:\\d\\d|Z)");
+
+  private static final String TIME_EXAMPLE = "\"2027-04-06 05:45\"";
+
+  /** A time without its day is no longer than this. */
+  private static final int CLOCK_LENGTH = 5;
+
+  private static final int LONGEST_SHOWN = 60;
 
   /** Clocks have whole minutes of offset since 1972, and a file holds years of four digits. */
   private static final int FIRST_YEAR = 1973;
@@ -74,46 +85,74 @@ public final class Forms {
     if (text.isEmpty()) {
       return Outcome.of(Optional.empty());
     }
-    Matcher matcher = SPAN.matcher(text);
-    if (!matcher.matches()) {
-      return Outcome.failed(
-          Problem.of(ProblemCode.NOT_A_DURATION, "", text, "999 h", "\"2 h 30 min\""));
-    }
-    long hours = matcher.group(1) == null ? 0 : Long.parseLong(matcher.group(1));
-    long minutes = matcher.group(2) == null ? 0 : Long.parseLong(matcher.group(2));
-    return Outcome.of(Optional.of(Duration.ofMinutes(60 * hours + minutes)));
+    return SpanText.parse(text).map(Optional::of);
   }
 
   /** A span as it is typed. */
   public static String text(Duration span) {
-    long minutes = span.toMinutes();
-    if (minutes < 60) {
-      return minutes + " min";
-    }
-    return minutes % 60 == 0 ? minutes / 60 + " h" : minutes / 60 + " h " + minutes % 60 + " min";
+    return SpanText.of(span);
   }
 
   /** A clock time in a zone, such as "2027-04-06 05:45". */
   public static Function<String, Outcome<Optional<TypedTime>>> time(ZoneId zone) {
+    return time(zone, null);
+  }
+
+  /**
+   * The same; a clock time alone, such as "05:45", is of a day. Of a time that the clocks show
+   * twice the earlier is taken, unless its offset stands behind it.
+   */
+  public static Function<String, Outcome<Optional<TypedTime>>> time(
+      ZoneId zone, @Nullable LocalDate day) {
     return text -> {
       if (text.isEmpty()) {
         return Outcome.of(Optional.empty());
       }
-      try {
-        ZonedDateTime time = LocalDateTime.parse(text, LOCAL).atZone(zone);
-        if (time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR) {
-          return Outcome.of(Optional.of(new TypedTime(time, FULL.format(time))));
-        }
-      } catch (DateTimeException e) {
-        // told below, as a year that nobody hauls in
+      Matcher offset = WITH_OFFSET.matcher(text);
+      boolean with = offset.matches() && text.length() > CLOCK_LENGTH;
+      LocalDateTime clock = clock(with ? offset.group(1) : text, day);
+      if (clock == null || clock.getYear() < FIRST_YEAR || clock.getYear() > LAST_YEAR) {
+        return Outcome.failed(
+            Problem.of(ProblemCode.NOT_A_TIME, "", shortened(text), TIME_EXAMPLE));
       }
-      return Outcome.failed(Problem.of(ProblemCode.NOT_A_TIME, "", text, "\"2027-04-06 05:45\""));
+      return with
+          ? withOffset(text, clock, zone, offset.group(2).replace('−', '-'))
+          : Outcome.of(Optional.of(TypedTime.of(clock, zone)));
     };
   }
 
-  /** A time as it is typed. */
+  private static @Nullable LocalDateTime clock(String text, @Nullable LocalDate day) {
+    try {
+      return day != null && text.length() <= CLOCK_LENGTH
+          ? LocalTime.parse(text, CLOCK).atDate(day)
+          : LocalDateTime.parse(text, LOCAL);
+    } catch (DateTimeException notOnTheClock) {
+      return null;
+    }
+  }
+
+  private static Outcome<Optional<TypedTime>> withOffset(
+      String text, LocalDateTime clock, ZoneId zone, String wanted) {
+    List<ZoneOffset> valid = zone.getRules().getValidOffsets(clock);
+    for (ZoneOffset offset : valid) {
+      if (offset.getId().equals(wanted)) {
+        return Outcome.of(Optional.of(TypedTime.of(clock, zone, offset)));
+      }
+    }
+    return Outcome.failed(
+        Problem.of(
+            ProblemCode.OFFSET_AGAINST_ZONE,
+            "",
+            shortened(text),
+            wanted,
+            zone.getId(),
+            TypedTime.of(clock, zone).time().getOffset().getId()));
+  }
+
+  /** A time as it is typed: with its offset where that tells it from an earlier one. */
   public static String text(TypedTime time) {
-    return LOCAL.format(time.time());
+    boolean later = time.twin().filter(twin -> twin.isBefore(time.time())).isPresent();
+    return LOCAL.format(time.time()) + (later ? " " + time.time().getOffset().getId() : "");
   }
 
   /** Latitude and longitude in degrees, north and east positive. */
@@ -121,15 +160,10 @@ public final class Forms {
     if (text.isEmpty()) {
       return Outcome.of(Optional.empty());
     }
-    Matcher matcher = PAIR.matcher(text);
-    if (matcher.matches()) {
-      double latitude = Double.parseDouble(matcher.group(1).replace('−', '-'));
-      double longitude = Double.parseDouble(matcher.group(2).replace('−', '-'));
-      if (Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) {
-        return Outcome.of(Optional.of(new Coordinate(latitude, longitude)));
-      }
-    }
-    return Outcome.failed(Problem.of(ProblemCode.NOT_A_COORDINATE, "", text));
+    return Coordinate.parse(text.replace(";", ", "))
+        .map(place -> Outcome.of(Optional.of(place)))
+        .orElseGet(
+            () -> Outcome.failed(Problem.of(ProblemCode.NOT_A_COORDINATE, "", shortened(text))));
   }
 
   /** A coordinate as it is typed. */
@@ -145,7 +179,12 @@ public final class Forms {
     try {
       return Outcome.of(Optional.of(ZoneId.of(text)));
     } catch (DateTimeException e) {
-      return Outcome.failed(Problem.of(ProblemCode.UNKNOWN_ZONE, "", text));
+      return Outcome.failed(Problem.of(ProblemCode.UNKNOWN_ZONE, "", shortened(text)));
     }
+  }
+
+  /** A text as it is quoted in a problem: its beginning, where it is long. */
+  static String shortened(String text) {
+    return text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN - 3) + "...";
   }
 }

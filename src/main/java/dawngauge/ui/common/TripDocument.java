@@ -39,6 +39,9 @@ public final class TripDocument {
   private final Deque<Trip> after = new ArrayDeque<>();
   private @Nullable Trip saved;
 
+  /** Fingerprint of the file when it was read or written last. */
+  private Optional<String> onDisk = Optional.empty();
+
   /** A document that holds a trip without a file. */
   public TripDocument(Planner planner, Trip trip) {
     this.planner = planner;
@@ -130,8 +133,29 @@ public final class TripDocument {
     before.clear();
     after.clear();
     saved = trip;
+    onDisk = path.flatMap(planner::fingerprint);
     file.set(path);
     show(trip);
+  }
+
+  /** Goes on with what was not saved before a crash: it is not saved yet. */
+  public void recover(Trip trip, Optional<Path> path) {
+    replace(trip, path);
+    saved = null;
+    dirty.set(true);
+  }
+
+  /** Whether the file holds something else than when it was read or written last. */
+  public boolean changedOnDisk() {
+    Optional<String> now = file.get().flatMap(planner::fingerprint);
+    return now.isPresent() && !now.equals(onDisk);
+  }
+
+  /** Takes what is on disk as known; the trip stays as it is, and is not saved. */
+  public void keepMine() {
+    onDisk = file.get().flatMap(planner::fingerprint);
+    saved = null;
+    dirty.set(true);
   }
 
   /** Opens a file; the document stays as it is where the file cannot be read. */
@@ -146,6 +170,7 @@ public final class TripDocument {
     List<Problem> problems = planner.save(trip(), path);
     if (problems.isEmpty()) {
       saved = trip();
+      onDisk = planner.fingerprint(path);
       file.set(Optional.of(path));
       dirty.set(false);
     }

@@ -5,6 +5,7 @@ import dawngauge.ledger.Ledger;
 import dawngauge.ledger.Trace;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.trip.Air;
+import dawngauge.trip.GroupEdits;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
@@ -15,11 +16,9 @@ import dawngauge.ui.common.TripDocument;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
+import java.util.NavigableSet;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
-import javafx.geometry.Orientation;
-import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
@@ -31,35 +30,45 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
-/** The route: ledger and trace, and beside them the chosen stop with its tires and fields. */
-public final class RouteView extends BorderPane {
+/**
+ * The route: ledger and trace, and beside them the chosen stop with what to do there, its tires and
+ * fields. Where the window is too narrow for all three, trace or stop gives way.
+ */
+public final class RouteView extends BorderPane implements LedgerPane.Hands {
+
+  /** Narrower than this only one of trace and stop stands beside the ledger. */
+  private static final double ROOM_FOR_BOTH = 1180;
+
+  private static final double LEDGER_MIN = 452;
 
   private final TripDocument document;
   private final BooleanProperty dark;
-  private final LedgerPane ledger;
-  private final TracePane trace = new TracePane();
-  private final TireTable tires = new TireTable();
-  private final StopEditor editor;
+  private final LedgerPane ledger = new LedgerPane(this);
+  private final LedgerHead head = new LedgerHead();
+  private final StopSide side;
+  private final TracePane trace;
+  private final ScrollPane scroll;
+  private final SplitPane split = new SplitPane();
+  private final BorderPane left = new BorderPane();
   private final Label summary = new Label();
   private final TitledPane missing = new TitledPane();
   private final Label missingText = new Label();
-  private final Label chosenStop = new Label();
-  private final ComboBox<String> traced = new ComboBox<>();
+  private final WhatIfPane whatIf;
   private @Nullable WheelPosition position;
   private int chosen;
-  private boolean filling;
 
   /** The route of a document. */
   public RouteView(TripDocument document, BooleanProperty dark) {
     this.document = document;
     this.dark = dark;
-    this.ledger = new LedgerPane(this::choose, this::insertAfter);
-    this.editor = new StopEditor(document);
+    this.side = new StopSide(document, this);
+    this.trace = new TracePane(side::explain);
+    this.whatIf = new WhatIfPane(document, () -> askWhatIf(false));
+    whatIf.setVisible(false);
     summary.getStyleClass().add("summary");
     summary.setWrapText(true);
     missing.getStyleClass().add("missing");
     missing.managedProperty().bind(missing.visibleProperty());
-    missing.setCollapsible(true);
     missing.setExpanded(false);
     missing.setAnimated(false);
     missingText.setWrapText(true);
@@ -67,85 +76,108 @@ public final class RouteView extends BorderPane {
     setTop(new VBox(summary, missing));
     HBox page = new HBox(ledger, trace);
     HBox.setHgrow(ledger, Priority.ALWAYS);
-    ledger.setMinWidth(468);
+    HBox.setHgrow(trace, Priority.SOMETIMES);
+    ledger.setMinWidth(LEDGER_MIN);
+    ledger.setPrefWidth(LEDGER_MIN);
     page.getStyleClass().add("page");
-    ScrollPane scroll = new ScrollPane(page);
+    scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("page-scroll");
-    BorderPane left = new BorderPane(scroll);
-    left.setTop(traceBar());
-    VBox side = new VBox(stopBar(), tires, editor);
-    side.getStyleClass().add("side");
-    ScrollPane sideScroll = new ScrollPane(side);
-    sideScroll.setFitToWidth(true);
-    SplitPane split = new SplitPane(left, sideScroll);
-    split.setOrientation(Orientation.HORIZONTAL);
-    split.setDividerPositions(0.64);
+    left.setCenter(scroll);
+    left.setTop(head);
+    split.getItems().addAll(left, side);
+    split.setDividerPositions(0.6);
     setCenter(split);
-    ledger.layoutBoundsProperty().addListener(change -> Platform.runLater(trace::draw));
+    head.follow(ledger, trace);
+    trace.visibleProperty().bind(head.traceShown());
+    trace.managedProperty().bind(head.traceShown());
+    head.traceShown().addListener(change -> arrange(true));
+    head.stopShown().addListener(change -> arrange(false));
+    widthProperty().addListener(change -> arrange(true));
+    head.onPosition(
+        wanted -> {
+          position = wanted;
+          refresh();
+        });
+    ledger.layoutBoundsProperty().addListener(change -> Platform.runLater(this::look));
+    scroll.vvalueProperty().addListener(change -> look());
+    scroll.viewportBoundsProperty().addListener(change -> look());
     document.plannedProperty().addListener(change -> refresh());
     document.unitsProperty().addListener(change -> refresh());
     dark.addListener(change -> refresh());
     refresh();
   }
 
-  private HBox traceBar() {
-    Label label = new Label("Trace of");
-    traced.setAccessibleText("Tire whose trace is shown");
-    traced.setOnAction(
-        event -> {
-          int index = traced.getSelectionModel().getSelectedIndex();
-          if (!filling && index >= 0) {
-            position = document.trip().rig().positions().get(index);
-            refresh();
-          }
-        });
-    Label key =
-        new Label(
-            "dark line settled, light line as the gauge reads, with its range; hatched floor,"
-                + " bracket limit at a cold start, shaded night");
-    key.getStyleClass().add("lesser");
-    key.setWrapText(true);
-    HBox.setHgrow(key, Priority.ALWAYS);
-    label.setMinWidth(USE_PREF_SIZE);
-    traced.setMinWidth(190);
-    HBox bar = new HBox(8, key, label, traced);
-    bar.getStyleClass().add("bar");
-    return bar;
+  /** Shows trace and stop as they are wanted and as there is room. */
+  private void arrange(boolean traceLast) {
+    if (getWidth() > 0) {
+      head.room(getWidth() >= ROOM_FOR_BOTH, traceLast);
+    }
+    boolean there = split.getItems().contains(side);
+    if (head.stopShown().get() && !there) {
+      split.getItems().add(side);
+      split.setDividerPositions(head.traceShown().get() ? 0.6 : 0.52);
+    } else if (!head.stopShown().get() && there) {
+      split.getItems().remove(side);
+    }
+    Platform.runLater(this::look);
   }
 
-  private HBox stopBar() {
-    chosenStop.getStyleClass().add("chosen-stop");
-    chosenStop.setMinWidth(60);
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox bar =
-        new HBox(
-            6,
-            chosenStop,
-            gap,
-            button("Up", "Move the chosen stop up", () -> move(-1)),
-            button("Down", "Move the chosen stop down", () -> move(1)),
-            button("Duplicate", "Duplicate the chosen stop", this::duplicate),
-            button("Remove", "Remove the chosen stop", this::remove));
-    bar.getStyleClass().add("bar");
-    return bar;
+  /** Tells the trace which part of the page is seen. */
+  private void look() {
+    trace.see(seenFrom(), scroll.getViewportBounds().getHeight());
   }
 
-  private static Button button(String text, String spoken, Runnable action) {
-    Button button = new Button(text);
-    button.setMinWidth(USE_PREF_SIZE);
-    button.setAccessibleText(spoken);
-    button.setOnAction(event -> action.run());
-    return button;
+  private double seenFrom() {
+    double over = scroll.getContent().getLayoutBounds().getHeight() - viewport();
+    return Math.max(0, over) * scroll.getVvalue();
   }
 
-  private void choose(int index) {
-    chosen = index;
+  private double viewport() {
+    return scroll.getViewportBounds().getHeight();
+  }
+
+  /** Scrolls so far that the chosen row is seen whole. */
+  private void reveal() {
+    List<Region> rows = ledger.stopRows();
+    double over = scroll.getContent().getLayoutBounds().getHeight() - viewport();
+    if (chosen >= rows.size() || over <= 0) {
+      return;
+    }
+    var bounds = rows.get(chosen).getBoundsInParent();
+    double from = seenFrom();
+    if (bounds.getMinY() < from) {
+      scroll.setVvalue(bounds.getMinY() / over);
+    } else if (bounds.getMaxY() > from + viewport()) {
+      scroll.setVvalue(Math.min(bounds.getMinY(), bounds.getMaxY() - viewport()) / over);
+    }
+  }
+
+  /** Shows or folds away another plan under another weather or start. */
+  public void askWhatIf(boolean shown) {
+    whatIf.setVisible(shown);
+    setBottom(shown ? whatIf : null);
+    if (shown) {
+      whatIf.ask();
+    }
+  }
+
+  @Override
+  public void choose(int row, NavigableSet<Integer> taken) {
+    chosen = row;
+    whatIf.chosen(row);
     showSide();
+    reveal();
   }
 
-  private void insertAfter(int index) {
+  @Override
+  public void open() {
+    head.stopShown().set(true);
+    side.edit();
+  }
+
+  @Override
+  public void insertAfter(int index) {
     Trip trip = document.trip();
     String place = "New stop";
     Stop stop =
@@ -164,6 +196,28 @@ public final class RouteView extends BorderPane {
             Remarks.NONE);
     chosen = index + 1;
     document.edit(RouteEdits.insert(trip, index + 1, stop));
+    Platform.runLater(
+        () -> {
+          reveal();
+          open();
+        });
+  }
+
+  @Override
+  public void move(NavigableSet<Integer> rows, int before) {
+    Trip moved = GroupEdits.move(document.trip(), rows, before);
+    if (!moved.equals(document.trip())) {
+      chosen = Math.max(0, before - rows.headSet(before).size());
+      document.edit(moved);
+      Platform.runLater(this::reveal);
+    }
+  }
+
+  @Override
+  public void remove(NavigableSet<Integer> rows) {
+    Trip rest = GroupEdits.remove(document.trip(), rows);
+    chosen = Math.max(0, Math.min(rows.first(), rest.route().stops().size() - 1));
+    document.edit(rest);
   }
 
   /** Adds a stop behind the last one. */
@@ -171,28 +225,27 @@ public final class RouteView extends BorderPane {
     insertAfter(document.trip().route().stops().size() - 1);
   }
 
-  private void move(int by) {
-    int to = chosen + by;
-    if (to >= 0 && to < document.trip().route().stops().size()) {
-      int from = chosen;
-      chosen = to;
-      document.edit(RouteEdits.move(document.trip(), from, to));
-    }
-  }
-
-  private void duplicate() {
+  /** Puts a copy of the chosen stop behind it. */
+  void duplicate() {
     if (!document.trip().route().stops().isEmpty()) {
-      int from = chosen;
-      chosen = from + 1;
-      document.edit(RouteEdits.duplicate(document.trip(), from));
+      NavigableSet<Integer> rows = ledger.taken();
+      chosen = rows.last() + 1;
+      document.edit(GroupEdits.duplicate(document.trip(), rows));
     }
   }
 
-  private void remove() {
-    if (chosen < document.trip().route().stops().size()) {
-      int gone = chosen;
-      chosen = Math.max(0, Math.min(gone, document.trip().route().stops().size() - 2));
-      document.edit(RouteEdits.remove(document.trip(), gone));
+  /** Moves the taken stops up or down. */
+  void shift(int by) {
+    NavigableSet<Integer> rows = ledger.taken();
+    if (!rows.isEmpty()) {
+      move(rows, by < 0 ? rows.first() - 1 : rows.last() + 2);
+    }
+  }
+
+  /** Removes the taken stops. */
+  void remove() {
+    if (!ledger.taken().isEmpty()) {
+      remove(ledger.taken());
     }
   }
 
@@ -207,40 +260,28 @@ public final class RouteView extends BorderPane {
     missing.setVisible(!shown.problems().isEmpty());
     chosen = Math.max(0, Math.min(chosen, shown.stops().size() - 1));
     ledger.show(shown, chosen);
+    side.ledger(shown);
     List<WheelPosition> positions = trip.rig().positions();
-    if (advice == null || advice.tracks().isEmpty()) {
-      trace.setVisible(false);
-    } else {
+    boolean known = advice != null && !advice.tracks().isEmpty();
+    head.known(known);
+    if (known && advice != null) {
       WheelPosition wanted =
           position != null && advice.tracks().containsKey(position)
               ? position
               : Trace.tightest(advice);
-      filling = true;
-      traced.getItems().setAll(positions.stream().map(WheelPosition::words).toList());
-      traced.getSelectionModel().select(positions.indexOf(wanted));
-      filling = false;
-      trace.setVisible(true);
+      head.positions(positions, wanted);
       trace.show(
           Trace.of(advice, wanted, document.units()),
           advice,
           document.units(),
           dark.get() ? Palette.DARK : Palette.LIGHT,
           ledger.stopRows());
-      Platform.runLater(trace::draw);
+      Platform.runLater(this::look);
     }
     showSide();
   }
 
   private void showSide() {
-    Advice advice = document.planned().advice();
-    Trip trip = document.trip();
-    boolean any = chosen < trip.route().stops().size();
-    chosenStop.setText(any ? trip.route().stops().get(chosen).place() : "No stop");
-    if (advice != null && chosen < advice.stops().size()) {
-      tires.show(trip, advice.stops().get(chosen), document.units());
-    } else {
-      tires.clear();
-    }
-    editor.show(chosen);
+    side.show(chosen);
   }
 }

@@ -12,7 +12,9 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.MarkShape;
 import java.util.List;
-import java.util.function.BiConsumer;
+import javafx.geometry.HPos;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -23,46 +25,83 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * All tires at the chosen stop. Every figure explains itself: by pointing at it, and in full below
- * the table when it is pressed or focused and Enter is struck.
+ * when it is pressed or focused and Enter is struck.
  */
-public final class TireTable extends VBox {
+final class TireTable extends VBox {
 
   private static final double NINETY = 1.6449;
+  private static final int SETTLED = 3;
+
+  /** What there is room for. */
+  private enum Room {
+    /** Every column, with its range. */
+    ALL(470, 570),
+    /** The range on arrival, which is compared with the gauge; no settled figures. */
+    ARRIVAL(410, 460),
+    /** No ranges and no settled figures: they are told on asking. */
+    LITTLE(0, 0);
+
+    private final double us;
+    private final double si;
+
+    Room(double us, double si) {
+      this.us = us;
+      this.si = si;
+    }
+
+    static Room in(double width, UnitSystem units) {
+      for (Room room : values()) {
+        if (width >= (units == UnitSystem.US ? room.us : room.si)) {
+          return room;
+        }
+      }
+      return LITTLE;
+    }
+  }
 
   private final GridPane grid = new GridPane();
-  private final VBox steps = new VBox();
+  private final Label note = new Label();
+  private final StepsPane steps;
   private UnitSystem units = UnitSystem.US;
+  private @Nullable Trip trip;
+  private @Nullable StopAdvice stop;
+  private Room room = Room.ALL;
+  private double available = Double.MAX_VALUE;
 
-  /** An empty table. */
-  public TireTable() {
+  /** An empty table whose figures are explained in a pane. */
+  TireTable(StepsPane steps) {
+    this.steps = steps;
     getStyleClass().add("tire-table");
     grid.getStyleClass().add("tire-grid");
-    steps.getStyleClass().add("steps");
-    getChildren().addAll(grid, steps);
+    note.getStyleClass().add("lesser");
+    note.setWrapText(true);
+    getChildren().addAll(grid, note);
   }
 
   /** Shows the tires at a stop. */
-  public void show(Trip trip, StopAdvice stop, UnitSystem shown) {
+  void show(Trip trip, StopAdvice stop, UnitSystem shown) {
     units = shown;
+    this.trip = trip;
+    this.stop = stop;
+    room = Room.in(available, units);
+    grid.pseudoClassStateChanged(Styles.TIGHT, room != Room.ALL);
     grid.getChildren().clear();
-    steps.getChildren().clear();
-    String unit = units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
-    Label hint =
-        new Label(
-            "Pressures in "
-                + unit
-                + ". Of 10 readings 9 lie in the range behind ±. Press a figure to see how it came about,"
-                + " step by step, with its source.");
-    hint.getStyleClass().add("lesser");
-    hint.setWrapText(true);
-    steps.getChildren().add(hint);
+    note.setText(
+        "Pressures in "
+            + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
+            + (room == Room.LITTLE ? "" : "; 9 of 10 readings lie in the range behind ±")
+            + ". Ahead: the lowest on the leg ahead.");
     String[] heads = {
       "tire", "arrive", "leave", "settled", "ahead", "floor", "aim", "limit", "margin", ""
     };
     for (int i = 0; i < heads.length; i++) {
+      if (room != Room.ALL && i == SETTLED) {
+        continue;
+      }
       Label head = new Label(heads[i]);
       head.getStyleClass().add("table-head");
       head.setMinWidth(USE_PREF_SIZE);
+      GridPane.setHalignment(head, i == 0 ? HPos.LEFT : HPos.RIGHT);
       grid.add(head, i, 0);
     }
     int row = 1;
@@ -71,10 +110,21 @@ public final class TireTable extends VBox {
     }
   }
 
+  /** Leaves out what a width has no room for. */
+  void fit(double width) {
+    available = width;
+    Trip shown = trip;
+    StopAdvice at = stop;
+    if (Room.in(width, units) != room && shown != null && at != null) {
+      show(shown, at, units);
+    }
+  }
+
   /** Shows nothing, as where no time is known. */
-  public void clear() {
+  void clear() {
+    stop = null;
     grid.getChildren().clear();
-    steps.getChildren().clear();
+    note.setText("Shown as soon as the times and the air of the way are known.");
   }
 
   private void row(Trip trip, TireAdvice advice, int row) {
@@ -88,9 +138,14 @@ public final class TireTable extends VBox {
     Moment check = at.check();
     Moment leaving = at.leaving();
     String who = at.fitted().position().words();
-    figure(1, row, reading(arrival), who + ", arriving", () -> stepsTo(arrival));
-    figure(2, row, reading(check), who + ", before leaving", () -> stepsTo(check));
-    figure(3, row, settled(leaving), who + ", settled when leaving", () -> stepsTo(leaving));
+    figure(
+        1, row, reading(arrival, room != Room.LITTLE), who + ", arriving", () -> stepsTo(arrival));
+    figure(
+        2, row, reading(check, room == Room.ALL), who + ", before leaving", () -> stepsTo(check));
+    if (room == Room.ALL) {
+      figure(
+          SETTLED, row, settled(leaving), who + ", settled when leaving", () -> stepsTo(leaving));
+    }
     Moment low = at.low() == null ? null : at.low().moment();
     figure(
         4,
@@ -112,6 +167,8 @@ public final class TireTable extends VBox {
     Label word = new Label(advice.mark().word());
     word.setMinWidth(USE_PREF_SIZE);
     HBox mark = new HBox(5, new MarkShape(advice.mark()), word);
+    mark.setAlignment(Pos.CENTER_LEFT);
+    mark.setPadding(new Insets(0, 0, 0, 4));
     grid.add(mark, 9, row);
   }
 
@@ -119,9 +176,12 @@ public final class TireTable extends VBox {
     return moment == null ? List.of() : Explanation.ofReading(moment);
   }
 
-  private String reading(@Nullable Moment moment) {
+  private String reading(@Nullable Moment moment, boolean withRange) {
     if (moment == null || Double.isNaN(moment.reading())) {
       return "–";
+    }
+    if (!withRange) {
+      return Wording.pressure(moment.reading(), units);
     }
     double spread = NINETY * moment.readingSigma();
     return Wording.pressure(moment.reading(), units) + " ±" + Wording.pressure(spread, units);
@@ -150,46 +210,10 @@ public final class TireTable extends VBox {
     button.setMinWidth(USE_PREF_SIZE);
     button.setAccessibleText(what + ": " + text);
     Tooltip tip = new Tooltip(what);
-    tip.setOnShowing(event -> tip.setText(what + "\n" + written(maker.make())));
+    tip.setOnShowing(event -> tip.setText(what + "\n" + steps.written(maker.make())));
     button.setTooltip(tip);
-    button.setOnAction(event -> explain(what + ": " + text, maker.make()));
+    button.setOnAction(event -> steps.explain(what + ": " + text, maker.make()));
+    GridPane.setHalignment(button, HPos.RIGHT);
     grid.add(button, column, row);
-  }
-
-  private String written(List<Step> list) {
-    StringBuilder text = new StringBuilder();
-    each(list, (figure, what) -> text.append(figure).append("   ").append(what).append('\n'));
-    return text.toString().strip();
-  }
-
-  private void explain(String heading, List<Step> list) {
-    steps.getChildren().clear();
-    Label head = new Label(heading);
-    head.getStyleClass().add("steps-heading");
-    head.setWrapText(true);
-    steps.getChildren().add(head);
-    GridPane lines = new GridPane();
-    lines.getStyleClass().add("steps-grid");
-    each(
-        list,
-        (figure, what) -> {
-          Label number = new Label(figure);
-          number.getStyleClass().add("step-figure");
-          number.setMinWidth(USE_PREF_SIZE);
-          Label words = new Label(what);
-          words.setWrapText(true);
-          lines.addRow(lines.getRowCount(), number, words);
-        });
-    steps.getChildren().add(lines);
-  }
-
-  private void each(List<Step> list, BiConsumer<String, String> taker) {
-    for (Step step : list) {
-      String figure =
-          step.result().kind() == QuantityKind.RATIO
-              ? units.format(step.result(), 1)
-              : units.format(step.result());
-      taker.accept(figure, step.what().in(units) + " [" + step.authority().text() + "]");
-    }
   }
 }

@@ -1,0 +1,85 @@
+package dawngauge.forecast;
+
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.Temperature;
+import dawngauge.trip.LogEvent;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What the log says of a tire at a node changes what is known of it. */
+final class TireLog {
+
+  private final Scene scene;
+  private final TireState state;
+
+  TireLog(Scene scene, TireState state) {
+    this.scene = scene;
+    this.state = state;
+  }
+
+  /**
+   * Applies what was noted at a node.
+   *
+   * @param readings takes the readings, each against what was expected
+   */
+  void apply(int node, List<ReadingCheck> readings) {
+    for (LogEvent event : scene.eventsAt(node)) {
+      if (event instanceof LogEvent.Reading reading && isMine(reading.tire())) {
+        read(reading, node, readings);
+      } else if (event instanceof LogEvent.Adjustment adjustment && isMine(adjustment.tire())) {
+        adjust(adjustment, node);
+      } else if (event instanceof LogEvent.TireChange change
+          && change.position().equals(state.tire().position())) {
+        change(change, node);
+      }
+    }
+  }
+
+  private boolean isMine(String id) {
+    return state.tire().tire().id().equals(id);
+  }
+
+  private void read(LogEvent.Reading reading, int node, List<ReadingCheck> readings) {
+    Timeline timeline = scene.timeline;
+    Readings taken = new Readings(scene, state, node);
+    FillOrigin found = taken.read(reading);
+    Moment expected = state.moment(node);
+    if (found == null) {
+      return;
+    }
+    double settled = found.fill() * timeline.air[node] - timeline.pressure[node];
+    readings.add(
+        new ReadingCheck(
+            reading,
+            expected == null ? Double.NaN : expected.reading() - taken.readsLow(reading.gauge()),
+            expected == null ? Double.NaN : expected.readingSigma(),
+            settled,
+            Readings.settledSigma(found, timeline.air[node]),
+            state.rolledSinceReading() || state.origin() == null));
+    state.known(expected == null ? found : Readings.joined(found, expected, reading));
+    Entered<Temperature> own = reading.tireTemperature();
+    if (own != null) {
+      state.warm(own.value().kelvins());
+    }
+    state.rolled(false);
+  }
+
+  /** Air added to a tire of unknown warmth: what was known of it no longer holds either. */
+  private void adjust(LogEvent.Adjustment adjustment, int node) {
+    @Nullable FillOrigin found = new Readings(scene, state, node).adjusted(adjustment);
+    if (found == null) {
+      state.unknown();
+    } else {
+      state.known(found);
+    }
+  }
+
+  private void change(LogEvent.TireChange change, int node) {
+    scene
+        .trip
+        .rig()
+        .tire(change.on())
+        .map(on -> scene.refit(state.tire().position(), on))
+        .ifPresent(on -> state.change(on, scene.decayOf(on), node));
+  }
+}

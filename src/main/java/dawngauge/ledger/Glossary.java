@@ -1,0 +1,48 @@
+package dawngauge.ledger;
+
+import dawngauge.geo.BundledLines;
+import java.util.List;
+import java.util.Locale;
+
+/** The words that are used, as {@code docs/glossary.md} explains them. */
+public final class Glossary {
+
+  private static final String START = "- **";
+
+  /**
+   * A word.
+   *
+   * @param word the word, or several that belong together
+   * @param meaning what it means
+   */
+  public record Entry(String word, String meaning) {}
+
+  private static final List<Entry> ALL =
+      List.copyOf(
+          BundledLines.of("/dawngauge/help/glossary.md").stream()
+              .filter(line -> line.startsWith(START))
+              .map(Glossary::entry)
+              .toList());
+
+  private Glossary() {}
+
+  /** All words. */
+  public static List<Entry> all() {
+    return ALL;
+  }
+
+  /** The words in which a text occurs, or in whose meaning it does. */
+  public static List<Entry> with(String text) {
+    String wanted = text.strip().toLowerCase(Locale.ROOT);
+    return ALL.stream()
+        .filter(
+            entry ->
+                (entry.word() + " " + entry.meaning()).toLowerCase(Locale.ROOT).contains(wanted))
+        .toList();
+  }
+
+  private static Entry entry(String line) {
+    int end = line.indexOf("**: ", START.length());
+    return new Entry(line.substring(START.length(), end), line.substring(end + 4));
+  }
+}

@@ -1,0 +1,133 @@
+package dawngauge.planner;
+
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.settings.UserState;
+import dawngauge.settings.UserStateFile;
+import dawngauge.trip.Rig;
+import dawngauge.trip.Trip;
+import dawngauge.tripfile.KeptRigs;
+import dawngauge.tripfile.Recovery;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.LongPredicate;
+import java.util.function.UnaryOperator;
+
+/** What is kept in the user's own folder: the window's state, unsaved copies, rigs by name. */
+public final class UserDesk {
+
+  private final UserStateFile stateFile;
+  private final Recovery recovery;
+  private final KeptRigs rigs;
+  private final Clock clock;
+  private UserState state;
+
+  /**
+   * A desk.
+   *
+   * @param folder the user's own folder
+   * @param clock the time, in the zone in which it is shown
+   * @param process number of this program's process
+   * @param runs whether a process with a number is running
+   */
+  public UserDesk(Path folder, Clock clock, long process, LongPredicate runs) {
+    this.clock = clock;
+    this.stateFile = new UserStateFile(folder);
+    this.recovery = new Recovery(folder.resolve("unsaved"), process, runs);
+    this.rigs = new KeptRigs(folder.resolve("rigs"));
+    this.state = stateFile.load();
+  }
+
+  /**
+   * An unsaved copy that an earlier run left behind.
+   *
+   * @param of the trip file it belongs to; empty where it was never saved
+   * @param when it was kept
+   * @param drafts what was typed but not valid then
+   * @param copy its file
+   */
+  public record Unsaved(Optional<Path> of, Instant when, List<String> drafts, Path copy) {}
+
+  /**
+   * A rig kept under a name.
+   *
+   * @param name its name
+   * @param kept the day it was kept
+   * @param rig the rig
+   */
+  public record KeptRig(String name, LocalDate kept, Rig rig) {}
+
+  /** The time. */
+  public Clock clock() {
+    return clock;
+  }
+
+  /** What is remembered. */
+  public UserState state() {
+    return state;
+  }
+
+  /** Remembers something else. */
+  public void remember(UnaryOperator<UserState> change) {
+    UserState next = change.apply(state);
+    if (!next.equals(state)) {
+      state = next;
+      stateFile.save(next);
+    }
+  }
+
+  /** Keeps a copy of what is not saved. */
+  public Optional<Problem> keep(Trip trip, Optional<Path> of, List<String> drafts) {
+    return recovery.keep(trip, of, drafts, clock.instant());
+  }
+
+  /** Drops the copy, as after saving. */
+  public void drop() {
+    recovery.drop();
+  }
+
+  /** Copies that earlier runs left behind, newest first. */
+  public List<Unsaved> unsaved() {
+    return recovery.found().stream()
+        .map(found -> new Unsaved(found.of(), found.when(), found.drafts(), found.copy()))
+        .toList();
+  }
+
+  /** Reads a copy; it stays until it is forgotten. */
+  public Outcome<Trip> open(Unsaved unsaved) {
+    return recovery.open(found(unsaved));
+  }
+
+  /** Deletes a copy. */
+  public void forget(Unsaved unsaved) {
+    recovery.forget(found(unsaved));
+  }
+
+  private static Recovery.Found found(Unsaved unsaved) {
+    return new Recovery.Found(unsaved.copy(), unsaved.of(), unsaved.when(), unsaved.drafts());
+  }
+
+  /** Keeps a rig under a name, in the place of one of the same name. */
+  public Optional<Problem> keepRig(String name, Rig rig) {
+    return rigs.keep(name, rig, LocalDate.now(clock));
+  }
+
+  /** All kept rigs; those that cannot be read are told among the problems. */
+  public Outcome<List<KeptRig>> rigs() {
+    return rigs.all()
+        .map(
+            all ->
+                all.stream()
+                    .map(kept -> new KeptRig(kept.name(), kept.kept(), kept.rig()))
+                    .toList());
+  }
+
+  /** Deletes a kept rig. */
+  public void removeRig(String name) {
+    rigs.remove(name);
+  }
+}

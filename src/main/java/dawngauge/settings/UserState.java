@@ -1,0 +1,111 @@
+package dawngauge.settings;
+
+import dawngauge.quantity.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the program remembers of its user between two runs. It holds no trip and nothing that a
+ * forecast rests on.
+ *
+ * @param window where the window stood
+ * @param units the units shown
+ * @param theme light, dark or as the system
+ * @param place which place was shown, by its name
+ * @param recent trip files opened or saved last, newest first
+ * @param cautionsSeen whether the cautions were shown once
+ * @param contact what weather services are told to reach the user; empty without the user's consent
+ */
+public record UserState(
+    Window window,
+    UnitSystem units,
+    Theme theme,
+    String place,
+    List<String> recent,
+    boolean cautionsSeen,
+    String contact) {
+
+  /** As many trip files are remembered. */
+  public static final int MOST_RECENT = 10;
+
+  /** Before anything is known. */
+  public static final UserState FIRST =
+      new UserState(Window.FIRST, UnitSystem.US, Theme.SYSTEM, "", List.of(), false, "");
+
+  /** Which colours are shown. */
+  public enum Theme {
+    /** As the system is set. */
+    SYSTEM,
+    /** Dark on light. */
+    LIGHT,
+    /** Light on dark. */
+    DARK
+  }
+
+  /**
+   * A window's place in pixels.
+   *
+   * @param x left edge; NaN where the system chooses
+   * @param y upper edge; NaN likewise
+   * @param width its width
+   * @param height its height
+   * @param maximized whether it filled the screen
+   */
+  public record Window(double x, double y, double width, double height, boolean maximized) {
+
+    /** Before anything is known. */
+    public static final Window FIRST = new Window(Double.NaN, Double.NaN, 1280, 820, false);
+  }
+
+  /** Copies the list. */
+  public UserState {
+    recent = List.copyOf(recent);
+  }
+
+  /** The same with the window elsewhere. */
+  public UserState withWindow(Window other) {
+    return new UserState(other, units, theme, place, recent, cautionsSeen, contact);
+  }
+
+  /** The same with other units. */
+  public UserState withUnits(UnitSystem other) {
+    return new UserState(window, other, theme, place, recent, cautionsSeen, contact);
+  }
+
+  /** The same with another theme. */
+  public UserState withTheme(Theme other) {
+    return new UserState(window, units, other, place, recent, cautionsSeen, contact);
+  }
+
+  /** The same with another place shown. */
+  public UserState withPlace(String other) {
+    return new UserState(window, units, theme, other, recent, cautionsSeen, contact);
+  }
+
+  /** The same once the cautions were shown. */
+  public UserState withCautionsSeen() {
+    return new UserState(window, units, theme, place, recent, true, contact);
+  }
+
+  /** The same with another contact; empty to withdraw consent. */
+  public UserState withContact(String other) {
+    return new UserState(window, units, theme, place, recent, cautionsSeen, other);
+  }
+
+  /** The same with a trip file as the newest. */
+  public UserState withRecent(String file) {
+    List<String> files = new ArrayList<>(recent);
+    files.remove(file);
+    files.add(0, file);
+    return withFiles(files.subList(0, Math.min(MOST_RECENT, files.size())));
+  }
+
+  /** The same without a trip file, as one that is gone. */
+  public UserState withoutRecent(String file) {
+    return withFiles(recent.stream().filter(known -> !known.equals(file)).toList());
+  }
+
+  private UserState withFiles(List<String> files) {
+    return new UserState(window, units, theme, place, files, cautionsSeen, contact);
+  }
+}

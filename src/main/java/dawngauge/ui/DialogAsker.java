@@ -1,0 +1,96 @@
+package dawngauge.ui;
+
+import dawngauge.ui.common.Texts;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonBar;
+import javafx.scene.control.ButtonType;
+import javafx.scene.control.TextInputDialog;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+
+/** Asks by dialogs. */
+final class DialogAsker implements FileAsker {
+
+  private final Stage stage;
+
+  DialogAsker(Stage stage) {
+    this.stage = stage;
+  }
+
+  @Override
+  public Optional<Path> fileToOpen() {
+    return Optional.ofNullable(chooser("Open a trip").showOpenDialog(stage)).map(File::toPath);
+  }
+
+  @Override
+  public Optional<Path> fileToSave(String name) {
+    FileChooser chooser = chooser("Save the trip");
+    chooser.setInitialFileName(name);
+    return Optional.ofNullable(chooser.showSaveDialog(stage)).map(File::toPath);
+  }
+
+  private static FileChooser chooser(String title) {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle(title);
+    chooser
+        .getExtensionFilters()
+        .add(new FileChooser.ExtensionFilter("Dawngauge trips", "*.dawngauge"));
+    return chooser;
+  }
+
+  @Override
+  public Leave unsaved(String trip) {
+    ButtonType save = new ButtonType("Save", ButtonBar.ButtonData.YES);
+    ButtonType drop = new ButtonType("Do not save", ButtonBar.ButtonData.NO);
+    ButtonType answer =
+        ask(
+            "“" + Texts.shortened(trip) + "” has edits that are not saved.",
+            save,
+            drop,
+            ButtonType.CANCEL);
+    return answer == save ? Leave.SAVE : answer == drop ? Leave.DROP : Leave.STAY;
+  }
+
+  @Override
+  public boolean saveWithout(List<String> drafts) {
+    ButtonType save = new ButtonType("Save without", ButtonBar.ButtonData.YES);
+    ButtonType back = new ButtonType("Go back", ButtonBar.ButtonData.CANCEL_CLOSE);
+    return ask(
+            "This could not be taken and will not be in the file:\n\n" + String.join("\n", drafts),
+            save,
+            back)
+        == save;
+  }
+
+  @Override
+  public boolean replaceChanged(String file) {
+    ButtonType replace = new ButtonType("Replace it", ButtonBar.ButtonData.YES);
+    return ask(
+            "“" + file + "” was changed by another program since it was read here. Replace it?",
+            replace,
+            ButtonType.CANCEL)
+        == replace;
+  }
+
+  @Override
+  public Optional<String> rigName(String offered) {
+    TextInputDialog dialog = new TextInputDialog(offered);
+    dialog.initOwner(stage);
+    dialog.setTitle("Keep this rig");
+    dialog.setHeaderText(null);
+    dialog.setContentText("Name of the rig");
+    return dialog.showAndWait().filter(name -> !name.isBlank());
+  }
+
+  private ButtonType ask(String text, ButtonType... answers) {
+    Alert alert = new Alert(Alert.AlertType.CONFIRMATION, text, answers);
+    alert.initOwner(stage);
+    alert.setHeaderText(null);
+    alert.getDialogPane().setPrefWidth(480);
+    return alert.showAndWait().orElse(ButtonType.CANCEL);
+  }
+}

@@ -1,0 +1,57 @@
+package dawngauge.ui;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** What the window asks its user about files; tests answer in the user's place. */
+public interface FileAsker {
+
+  /** Which trip file to open. */
+  Optional<Path> fileToOpen();
+
+  /**
+   * Where to save.
+   *
+   * @param name the name offered
+   */
+  Optional<Path> fileToSave(String name);
+
+  /**
+   * What to do with edits that are not saved.
+   *
+   * @param trip name of the trip
+   */
+  Leave unsaved(String trip);
+
+  /**
+   * Whether to save although something typed could not be taken.
+   *
+   * @param drafts each as "field: text"
+   */
+  boolean saveWithout(List<String> drafts);
+
+  /**
+   * Whether to replace a file that another program changed.
+   *
+   * @param file its name
+   */
+  boolean replaceChanged(String file);
+
+  /**
+   * A name for a rig that is kept.
+   *
+   * @param offered the name offered
+   */
+  Optional<String> rigName(String offered);
+
+  /** What becomes of edits that are not saved. */
+  enum Leave {
+    /** They are saved first. */
+    SAVE,
+    /** They are dropped. */
+    DROP,
+    /** Nothing is left. */
+    STAY
+  }
+}

@@ -1,0 +1,99 @@
+package dawngauge.ui;
+
+import dawngauge.planner.UserDesk;
+import dawngauge.problem.Problem;
+import dawngauge.trip.RigSwap;
+import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.Texts;
+import dawngauge.ui.common.TripDocument;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+
+/** Rigs that are kept under a name: keep this one, take one into the trip, remove one. */
+final class KeptRigsMenu {
+
+  private static final String ABOUT = "rig";
+
+  private final TripDocument document;
+  private final UserDesk desk;
+  private final FileAsker asker;
+  private final NoticeBar notices;
+  private final Menu menu = new Menu("Rigs");
+
+  KeptRigsMenu(TripDocument document, UserDesk desk, FileAsker asker, NoticeBar notices) {
+    this.document = document;
+    this.desk = desk;
+    this.asker = asker;
+    this.notices = notices;
+    menu.setOnShowing(event -> fill());
+    fill();
+  }
+
+  Menu menu() {
+    return menu;
+  }
+
+  private void fill() {
+    MenuItem keep = new MenuItem("Keep this rig…");
+    keep.setOnAction(event -> keep());
+    Menu take = new Menu("Take a kept rig");
+    Menu remove = new Menu("Remove a kept rig");
+    for (UserDesk.KeptRig rig : desk.rigs().value().orElse(List.of())) {
+      MenuItem taken = new MenuItem(Texts.shortened(rig.name()) + "  (kept " + rig.kept() + ")");
+      taken.setOnAction(event -> take(rig));
+      take.getItems().add(taken);
+      MenuItem removed = new MenuItem(Texts.shortened(rig.name()));
+      removed.setOnAction(event -> desk.removeRig(rig.name()));
+      remove.getItems().add(removed);
+    }
+    take.setDisable(take.getItems().isEmpty());
+    remove.setDisable(remove.getItems().isEmpty());
+    menu.getItems().setAll(keep, new SeparatorMenuItem(), take, remove);
+  }
+
+  /** Keeps the trip's rig under a name that is asked for. */
+  void keep() {
+    asker
+        .rigName(document.trip().rig().name())
+        .ifPresent(
+            name -> {
+              var rig = document.trip().rig();
+              Tasks.compute(
+                  () -> desk.keepRig(name, rig),
+                  problem ->
+                      notices.tell(
+                          ABOUT,
+                          problem
+                              .map(Problem::message)
+                              .orElse("The rig is kept as “" + Texts.shortened(name) + "”.")));
+            });
+  }
+
+  /** Takes a kept rig into the trip, in one step that can be undone. */
+  void take(UserDesk.KeptRig kept) {
+    RigSwap.Swapped swapped = RigSwap.to(document.trip(), kept.rig());
+    document.edit(swapped.trip());
+    long days =
+        ChronoUnit.DAYS.between(
+            kept.kept(), desk.clock().instant().atZone(desk.clock().getZone()).toLocalDate());
+    String lost =
+        swapped.lost().isEmpty()
+            ? ""
+            : " Gone with the rig before, undo brings it back: "
+                + swapped.lost().stream().collect(Collectors.joining("; "))
+                + " that this rig does not have.";
+    notices.tell(
+        ABOUT,
+        "“"
+            + Texts.shortened(kept.name())
+            + "” was kept "
+            + (days <= 0 ? "today" : days == 1 ? "yesterday" : days + " days ago")
+            + ": its scale tickets, tread and tires are as of then. Weigh it, look at the tires, and"
+            + " read them cold before the start."
+            + lost);
+  }
+}

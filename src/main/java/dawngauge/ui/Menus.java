@@ -1,0 +1,171 @@
+package dawngauge.ui;
+
+import dawngauge.ledger.Ledger;
+import dawngauge.planner.UserDesk;
+import dawngauge.settings.UserState;
+import dawngauge.trip.RouteEdits;
+import dawngauge.ui.common.TripDocument;
+import dawngauge.ui.route.RouteView;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonType;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.RadioMenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCombination;
+
+/** The window's menus. */
+final class Menus {
+
+  private static final String ABOUT =
+      "Dawngauge 0.1.0 forecasts tire pressure and load margin along a haul.\n\n"
+          + "Places: GeoNames, CC BY 4.0, geonames.org. Typical temperatures: fitted to NOAA climate"
+          + " normals, public domain.\n\n"
+          + "Built on OpenJFX (GPL v2 with Classpath Exception), AtlantaFX (MIT), Jackson, picocli,"
+          + " Hipparchus and commons-suncalc (Apache 2.0), directories (MPL 2.0).\n\n";
+
+  private final PlannerWindow window;
+  private final TripDocument document;
+  private final RouteView route;
+  private final WindowFiles files;
+  private final UserDesk desk;
+  private final KeptRigsMenu rigs;
+
+  Menus(
+      PlannerWindow window,
+      TripDocument document,
+      RouteView route,
+      WindowFiles files,
+      UserDesk desk,
+      KeptRigsMenu rigs) {
+    this.window = window;
+    this.document = document;
+    this.route = route;
+    this.files = files;
+    this.desk = desk;
+    this.rigs = rigs;
+  }
+
+  MenuBar bar() {
+    return new MenuBar(file(), edit(), view(), rigs.menu(), help());
+  }
+
+  private Menu file() {
+    Menu recent = new Menu("Recent");
+    Menu file =
+        new Menu(
+            "File",
+            null,
+            item("New", "Shortcut+N", window::startNew),
+            item("Open…", "Shortcut+O", files::open),
+            recent,
+            new SeparatorMenuItem(),
+            item("Save", "Shortcut+S", files::save),
+            item("Save as…", "Shortcut+Shift+S", files::saveAs),
+            new SeparatorMenuItem(),
+            item("Quit", "Shortcut+Q", window::quit));
+    file.setOnShowing(event -> recent(recent));
+    recent(recent);
+    return file;
+  }
+
+  private void recent(Menu menu) {
+    menu.getItems().clear();
+    for (String name : desk.state().recent()) {
+      MenuItem item = item(name, "", () -> files.openRecent(name));
+      item.setMnemonicParsing(false);
+      menu.getItems().add(item);
+    }
+    menu.setDisable(menu.getItems().isEmpty());
+  }
+
+  private Menu edit() {
+    MenuItem undo = item("Undo", "Shortcut+Z", document::undo);
+    undo.disableProperty().bind(document.undoableProperty().not());
+    MenuItem redo = item("Redo", "Shortcut+Shift+Z", document::redo);
+    redo.disableProperty().bind(document.redoableProperty().not());
+    return new Menu(
+        "Edit",
+        null,
+        undo,
+        redo,
+        new SeparatorMenuItem(),
+        item("Add a stop at the end", "Shortcut+E", route::append),
+        item("Reverse the route", "", () -> document.edit(RouteEdits.reverse(document.trip()))));
+  }
+
+  private Menu view() {
+    return new Menu(
+        "View",
+        null,
+        item("Route", "Shortcut+1", window::showRoute),
+        item("Rig", "Shortcut+2", window::showRig),
+        item(
+            "What if…",
+            "Shortcut+3",
+            () -> {
+              window.showRoute();
+              route.askWhatIf(true);
+            }),
+        new SeparatorMenuItem(),
+        item("Switch units", "Shortcut+U", window::switchUnits),
+        item("Switch light and dark", "Shortcut+D", window::switchTheme),
+        themes());
+  }
+
+  private Menu themes() {
+    Menu menu = new Menu("Theme");
+    ToggleGroup group = new ToggleGroup();
+    for (UserState.Theme theme : UserState.Theme.values()) {
+      String name =
+          switch (theme) {
+            case SYSTEM -> "As the system";
+            case LIGHT -> "Light";
+            case DARK -> "Dark";
+          };
+      RadioMenuItem item = new RadioMenuItem(name);
+      item.setToggleGroup(group);
+      item.setUserData(theme);
+      item.setOnAction(event -> window.choose(theme));
+      menu.getItems().add(item);
+    }
+    Runnable tick =
+        () ->
+            menu.getItems()
+                .forEach(
+                    item ->
+                        ((RadioMenuItem) item)
+                            .setSelected(item.getUserData() == desk.state().theme()));
+    tick.run();
+    menu.setOnShowing(event -> tick.run());
+    return menu;
+  }
+
+  private Menu help() {
+    return new Menu(
+        "Help",
+        null,
+        item("Cautions, keys and words", "F1", window::help),
+        item("About Dawngauge", "", Menus::about));
+  }
+
+  private static MenuItem item(String text, String keys, Runnable action) {
+    MenuItem item = new MenuItem(text);
+    if (!keys.isEmpty()) {
+      item.setAccelerator(KeyCombination.keyCombination(keys));
+    }
+    item.setOnAction(event -> action.run());
+    return item;
+  }
+
+  private static void about() {
+    Alert alert =
+        new Alert(Alert.AlertType.INFORMATION, ABOUT + Ledger.CAUTIONS.get(0), ButtonType.CLOSE);
+    alert.setTitle("About Dawngauge");
+    alert.setHeaderText("About Dawngauge");
+    alert.getDialogPane().setPrefWidth(560);
+    alert.show();
+  }
+}

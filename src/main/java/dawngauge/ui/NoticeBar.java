@@ -1,0 +1,77 @@
+package dawngauge.ui;
+
+import dawngauge.ui.common.Texts;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/**
+ * Notices below the head of the window: each says one thing and offers what can be done about it.
+ * Nothing waits for them. A notice about the same thing takes the place of the one before.
+ */
+final class NoticeBar extends VBox {
+
+  private final Map<String, HBox> notices = new LinkedHashMap<>();
+
+  NoticeBar() {
+    managedProperty().bind(visibleProperty());
+    setVisible(false);
+  }
+
+  /**
+   * Shows a notice.
+   *
+   * @param about what it is about
+   * @param text what it says
+   * @param actions what can be done about it
+   */
+  void tell(String about, String text, Button... actions) {
+    Label label = new Label(text.length() > 4000 ? text.substring(0, 4000) + "…" : text);
+    label.getStyleClass().add("notice");
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
+    label.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(label, Priority.ALWAYS);
+    Button close = action("Close", () -> clear(about));
+    close.setAccessibleText("Close this notice: " + Texts.shortened(text));
+    HBox line = new HBox(8, label);
+    line.getChildren().addAll(actions);
+    line.getChildren().add(close);
+    line.getStyleClass().add("notice-line");
+    notices.put(about, line);
+    show();
+  }
+
+  /** Takes a notice away. */
+  void clear(String about) {
+    notices.remove(about);
+    show();
+  }
+
+  /** Takes away a notice and acts. */
+  Button acting(String about, String text, Runnable action) {
+    return action(
+        text,
+        () -> {
+          clear(about);
+          action.run();
+        });
+  }
+
+  private static Button action(String text, Runnable action) {
+    Button button = new Button(text);
+    button.getStyleClass().add("small-button");
+    button.setMinWidth(USE_PREF_SIZE);
+    button.setOnAction(event -> action.run());
+    return button;
+  }
+
+  private void show() {
+    getChildren().setAll(notices.values());
+    setVisible(!notices.isEmpty());
+  }
+}

@@ -1,0 +1,255 @@
+package dawngauge.ui;
+
+import dawngauge.planner.UserDesk;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.Texts;
+import dawngauge.ui.common.TripDocument;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.animation.PauseTransition;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.util.Duration;
+
+/**
+ * What becomes of the trip's file: opened, saved, changed by others, kept aside against a crash.
+ */
+final class WindowFiles {
+
+  private static final String FILE = "file";
+  private static final String CHANGED = "changed on disk";
+  private static final String ASIDE = "copy";
+
+  /** So long after an edit a copy is kept aside. */
+  private static final Duration REST = Duration.seconds(2);
+
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
+
+  private final TripDocument document;
+  private final UserDesk desk;
+  private final FileAsker asker;
+  private final NoticeBar notices;
+  private final Supplier<Parent> page;
+  private final PauseTransition autosave = new PauseTransition(REST);
+
+  WindowFiles(
+      TripDocument document,
+      UserDesk desk,
+      FileAsker asker,
+      NoticeBar notices,
+      Supplier<Parent> page) {
+    this.document = document;
+    this.desk = desk;
+    this.asker = asker;
+    this.notices = notices;
+    this.page = page;
+    autosave.setOnFinished(event -> keepAside());
+    document.plannedProperty().addListener(change -> autosave.playFromStart());
+    document.dirtyProperty().addListener(change -> autosave.playFromStart());
+  }
+
+  /** Keeps a copy of what is not saved; drops it where all is saved. */
+  private void keepAside() {
+    if (!document.dirtyProperty().get()) {
+      Tasks.compute(
+          () -> {
+            desk.drop();
+            return true;
+          },
+          dropped -> {});
+      return;
+    }
+    Trip trip = document.trip();
+    Optional<Path> file = document.fileProperty().get();
+    List<String> drafts = drafts();
+    Tasks.compute(
+        () -> desk.keep(trip, file, drafts),
+        problem ->
+            problem.ifPresent(
+                found ->
+                    notices.tell(
+                        ASIDE,
+                        "No copy against a crash could be kept: "
+                            + found.message()
+                            + ". Save often.")));
+  }
+
+  /** What is typed but not valid, each as "field: text". */
+  List<String> drafts() {
+    List<String> found = new ArrayList<>();
+    gather(page.get(), found);
+    return found;
+  }
+
+  private static void gather(Node node, List<String> found) {
+    if (node instanceof FigureField<?> field) {
+      String draft = field.draft();
+      if (draft != null) {
+        found.add(field.name() + ": " + Texts.shortened(draft));
+      }
+    } else if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> gather(child, found));
+    }
+  }
+
+  /** Offers what an earlier run left behind. */
+  void offerUnsaved() {
+    Tasks.compute(desk::unsaved, all -> all.forEach(this::offer));
+  }
+
+  private void offer(UserDesk.Unsaved unsaved) {
+    String about = "unsaved " + unsaved.copy();
+    String when = WHEN.format(unsaved.when().atZone(desk.clock().getZone()));
+    String drafts =
+        unsaved.drafts().isEmpty()
+            ? ""
+            : "; typed but not taken then: " + String.join(", ", unsaved.drafts());
+    String of = unsaved.of().map(file -> " of " + nameOf(file)).orElse("");
+    notices.tell(
+        about,
+        "Edits" + of + " from " + when + " were not saved when the program ended" + drafts + ".",
+        notices.acting(about, "Open them", () -> recover(unsaved)),
+        notices.acting(about, "Drop them", () -> desk.forget(unsaved)));
+  }
+
+  private void recover(UserDesk.Unsaved unsaved) {
+    if (!mayLeave()) {
+      offer(unsaved);
+      return;
+    }
+    Outcome<Trip> outcome = desk.open(unsaved);
+    if (outcome.hasValue()) {
+      document.recover(outcome.get(), unsaved.of());
+      desk.keep(document.trip(), unsaved.of(), unsaved.drafts());
+      desk.forget(unsaved);
+    } else {
+      notices.tell(
+          FILE,
+          "The copy cannot be read and stays where it is, "
+              + unsaved.copy()
+              + ": "
+              + messages(outcome.problems()));
+    }
+  }
+
+  /** Asks for a file and opens it. */
+  void open() {
+    asker.fileToOpen().filter(file -> mayLeave()).ifPresent(this::open);
+  }
+
+  /** Opens one of the files opened last. */
+  void openRecent(String name) {
+    Path file;
+    try {
+      file = Path.of(name);
+    } catch (InvalidPathException odd) {
+      desk.remember(state -> state.withoutRecent(name));
+      return;
+    }
+    if (document.planner().fingerprint(file).isEmpty()) {
+      desk.remember(state -> state.withoutRecent(name));
+      notices.tell(FILE, name + " is no longer there; it is taken off the list.");
+    } else if (mayLeave()) {
+      open(file);
+    }
+  }
+
+  /** Opens a file in the place of the trip; where it cannot be read, says why. */
+  void open(Path file) {
+    tell(document.open(file, false), file);
+  }
+
+  /** Saves under its name, or asks for one. */
+  boolean save() {
+    Optional<Path> file = document.fileProperty().get();
+    if (file.isEmpty()) {
+      return saveAs();
+    }
+    boolean mine = !document.changedOnDisk() || asker.replaceChanged(nameOf(file.get()));
+    return mine && saveTo(file.get());
+  }
+
+  /** Asks for a name and saves. */
+  boolean saveAs() {
+    String name = document.trip().name().replaceAll("[^\\p{L}\\p{N} -]+", "").strip();
+    String offered = (name.isEmpty() ? "trip" : name.replace(' ', '-').toLowerCase(Locale.ROOT));
+    return asker
+        .fileToSave(Texts.shortened(offered).replace("…", "") + ".dawngauge")
+        .map(this::saveTo)
+        .orElse(false);
+  }
+
+  /** Saves; says what keeps it from being saved, or from being opened again. */
+  boolean saveTo(Path file) {
+    List<String> drafts = drafts();
+    if (!drafts.isEmpty() && !asker.saveWithout(drafts)) {
+      return false;
+    }
+    List<Problem> problems = document.save(file);
+    tell(problems, file);
+    if (problems.isEmpty()) {
+      notices.clear(CHANGED);
+      desk.drop();
+    }
+    return problems.isEmpty();
+  }
+
+  private void tell(List<Problem> problems, Path file) {
+    if (problems.isEmpty()) {
+      notices.clear(FILE);
+      desk.remember(state -> state.withRecent(file.toAbsolutePath().toString()));
+    } else {
+      notices.tell(FILE, nameOf(file) + ": " + messages(problems));
+    }
+  }
+
+  private static String messages(List<Problem> problems) {
+    return String.join("\n", problems.stream().map(Problem::message).toList());
+  }
+
+  /** Says so where another program changed the file. */
+  void lookAtDisk() {
+    Optional<Path> file = document.fileProperty().get();
+    if (file.isPresent() && document.changedOnDisk()) {
+      notices.tell(
+          CHANGED,
+          nameOf(file.get()) + " was changed by another program since it was read here.",
+          notices.acting(CHANGED, "Read it anew", () -> open(file.get())),
+          notices.acting(CHANGED, "Keep mine", document::keepMine));
+    }
+  }
+
+  /** Asks before unsaved edits are lost. */
+  boolean mayLeave() {
+    if (!document.dirtyProperty().get()) {
+      return true;
+    }
+    return switch (asker.unsaved(document.trip().name())) {
+      case SAVE -> save();
+      case DROP -> true;
+      case STAY -> false;
+    };
+  }
+
+  /** The program ends in good order: no copy is left behind. */
+  void end() {
+    autosave.stop();
+    desk.drop();
+  }
+
+  static String nameOf(Path path) {
+    Path last = path.getFileName();
+    return last == null ? path.toString() : last.toString();
+  }
+}

@@ -1,0 +1,138 @@
+package dawngauge.ui.route;
+
+import dawngauge.trip.WheelPosition;
+import dawngauge.ui.common.Texts;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.beans.property.BooleanProperty;
+import javafx.geometry.HPos;
+import javafx.geometry.Pos;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What stands above ledger and trace and does not scroll: which of trace and stop is shown, whose
+ * trace it is, and the names of the ledger's columns.
+ */
+final class LedgerHead extends VBox {
+
+  private static final String KEY =
+      "Dark line: settled. Light line: as the gauge reads, with the range of 9 in 10 readings."
+          + " Hatched: floor on a leg. Bracket: limit at a cold start. Shaded: night.";
+
+  private final ToggleButton traceShown = new ToggleButton("Trace");
+  private final ToggleButton stopShown = new ToggleButton("Stop");
+  private final ComboBox<String> traced = new ComboBox<>();
+  private final Label of = new Label("of");
+  private final GridPane columns = new GridPane();
+  private List<WheelPosition> positions = List.of();
+  private @Nullable ToggleButton gaveWay;
+  private boolean filling;
+
+  LedgerHead() {
+    getStyleClass().add("ledger-head");
+    StopRow.columns(columns);
+    columns.getStyleClass().add("column-heads");
+    int at = 0;
+    for (StopRow.Column column : StopRow.Column.values()) {
+      Label label = new Label(column.heading());
+      label.getStyleClass().add("lesser");
+      label.setMinWidth(USE_PREF_SIZE);
+      columns.add(label, at++, 0);
+      if (column == StopRow.Column.READS) {
+        GridPane.setHalignment(label, HPos.RIGHT);
+      }
+    }
+    traced.setAccessibleText("Tire whose trace is shown");
+    traced.setTooltip(wrapped(KEY));
+    traced.setMinWidth(186);
+    traced.setPrefWidth(186);
+    traceShown.setSelected(true);
+    stopShown.setSelected(true);
+    for (ToggleButton button : List.of(traceShown, stopShown)) {
+      button.setMinWidth(USE_PREF_SIZE);
+      button.getStyleClass().add("small-toggle");
+    }
+    traceShown.setTooltip(wrapped("Show or fold away the trace. " + KEY));
+    stopShown.setTooltip(wrapped("Show or fold away the chosen stop"));
+    of.setMinWidth(USE_PREF_SIZE);
+    Label key =
+        Texts.line(
+            "dark settled, light as the gauge reads, with its range; hatched floor, bracket limit at a"
+                + " cold start, shaded night",
+            "lesser");
+    key.setMinWidth(0);
+    key.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(key, Priority.ALWAYS);
+    key.visibleProperty().bind(traceShown.selectedProperty());
+    HBox bar = new HBox(6, key, traceShown, of, traced, stopShown);
+    bar.setAlignment(Pos.CENTER_LEFT);
+    bar.getStyleClass().add("bar");
+    getChildren().addAll(bar, columns);
+  }
+
+  private static Tooltip wrapped(String text) {
+    Tooltip tip = new Tooltip(text);
+    tip.setWrapText(true);
+    tip.setMaxWidth(360);
+    return tip;
+  }
+
+  /** Keeps the heads of the columns above them. */
+  void follow(Region ledger, Region trace) {
+    columns.prefWidthProperty().bind(ledger.widthProperty());
+    columns.maxWidthProperty().bind(ledger.widthProperty());
+  }
+
+  BooleanProperty traceShown() {
+    return traceShown.selectedProperty();
+  }
+
+  BooleanProperty stopShown() {
+    return stopShown.selectedProperty();
+  }
+
+  /** Lets only one of the two be shown, or again both where one had to give way. */
+  void room(boolean forBoth, boolean traceFirst) {
+    if (forBoth && gaveWay != null) {
+      gaveWay.setSelected(true);
+      gaveWay = null;
+    } else if (!forBoth && traceShown.isSelected() && stopShown.isSelected()) {
+      gaveWay = traceFirst ? stopShown : traceShown;
+      gaveWay.setSelected(false);
+    }
+  }
+
+  /** Told the position whose trace is wanted. */
+  void onPosition(Consumer<WheelPosition> wanted) {
+    traced.setOnAction(
+        event -> {
+          int index = traced.getSelectionModel().getSelectedIndex();
+          if (!filling && index >= 0) {
+            wanted.accept(positions.get(index));
+          }
+        });
+  }
+
+  /** Whether there is a trace at all. */
+  void known(boolean any) {
+    traced.setDisable(!any);
+  }
+
+  /** Offers positions, one of them shown. */
+  void positions(List<WheelPosition> offered, WheelPosition shown) {
+    filling = true;
+    positions = List.copyOf(offered);
+    traced.getItems().setAll(positions.stream().map(WheelPosition::words).toList());
+    traced.getSelectionModel().select(positions.indexOf(shown));
+    filling = false;
+  }
+}

@@ -1,0 +1,200 @@
+package dawngauge.ui.route;
+
+import dawngauge.geo.Coordinate;
+import dawngauge.geo.Spot;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.trip.RouteEdits;
+import dawngauge.trip.Stop;
+import dawngauge.trip.StopEdits;
+import dawngauge.trip.TypedTime;
+import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.Forms;
+import dawngauge.ui.common.PlaceOffers;
+import dawngauge.ui.common.Texts;
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.scene.control.ChoiceBox;
+import org.jspecify.annotations.Nullable;
+
+/** Where a stop is, what it is for, and when the rig stands there. */
+final class StopFields extends EditorGrid {
+
+  private static final String TIME_PROMPT = "2027-04-06 05:45";
+
+  private final EditedStop stop;
+
+  StopFields(EditedStop stop) {
+    this.stop = stop;
+    heading(() -> "Stop " + (stop.index() + 1));
+    place();
+    kind();
+    field(
+        () -> StopEdits.isEstimated(stop.stop()) ? "Elevation, estimate" : "Elevation",
+        new FigureField<>(
+            "Elevation",
+            text -> Forms.figure(QuantityKind.ELEVATION, stop.units()).apply(text),
+            value -> stop.edit(s -> StopEdits.withElevation(s, value.orElse(null)))),
+        () -> text(stop.stop().elevation()));
+    field(
+        () -> "Lat, lon",
+        new FigureField<>("Latitude and longitude", Forms::coordinate, this::moveTo),
+        () -> {
+          Coordinate at = stop.stop().coordinate();
+          return at == null ? "" : Forms.text(at);
+        });
+    field(
+        () -> StopEdits.isZoneEstimated(stop.stop()) ? "Time zone, estimate" : "Time zone",
+        new FigureField<>(
+            "Time zone",
+            Forms::zone,
+            value -> stop.edit(s -> StopEdits.withZone(s, value.orElse(null)))),
+        () -> {
+          var zone = stop.stop().zone();
+          return zone == null ? "" : zone.getId();
+        });
+    times();
+    AirField.add(
+        this,
+        new FigureField<>(
+            AirField.NAME,
+            text -> AirField.parse(text, stop.units()),
+            value -> stop.edit(s -> s.withAir(value))),
+        () -> AirField.text(stop.stop().air()));
+  }
+
+  private void place() {
+    FigureField<String> name =
+        new FigureField<>(
+            "Place",
+            typed ->
+                typed.isEmpty()
+                    ? Outcome.failed(Problem.of(ProblemCode.NOT_A_NAME, "", typed))
+                    : Outcome.of(typed),
+            value -> stop.edit(s -> s.withPlace(value)));
+    new PlaceOffers(
+        name,
+        stop::units,
+        stop::near,
+        (typed, near) -> stop.document().planner().places(typed, near, PlaceOffers.MOST),
+        place -> {
+          int at = stop.index();
+          if (at >= 0) {
+            Stop placed = StopEdits.at(stop.stop(), Spot.of(place));
+            stop.document().edit(RouteEdits.at(stop.trip(), at, placed));
+          }
+        });
+    field(() -> "Place", name, () -> stop.stop().place());
+    note(
+        () ->
+            stop.stop().coordinate() == null
+                ? "Not on the map yet: take a place from the list while typing (Down, Enter), or type"
+                    + " its latitude and longitude."
+                : "");
+  }
+
+  private void kind() {
+    ChoiceBox<Stop.Kind> kind =
+        choice("Kind", "Kind of stop", List.of(Stop.Kind.values()), Stop.Kind::word);
+    onRefresh(() -> kind.setValue(stop.stop().kind()));
+    kind.setOnAction(
+        event -> {
+          if (!filling()) {
+            stop.edit(s -> s.withKind(kind.getValue()));
+          }
+        });
+  }
+
+  private void moveTo(Optional<Coordinate> typed) {
+    int at = stop.index();
+    if (at >= 0) {
+      Coordinate place = typed.orElse(null);
+      Stop moved =
+          StopEdits.at(
+              stop.stop(),
+              place,
+              typed.flatMap(coordinate -> stop.document().planner().estimateAt(coordinate)));
+      stop.document().edit(RouteEdits.at(stop.trip(), at, moved));
+    }
+  }
+
+  private void times() {
+    boolean first = stop.index() == 0;
+    if (!first || stop.stop().arrive() != null) {
+      time(
+          first ? "Here since, typed" : "Arrive, typed",
+          "Arrival time",
+          () -> stop.stop().arrive(),
+          () -> stop.clock().arrives(),
+          value -> stop.edit(s -> s.withTimes(value, s.leave())));
+      findings(() -> stop.clock().ofArrival(stop.units()));
+    }
+    if (!first || stop.stop().stay() != null) {
+      field(
+          () -> "Stay",
+          new FigureField<>(
+              "Stay", Forms::span, value -> stop.edit(s -> s.withStay(value.orElse(null)))),
+          () -> {
+            Duration stay = stop.stop().stay();
+            return stay == null ? "" : Forms.text(stay);
+          });
+      note(
+          () ->
+              stop.stop().stay() != null && stop.stop().leave() != null
+                  ? "The typed time of leaving counts, not the stay."
+                  : "");
+    }
+    time(
+        first ? "Departure" : "Leave, typed",
+        "Leaving time",
+        () -> stop.stop().leave(),
+        () -> stop.clock().leaves(),
+        value -> stop.edit(s -> s.withTimes(s.arrive(), value)));
+    findings(() -> stop.clock().ofDeparture());
+  }
+
+  private interface TimeTaker {
+    void take(@Nullable TypedTime time);
+  }
+
+  private void time(
+      String label,
+      String name,
+      Supplier<@Nullable TypedTime> typed,
+      Supplier<@Nullable ZonedDateTime> computed,
+      TimeTaker taker) {
+    FigureField<Optional<TypedTime>> field =
+        new FigureField<>(
+            name,
+            text -> {
+              ZonedDateTime known = computed.get();
+              return Forms.time(stop.clock().zone(), known == null ? null : known.toLocalDate())
+                  .apply(text);
+            },
+            value -> taker.take(value.orElse(null)));
+    onRefresh(
+        () -> {
+          ZonedDateTime known = computed.get();
+          boolean any = known != null && typed.get() == null;
+          field
+              .field()
+              .setPromptText(known == null || !any ? TIME_PROMPT : "computed: " + clock(known));
+        });
+    field(
+        () -> label,
+        field,
+        () -> {
+          TypedTime time = typed.get();
+          return time == null ? "" : Forms.text(time);
+        });
+  }
+
+  private static String clock(ZonedDateTime time) {
+    return Texts.shortened(Forms.text(TypedTime.of(time.toLocalDateTime(), time.getZone())));
+  }
+}

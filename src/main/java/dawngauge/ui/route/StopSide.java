@@ -1,0 +1,159 @@
+package dawngauge.ui.route;
+
+import dawngauge.advice.Advice;
+import dawngauge.explain.Step;
+import dawngauge.ledger.Ledger;
+import dawngauge.ledger.StopLine;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.Texts;
+import dawngauge.ui.common.TripDocument;
+import java.util.List;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TitledPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/** The chosen stop: what to do there, its tires with their explanations, and its fields. */
+final class StopSide extends BorderPane {
+
+  private final TripDocument document;
+  private final StepsPane steps = new StepsPane();
+  private final TireTable tires = new TireTable(steps);
+  private final StopEditor editor;
+  private final VBox tasks = new VBox();
+  private final Label name = new Label();
+  private final TitledPane toDo = section("What to do here", tasks);
+  private final TitledPane pressures = section("Tires here", new VBox(8, tires, steps));
+  private final ScrollPane scroll;
+  private @Nullable Ledger ledger;
+  private int index;
+
+  StopSide(TripDocument document, RouteView route) {
+    this.document = document;
+    this.editor = new StopEditor(document);
+    tasks.getStyleClass().add("tasks");
+    name.getStyleClass().add("chosen-stop");
+    name.setMinWidth(60);
+    name.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(name, Priority.ALWAYS);
+    HBox bar =
+        new HBox(
+            6,
+            name,
+            button("Up", "Move the chosen stop up", () -> route.shift(-1)),
+            button("Down", "Move the chosen stop down", () -> route.shift(1)),
+            button("Duplicate", "Duplicate the chosen stop", route::duplicate),
+            button("Remove", "Remove the chosen stop", route::remove));
+    bar.getStyleClass().add("bar");
+    VBox content = new VBox(toDo, pressures, editor);
+    content.getStyleClass().add("side");
+    scroll = new ScrollPane(content);
+    scroll.setFitToWidth(true);
+    scroll
+        .viewportBoundsProperty()
+        .addListener((property, before, now) -> tires.fit(now.getWidth()));
+    setTop(bar);
+    setCenter(scroll);
+    setMinWidth(300);
+  }
+
+  private static TitledPane section(String title, Node content) {
+    TitledPane section = new TitledPane(title, content);
+    section.getStyleClass().add("section");
+    section.setAnimated(false);
+    section.managedProperty().bind(section.visibleProperty());
+    return section;
+  }
+
+  private static Button button(String text, String spoken, Runnable action) {
+    Button button = new Button(text);
+    button.getStyleClass().add("small-button");
+    button.setMinWidth(USE_PREF_SIZE);
+    button.setAccessibleText(spoken);
+    button.setOnAction(event -> action.run());
+    return button;
+  }
+
+  /** Takes what the ledger says. */
+  void ledger(Ledger shown) {
+    ledger = shown;
+  }
+
+  /** Shows a stop. */
+  void show(int stop) {
+    index = stop;
+    Trip trip = document.trip();
+    UnitSystem units = document.units();
+    boolean any = index < trip.route().stops().size();
+    name.setText(any ? Texts.shortened(trip.route().stops().get(index).place()) : "No stop");
+    steps.clear(units);
+    Advice advice = document.planned().advice();
+    if (advice != null && index < advice.stops().size()) {
+      tires.show(trip, advice.stops().get(index), units);
+    } else {
+      tires.clear();
+    }
+    Ledger known = ledger;
+    tasks.getChildren().clear();
+    if (known != null && index < known.stops().size()) {
+      StopLine line = known.stops().get(index);
+      line.tasks().forEach(task -> tasks.getChildren().add(TaskLine.whole(task)));
+      line.cautions().forEach(caution -> tasks.getChildren().add(caution(caution)));
+      if (!line.tasks().isEmpty()) {
+        tasks.getChildren().add(caution(Ledger.CAUTIONS.get(1)));
+      }
+    }
+    toDo.setVisible(!tasks.getChildren().isEmpty());
+    editor.show(index);
+  }
+
+  private static Label caution(String text) {
+    Label label = new Label(text);
+    label.getStyleClass().add("lesser");
+    label.setWrapText(true);
+    return label;
+  }
+
+  /** Tells how a figure came about. */
+  void explain(String heading, List<Step> list) {
+    pressures.setExpanded(true);
+    steps.explain(heading, list);
+    Platform.runLater(() -> reveal(steps));
+  }
+
+  /** Goes to the first field of the stop. */
+  void edit() {
+    Platform.runLater(
+        () -> {
+          reveal(editor);
+          Node first = editor.lookup(".text-field");
+          if (first != null) {
+            first.requestFocus();
+          }
+        });
+  }
+
+  private void reveal(Node node) {
+    double over =
+        scroll.getContent().getLayoutBounds().getHeight() - scroll.getViewportBounds().getHeight();
+    if (over <= 0) {
+      return;
+    }
+    var bounds = scroll.getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal()));
+    double from = over * scroll.getVvalue();
+    boolean seen =
+        bounds.getMinY() >= from
+            && bounds.getMaxY() <= from + scroll.getViewportBounds().getHeight();
+    if (!seen) {
+      scroll.setVvalue(Math.min(1, bounds.getMinY() / over));
+    }
+  }
+}

@@ -1,0 +1,71 @@
+package dawngauge.ui.route;
+
+import dawngauge.ledger.Trace;
+import dawngauge.quantity.UnitSystem;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * One axis across the trace, from whole steps below to whole steps above what is drawn.
+ *
+ * @param low figure at the left end, in the chosen units
+ * @param high figure at the right end
+ * @param left left end in pixels
+ * @param right right end
+ * @param step between two grid lines
+ */
+record TraceAxis(double low, double high, double left, double right, double step) {
+
+  /** The axis of one figure of the points. */
+  static TraceAxis of(
+      List<Trace.Point> points,
+      ToDoubleFunction<Trace.Point> figure,
+      double left,
+      double right,
+      double step) {
+    double low = points.stream().mapToDouble(figure).filter(Double::isFinite).min().orElse(0);
+    double high = points.stream().mapToDouble(figure).filter(Double::isFinite).max().orElse(1);
+    return spanning(low, high, left, right, step);
+  }
+
+  /** The pressure axis, which takes in the range of readings and the limits. */
+  static TraceAxis ofPressures(Trace trace, UnitSystem units, double left, double right) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (Trace.Point point : trace.points()) {
+      if (Double.isNaN(point.settled())) {
+        continue;
+      }
+      low = Math.min(low, Double.isNaN(point.low()) ? point.settled() : point.low());
+      high = Math.max(high, Double.isNaN(point.high()) ? point.settled() : point.high());
+    }
+    for (Trace.Floor floor : trace.floors()) {
+      low = Math.min(low, floor.pressure());
+    }
+    for (Trace.Ceiling ceiling : trace.ceilings()) {
+      high = Math.max(high, ceiling.pressure());
+    }
+    return spanning(low, high, left, right, units == UnitSystem.US ? 10 : 1);
+  }
+
+  private static TraceAxis spanning(
+      double low, double high, double left, double right, double step) {
+    double bottom = Math.floor(low / step) * step;
+    return new TraceAxis(
+        bottom, Math.max(Math.ceil(high / step) * step, bottom + step), left, right, step);
+  }
+
+  double x(double value) {
+    return left + (value - low) / (high - low) * (right - left);
+  }
+
+  double middle() {
+    return (left + right) / 2;
+  }
+
+  /** The number at a grid line. */
+  static String number(double value, double step) {
+    return step < 1 ? String.format(Locale.ROOT, "%.1f", value) : String.valueOf(Math.round(value));
+  }
+}

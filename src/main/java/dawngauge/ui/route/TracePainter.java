@@ -1,0 +1,219 @@
+package dawngauge.ui.route;
+
+import dawngauge.ledger.Trace;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.ui.common.Palette;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+
+/** Draws the part of a trace that is seen. Heights are those of the ledger. */
+final class TracePainter {
+
+  private static final double LEFT = 14;
+  private static final double THIN = 18;
+  private static final double AIR_FROM_RIGHT = 98;
+  private static final double GROUND_FROM_RIGHT = 34;
+  private static final Font SMALL = Font.font(10.5);
+
+  private final GraphicsContext g;
+  private final Trace trace;
+  private final TraceScale scale;
+  private final UnitSystem units;
+  private final Palette palette;
+  private final double width;
+  private final TraceAxis pressure;
+  private final TraceAxis air;
+  private final TraceAxis ground;
+
+  TracePainter(
+      GraphicsContext g,
+      Trace trace,
+      TraceScale scale,
+      UnitSystem units,
+      Palette palette,
+      double width) {
+    this.g = g;
+    this.trace = trace;
+    this.scale = scale;
+    this.units = units;
+    this.palette = palette;
+    this.width = width;
+    this.pressure =
+        TraceAxis.ofPressures(trace, units, LEFT, width - AIR_FROM_RIGHT - THIN - LEFT - 10);
+    this.air = thin(Trace.Point::air, AIR_FROM_RIGHT, 10);
+    this.ground = thin(Trace.Point::elevation, GROUND_FROM_RIGHT, 500);
+  }
+
+  private TraceAxis thin(ToDoubleFunction<Trace.Point> figure, double fromRight, double step) {
+    double middle = width - fromRight;
+    return TraceAxis.of(trace.points(), figure, middle - THIN, middle + THIN, step);
+  }
+
+  /**
+   * Draws.
+   *
+   * @param top height of the first line of pixels
+   * @param height how many there are
+   */
+  void paint(double top, double height) {
+    g.save();
+    g.setFill(palette.paper());
+    g.fillRect(0, 0, width, height);
+    g.translate(0, -top);
+    nights();
+    axes(top, top + height);
+    limits();
+    band();
+    line(pressure, Trace.Point::reading, palette.warm(), 1.4, false);
+    line(pressure, Trace.Point::settled, palette.settled(), 1.8, false);
+    line(air, Trace.Point::air, palette.lesser(), 1.2, false);
+    line(ground, Trace.Point::elevation, palette.lesser(), 1.2, true);
+    g.restore();
+  }
+
+  /** A line across at a height, with its ends at what is meant. */
+  void cursor(double top, Trace.Point point) {
+    double y = Math.rint(scale.y(point.time()) - top) + 0.5;
+    g.setStroke(palette.limit());
+    g.setLineWidth(1);
+    g.strokeLine(0, y, width, y);
+    for (double value : new double[] {point.settled(), point.reading()}) {
+      if (!Double.isNaN(value)) {
+        g.strokeOval(pressure.x(value) - 3.5, y - 3.5, 7, 7);
+      }
+    }
+  }
+
+  private void nights() {
+    g.setFill(palette.night());
+    for (Trace.Night night : trace.nights()) {
+      double from = scale.y(night.sunset());
+      double to = scale.y(night.sunrise());
+      if (to > from) {
+        g.fillRect(0, from, width, to - from);
+      }
+    }
+  }
+
+  private void axes(double top, double bottom) {
+    g.setFont(SMALL);
+    g.setTextBaseline(VPos.TOP);
+    g.setLineWidth(1);
+    g.setStroke(palette.grid());
+    for (double value = pressure.low(); value <= pressure.high() + 1e-9; value += pressure.step()) {
+      upright(pressure.x(value), top, bottom);
+    }
+    for (double x : new double[] {air.left(), air.right(), ground.left(), ground.right()}) {
+      upright(x, top, bottom);
+    }
+    g.setFill(palette.lesser());
+    for (double at : scale.headings()) {
+      g.setTextAlign(TextAlignment.CENTER);
+      for (double value = pressure.low();
+          value <= pressure.high() + 1e-9;
+          value += pressure.step()) {
+        g.fillText(TraceAxis.number(value, pressure.step()), pressure.x(value), at);
+      }
+      g.fillText(units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol(), pressure.middle(), at + 12);
+      ends(air, at, "air " + units.unitOf(QuantityKind.TEMPERATURE).symbol());
+      ends(ground, at, "height " + units.unitOf(QuantityKind.ELEVATION).symbol());
+    }
+  }
+
+  private void upright(double x, double top, double bottom) {
+    g.strokeLine(Math.rint(x) + 0.5, top, Math.rint(x) + 0.5, bottom);
+  }
+
+  private void ends(TraceAxis axis, double at, String name) {
+    g.setTextAlign(TextAlignment.CENTER);
+    String low = TraceAxis.number(axis.low(), axis.step());
+    g.fillText(low + "–" + TraceAxis.number(axis.high(), axis.step()), axis.middle(), at);
+    g.fillText(name, axis.middle(), at + 12);
+  }
+
+  private void limits() {
+    g.setStroke(palette.limit());
+    g.setLineWidth(1.6);
+    for (Trace.Floor floor : trace.floors()) {
+      double x = pressure.x(floor.pressure());
+      double from = scale.y(floor.from());
+      double to = scale.y(floor.to());
+      g.strokeLine(x, from, x, to);
+      for (double y = from; y < to; y += 7) {
+        g.strokeLine(x, y, x - 4, y + 4);
+      }
+    }
+    for (Trace.Ceiling ceiling : trace.ceilings()) {
+      double x = pressure.x(ceiling.pressure());
+      double y = scale.y(ceiling.time());
+      g.strokeLine(x, y - 9, x, y + 9);
+      g.strokeLine(x, y - 9, x + 5, y - 9);
+      g.strokeLine(x, y + 9, x + 5, y + 9);
+    }
+  }
+
+  private void band() {
+    g.setFill(palette.band());
+    List<Trace.Point> run = new ArrayList<>();
+    for (Trace.Point point : trace.points()) {
+      if (Double.isNaN(point.low())) {
+        fill(run);
+        run.clear();
+      } else {
+        run.add(point);
+      }
+    }
+    fill(run);
+  }
+
+  private void fill(List<Trace.Point> run) {
+    if (run.size() < 2) {
+      return;
+    }
+    g.beginPath();
+    for (Trace.Point point : run) {
+      g.lineTo(pressure.x(point.low()), scale.y(point.time()));
+    }
+    for (int i = run.size() - 1; i >= 0; i--) {
+      g.lineTo(pressure.x(run.get(i).high()), scale.y(run.get(i).time()));
+    }
+    g.closePath();
+    g.fill();
+  }
+
+  private void line(
+      TraceAxis axis,
+      ToDoubleFunction<Trace.Point> figure,
+      Color color,
+      double thickness,
+      boolean dashed) {
+    g.setStroke(color);
+    g.setLineWidth(thickness);
+    g.setLineDashes(dashed ? new double[] {3, 3} : new double[0]);
+    boolean drawing = false;
+    g.beginPath();
+    for (Trace.Point point : trace.points()) {
+      double value = figure.applyAsDouble(point);
+      if (Double.isNaN(value)) {
+        drawing = false;
+        continue;
+      }
+      double y = scale.y(point.time());
+      if (drawing) {
+        g.lineTo(axis.x(value), y);
+      } else {
+        g.moveTo(axis.x(value), y);
+      }
+      drawing = true;
+    }
+    g.stroke();
+    g.setLineDashes(null);
+  }
+}

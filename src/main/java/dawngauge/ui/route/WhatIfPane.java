@@ -1,0 +1,244 @@
+package dawngauge.ui.route;
+
+import dawngauge.advice.Mark;
+import dawngauge.ambient.WhatIf;
+import dawngauge.ledger.Comparison;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.TemperatureDifference;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.Forms;
+import dawngauge.ui.common.MarkShape;
+import dawngauge.ui.common.Texts;
+import dawngauge.ui.common.TripDocument;
+import java.time.Duration;
+import java.util.Optional;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/**
+ * What if it came colder or warmer, or the start were earlier or later: another plan stop by stop
+ * beside the one as it is. The trip is left alone.
+ */
+final class WhatIfPane extends BorderPane {
+
+  /** No weather is this far off its forecast, in kelvin; ours. */
+  private static final double MOST_KELVINS = 30;
+
+  private static final String COLDER = "colder by";
+  private static final String WARMER = "warmer by";
+  private static final String COLD_EDGE = "cold edge of the range";
+  private static final String WARM_EDGE = "warm edge of the range";
+  private static final String SAME = "as expected";
+
+  private final TripDocument document;
+  private final ChoiceBox<String> air = choice("Air", SAME, COLDER, WARMER, COLD_EDGE, WARM_EDGE);
+  private final ChoiceBox<String> part =
+      choice(
+          "Part of the route", "on the whole way", "from the chosen stop on", "at the chosen stop");
+  private final ChoiceBox<String> start = choice("Start", "on time", "later by", "earlier by");
+  private final FigureField<Optional<Entered<TemperatureDifference>>> degrees;
+  private final FigureField<Optional<Duration>> span;
+  private final Label summary = new Label();
+  private final GridPane table = new GridPane();
+  private Optional<Entered<TemperatureDifference>> by = Optional.empty();
+  private Optional<Duration> later = Optional.empty();
+  private int chosen;
+
+  WhatIfPane(TripDocument document, Runnable close) {
+    this.document = document;
+    getStyleClass().add("what-if");
+    degrees = new FigureField<>("Degrees", this::difference, value -> taken(() -> by = value));
+    span = new FigureField<>("Hours", Forms::span, value -> taken(() -> later = value));
+    degrees.field().setPrefColumnCount(6);
+    span.field().setPrefColumnCount(7);
+    degrees.field().setPromptText("10 °F");
+    span.field().setPromptText("2 h 30 min");
+    part.managedProperty().bind(part.visibleProperty());
+    degrees.managedProperty().bind(degrees.visibleProperty());
+    span.managedProperty().bind(span.visibleProperty());
+    summary.getStyleClass().add("summary");
+    summary.setWrapText(true);
+    table.getStyleClass().add("compared");
+    Button back = new Button("Close");
+    back.getStyleClass().add("small-button");
+    back.setOnAction(event -> close.run());
+    Label title = new Label("What if");
+    title.getStyleClass().add("chosen-stop");
+    title.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(title, Priority.ALWAYS);
+    HBox bar = new HBox(6, title, back);
+    bar.getStyleClass().add("bar");
+    FlowPane asked =
+        new FlowPane(
+            8,
+            6,
+            new Label("the air is"),
+            air,
+            degrees,
+            part,
+            new Label("and we start"),
+            start,
+            span);
+    asked.getStyleClass().add("asked");
+    setTop(new VBox(bar, asked, summary));
+    ScrollPane scroll = new ScrollPane(table);
+    scroll.setFitToWidth(true);
+    setCenter(scroll);
+    air.setOnAction(event -> show());
+    part.setOnAction(event -> show());
+    start.setOnAction(event -> show());
+    document.plannedProperty().addListener(change -> showIfSeen());
+    document.unitsProperty().addListener(change -> showIfSeen());
+    visibleProperty().addListener(change -> showIfSeen());
+    managedProperty().bind(visibleProperty());
+  }
+
+  private static ChoiceBox<String> choice(String name, String... choices) {
+    ChoiceBox<String> box = new ChoiceBox<>();
+    box.getItems().addAll(choices);
+    box.getSelectionModel().select(0);
+    box.setAccessibleText(name);
+    return box;
+  }
+
+  /** A difference above zero; a bare number is in the units shown. */
+  private Outcome<Optional<Entered<TemperatureDifference>>> difference(String text) {
+    Outcome<Optional<Entered<TemperatureDifference>>> outcome =
+        Forms.positive(QuantityKind.TEMPERATURE_DIFFERENCE, document.units()).apply(text);
+    return outcome.value().map(this::bounded).orElse(outcome);
+  }
+
+  private Outcome<Optional<Entered<TemperatureDifference>>> bounded(
+      Optional<Entered<TemperatureDifference>> value) {
+    boolean wild = value.isPresent() && value.get().value().kelvins() > MOST_KELVINS;
+    return wild
+        ? Outcome.failed(
+            Problem.of(
+                ProblemCode.OUT_OF_RANGE,
+                "",
+                value.get().text(),
+                "0",
+                document.units().format(new TemperatureDifference(MOST_KELVINS))))
+        : Outcome.of(value);
+  }
+
+  private void taken(Runnable change) {
+    change.run();
+    show();
+  }
+
+  /** Puts the keyboard on the first question. */
+  void ask() {
+    show();
+    air.requestFocus();
+  }
+
+  /** Tells which stop is chosen. */
+  void chosen(int stop) {
+    chosen = stop;
+    showIfSeen();
+  }
+
+  private void showIfSeen() {
+    if (isVisible()) {
+      show();
+    }
+  }
+
+  private WhatIf asked() {
+    int last = Math.max(chosen, document.trip().route().stops().size() - 1);
+    int from = part.getSelectionModel().getSelectedIndex() == 0 ? 0 : chosen;
+    int to = part.getSelectionModel().getSelectedIndex() == 2 ? chosen : last;
+    double kelvins = by.map(entered -> entered.value().kelvins()).orElse(0.0);
+    String wanted = String.valueOf(air.getValue());
+    WhatIf weather =
+        switch (wanted) {
+          case COLDER -> WhatIf.shifted(-kelvins, from, to);
+          case WARMER -> WhatIf.shifted(kelvins, from, to);
+          case COLD_EDGE -> WhatIf.coldSnap().over(from, to);
+          case WARM_EDGE -> WhatIf.heat().over(from, to);
+          default -> WhatIf.NOTHING;
+        };
+    int sense = start.getSelectionModel().getSelectedIndex();
+    Duration moved = later.orElse(Duration.ZERO);
+    return weather.starting(sense == 0 ? Duration.ZERO : sense == 1 ? moved : moved.negated());
+  }
+
+  private void show() {
+    String wanted = String.valueOf(air.getValue());
+    degrees.setVisible(wanted.equals(COLDER) || wanted.equals(WARMER));
+    part.setVisible(!wanted.equals(SAME));
+    span.setVisible(start.getSelectionModel().getSelectedIndex() > 0);
+    WhatIf whatIf = asked();
+    UnitSystem units = document.units();
+    table.getChildren().clear();
+    if (whatIf.isNothing()) {
+      summary.setText("Choose another weather or another start; the trip is left as it is.");
+      return;
+    }
+    Comparison comparison =
+        Comparison.of(
+            document.trip(),
+            document.planned().advice(),
+            document.planner().plan(document.trip(), whatIf).advice(),
+            units);
+    summary.setText(comparison.summary());
+    heads();
+    int row = 1;
+    for (Comparison.Line line : comparison.stops()) {
+      row = line(line, row);
+    }
+  }
+
+  private void heads() {
+    String[] heads = {"stop", "air", "what if", "mark", "what if", "margin", "what if"};
+    for (int i = 0; i < heads.length; i++) {
+      Label head = new Label(heads[i]);
+      head.getStyleClass().add("table-head");
+      head.setMinWidth(USE_PREF_SIZE);
+      table.add(head, i, 0);
+    }
+  }
+
+  private int line(Comparison.Line line, int row) {
+    Label place = Texts.line(line.place(), "place");
+    place.setMinWidth(70);
+    table.add(place, 0, row);
+    table.add(plain(line.baseAir()), 1, row);
+    table.add(plain(line.otherAir()), 2, row);
+    table.add(mark(line.base()), 3, row);
+    table.add(line.base() == line.other() ? plain("same") : mark(line.other()), 4, row);
+    table.add(plain(line.baseMargin()), 5, row);
+    table.add(plain(line.otherMargin()), 6, row);
+    int next = row + 1;
+    for (var task : line.todo()) {
+      table.add(TaskLine.whole(task), 0, next++, 7, 1);
+    }
+    return next;
+  }
+
+  private static Label plain(String text) {
+    Label label = new Label(text);
+    label.setWrapText(true);
+    return label;
+  }
+
+  private static HBox mark(Mark mark) {
+    Label word = new Label(mark.word());
+    word.setMinWidth(USE_PREF_SIZE);
+    return new HBox(5, new MarkShape(mark), word);
+  }
+}

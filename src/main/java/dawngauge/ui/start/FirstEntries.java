@@ -1,0 +1,273 @@
+package dawngauge.ui.start;
+
+import dawngauge.geo.Coordinate;
+import dawngauge.geo.Place;
+import dawngauge.planner.FirstHaul;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Mass;
+import dawngauge.quantity.Quantity;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.Temperature;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.TypedTime;
+import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.Forms;
+import dawngauge.ui.common.PlaceOffers;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import org.jspecify.annotations.Nullable;
+
+/** The dozen entries of a first haul; each says where its figure is read. */
+final class FirstEntries extends GridPane {
+
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+  private final Supplier<UnitSystem> units;
+  private final BiFunction<String, @Nullable Coordinate, List<Place>> search;
+  private final Consumer<FirstHaul> changed;
+  private FirstHaul haul = FirstHaul.EMPTY;
+  private @Nullable Place from;
+  private @Nullable Place to;
+  private @Nullable LocalDateTime departure;
+  private @Nullable Entered<Temperature> low;
+  private @Nullable Entered<Temperature> high;
+  private int axles = 2;
+  private boolean dual;
+  private @Nullable String size;
+  private @Nullable Entered<Mass> maxLoad;
+  private @Nullable Entered<GaugePressure> atPressure;
+  private @Nullable Entered<GaugePressure> label;
+  private @Nullable Entered<Mass> weight;
+  private @Nullable Entered<GaugePressure> reading;
+
+  FirstEntries(
+      Supplier<UnitSystem> units,
+      LocalDateTime offered,
+      BiFunction<String, @Nullable Coordinate, List<Place>> search,
+      Consumer<FirstHaul> changed) {
+    this.units = units;
+    this.search = search;
+    this.changed = changed;
+    getStyleClass().add("first-entries");
+    heading("The haul");
+    place("From", "Type a name; Down and Enter take a place", place -> from = place);
+    place("To", "", place -> to = place);
+    FigureField<Optional<TypedTime>> time =
+        new FigureField<>(
+            "Departure",
+            text -> Forms.time(zone()).apply(text),
+            value ->
+                take(
+                    () ->
+                        departure =
+                            value.map(typed -> typed.time().toLocalDateTime()).orElse(null)));
+    time.field().setPromptText(TIME.format(offered));
+    row("Departure", time, "By the clock there; left empty, tomorrow at six");
+    figure(
+        QuantityKind.TEMPERATURE,
+        "Low of the day",
+        "15 °F",
+        "About sunrise; left empty, typical for the date",
+        value -> low = value);
+    figure(
+        QuantityKind.TEMPERATURE,
+        "High of the day",
+        "58 °F",
+        "In the afternoon, wherever you are then",
+        value -> high = value);
+    heading("The trailer");
+    wheels();
+    FigureField<String> sizes =
+        new FigureField<>(
+            "Tire size", Outcome::of, text -> take(() -> size = text.isBlank() ? null : text));
+    sizes.field().setPromptText("ST235/80R16");
+    row("Tire size", sizes, "Sidewall, the large figures; with its letters ST, LT or P");
+    positive(
+        QuantityKind.MASS,
+        "Load on the sidewall",
+        "3520 lb",
+        "Sidewall: MAX LOAD SINGLE, or DUAL where wheels stand in pairs",
+        value -> maxLoad = value);
+    positive(
+        QuantityKind.GAUGE_PRESSURE,
+        "at cold pressure",
+        "80 psi",
+        "Sidewall: AT … COLD, beside that load",
+        value -> atPressure = value);
+    positive(
+        QuantityKind.GAUGE_PRESSURE,
+        "Cold pressure on the label",
+        "80 psi",
+        "Certification label, left front of the trailer; not the sidewall",
+        value -> label = value);
+    positive(
+        QuantityKind.MASS,
+        "Weight on its axles",
+        "9800 lb",
+        "Scale ticket, loaded and hitched: all trailer axles together",
+        value -> weight = value);
+    heading("This morning");
+    positive(
+        QuantityKind.GAUGE_PRESSURE,
+        "Cold reading",
+        "78 psi",
+        "Parked three hours, before the sun: the lowest tire; the others later under Rig",
+        value -> reading = value);
+  }
+
+  private ZoneId zone() {
+    Place start = from;
+    return start == null ? ZoneOffset.UTC : start.zone();
+  }
+
+  private void place(String name, String note, Consumer<@Nullable Place> taker) {
+    Place[] taken = new Place[1];
+    FigureField<String> field =
+        new FigureField<>(
+            name,
+            text -> {
+              Place known = taken[0];
+              if (text.isEmpty() || (known != null && text.equals(known.label()))) {
+                return Outcome.of(text);
+              }
+              List<Place> found = search.apply(text, around());
+              return found.size() == 1 || isExact(found, text)
+                  ? Outcome.of(text)
+                  : Outcome.failed(Problem.of(ProblemCode.PLACE_NOT_TAKEN, "", text));
+            },
+            text -> {
+              List<Place> found = text.isEmpty() ? List.of() : search.apply(text, around());
+              Place known = taken[0];
+              boolean same = known != null && text.equals(known.label());
+              Place place = same ? known : found.isEmpty() ? null : found.get(0);
+              take(() -> taker.accept(place));
+            });
+    new PlaceOffers(
+        field,
+        units,
+        this::around,
+        search,
+        place -> {
+          taken[0] = place;
+          take(() -> taker.accept(place));
+        });
+    field.field().setPromptText("a town");
+    row(name, field, note);
+  }
+
+  private static boolean isExact(List<Place> found, String text) {
+    return !found.isEmpty() && found.get(0).label().equalsIgnoreCase(text.replace(",", "").strip());
+  }
+
+  private @Nullable Coordinate around() {
+    Place start = from;
+    return start == null ? null : start.coordinate();
+  }
+
+  private void wheels() {
+    ChoiceBox<Integer> number = new ChoiceBox<>();
+    for (int i = 1; i <= FirstHaul.MOST_AXLES; i++) {
+      number.getItems().add(i);
+    }
+    number.setValue(axles);
+    number.setAccessibleText("Axles of the trailer");
+    number.setOnAction(event -> take(() -> axles = number.getValue()));
+    ChoiceBox<String> pairs = new ChoiceBox<>();
+    pairs.getItems().addAll("single wheels", "wheels in pairs");
+    pairs.setValue("single wheels");
+    pairs.setAccessibleText("Single wheels or pairs");
+    pairs.setOnAction(event -> take(() -> dual = pairs.getValue().equals("wheels in pairs")));
+    HBox both = new HBox(8, number, pairs);
+    row("Axles", both, "Two with single wheels, until you choose");
+  }
+
+  private <Q extends Quantity> void figure(
+      QuantityKind<Q> kind,
+      String name,
+      String example,
+      String note,
+      Consumer<@Nullable Entered<Q>> taker) {
+    FigureField<Optional<Entered<Q>>> field =
+        new FigureField<>(
+            name,
+            text -> Forms.figure(kind, units.get()).apply(text),
+            value -> take(() -> taker.accept(value.orElse(null))));
+    field.field().setPromptText(example);
+    row(name, field, note);
+  }
+
+  private <Q extends Quantity> void positive(
+      QuantityKind<Q> kind,
+      String name,
+      String example,
+      String note,
+      Consumer<@Nullable Entered<Q>> taker) {
+    FigureField<Optional<Entered<Q>>> field =
+        new FigureField<>(
+            name,
+            text -> Forms.positive(kind, units.get()).apply(text),
+            value -> take(() -> taker.accept(value.orElse(null))));
+    field.field().setPromptText(example);
+    row(name, field, note);
+  }
+
+  private void take(Runnable change) {
+    change.run();
+    haul =
+        new FirstHaul(
+            from,
+            to,
+            departure,
+            low,
+            high,
+            axles,
+            dual,
+            size,
+            maxLoad,
+            atPressure,
+            label,
+            weight,
+            reading);
+    changed.accept(haul);
+  }
+
+  FirstHaul haul() {
+    return haul;
+  }
+
+  private void heading(String text) {
+    Label label = new Label(text);
+    label.getStyleClass().add("first-heading");
+    add(label, 0, getRowCount(), 3, 1);
+  }
+
+  private void row(String name, Node field, String note) {
+    Label label = new Label(name);
+    label.setLabelFor(field);
+    label.setMinWidth(USE_PREF_SIZE);
+    Label where = new Label(note);
+    where.getStyleClass().add("lesser");
+    where.setWrapText(true);
+    setHgrow(where, Priority.ALWAYS);
+    addRow(getRowCount(), label, field, where);
+  }
+}

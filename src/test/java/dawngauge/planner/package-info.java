@@ -1,0 +1,4 @@
+@NullMarked
+package dawngauge.planner;
+
+import org.jspecify.annotations.NullMarked;

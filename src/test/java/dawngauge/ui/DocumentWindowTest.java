@@ -1,0 +1,251 @@
+package dawngauge.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.planner.UserDesk;
+import dawngauge.testdata.Forecasts;
+import dawngauge.trip.Trip;
+import dawngauge.tripfile.TripFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/** The trip as a document: its file, a crash, other programs, what the program remembers. */
+class DocumentWindowTest extends WindowTest {
+
+  private static final long CRASHED = 1000;
+
+  @Test
+  void afterACrashTheEditsAreOfferedAndOpened() {
+    OpenWindow open = open(demo(), desk(CRASHED));
+    open.press(open.buttons("Remove").get(0));
+    Trip edited = open.document.trip();
+    open.write("Elevation", "abc");
+    open.keys(KeyCode.ENTER);
+    UserDesk next = desk(1);
+    open.until("a copy is kept", () -> !next.unsaved().isEmpty());
+    open.close(); // without any farewell: the program is gone
+
+    OpenWindow again = open(planner().starterTrip().get(), next);
+    again.until("it is offered", () -> !again.buttons("Open them").isEmpty());
+    assertThat(again.texts("notice").toString()).contains("6 Apr 2027, 12:00", "not saved");
+    again.press(again.buttons("Open them").get(0));
+    assertThat(again.document.trip().equals(edited)).isTrue();
+    assertThat(again.onTitle()).startsWith("• ");
+    assertThat(next.unsaved()).isEmpty();
+  }
+
+  @Test
+  void aCopyThatCannotBeReadStaysWhereItIs() throws IOException {
+    Files.createDirectories(folder.resolve("unsaved"));
+    Path copy =
+        Files.writeString(folder.resolve("unsaved/unsaved-1000.dawngauge"), "{ no longer JSON");
+    OpenWindow open = open(demo());
+    open.until("it is offered", () -> !open.buttons("Open them").isEmpty());
+    open.press(open.buttons("Open them").get(0));
+    assertThat(open.texts("notice").toString()).contains("stays where it is", copy.toString());
+    assertThat(copy).hasContent("{ no longer JSON");
+    assertThat(open.document.trip().equals(demo())).isTrue();
+  }
+
+  @Test
+  void anotherRunningProgramsCopyIsLeftAlone() {
+    desk(7).keep(demo(), Optional.empty(), List.of());
+    assertThat(desk(1).unsaved()).isEmpty();
+    desk(CRASHED).keep(demo(), Optional.of(Path.of("haul.dawngauge")), List.of("Stay: x"));
+    assertThat(desk(1).unsaved())
+        .singleElement()
+        .satisfies(
+            unsaved -> {
+              assertThat(unsaved.of()).hasValue(Path.of("haul.dawngauge").toAbsolutePath());
+              assertThat(unsaved.drafts()).containsExactly("Stay: x");
+            });
+  }
+
+  @Test
+  void whatIsSavedLeavesNoCopyBehind() {
+    OpenWindow open = open(demo(), desk(CRASHED));
+    open.press(open.buttons("Remove").get(0));
+    open.until("a copy is kept", () -> !desk(1).unsaved().isEmpty());
+    open.run(() -> open.window.saveTo(folder.resolve("haul.dawngauge")));
+    open.until("it is dropped", () -> desk(1).unsaved().isEmpty());
+  }
+
+  @Test
+  void aFileThatAnotherProgramChangedIsNotReplacedUnasked() throws IOException {
+    OpenWindow open = open(demo());
+    Path file = folder.resolve("haul.dawngauge");
+    open.run(() -> open.window.saveTo(file));
+    String other = TripFile.text(demo()).replace("7543 ft", "7550 ft");
+    Files.writeString(file, other);
+    open.press(open.buttons("Remove").get(0));
+    open.answers.agrees = false;
+    open.keys(KeyCode.SHORTCUT, KeyCode.S);
+    open.until("it is asked", () -> open.answers.asked.contains("replace haul.dawngauge"));
+    assertThat(file).hasContent(other);
+    open.answers.agrees = true;
+    open.keys(KeyCode.SHORTCUT, KeyCode.S);
+    open.until("it is saved", () -> !open.document.dirtyProperty().get());
+    assertThat(planner().open(file).get().equals(open.document.trip())).isTrue();
+  }
+
+  @Test
+  void aChangeOnDiskIsToldWhenTheWindowComesBack() throws IOException {
+    OpenWindow open = open(demo());
+    Path file = folder.resolve("haul.dawngauge");
+    open.run(() -> open.window.saveTo(file));
+    Files.writeString(file, TripFile.text(demo()).replace("7543 ft", "7550 ft"));
+    Stage other = OpenWindow.onToolkit(Stage::new);
+    open.run(other::show);
+    open.until("the other window has the keyboard", other::isFocused);
+    open.run(other::close);
+    open.run(open.stage::requestFocus);
+    open.until("it is told", () -> !open.buttons("Read it anew").isEmpty());
+    open.press(open.buttons("Read it anew").get(0));
+    open.until("it is read", () -> open.field("Elevation").getText().equals("7550 ft"));
+    assertThat(open.buttons("Read it anew")).isEmpty();
+  }
+
+  @Test
+  void draftsAreNamedBeforeASaveLosesThem() {
+    OpenWindow open = open(demo());
+    open.write("Elevation", "abc");
+    open.keys(KeyCode.ENTER);
+    Path file = folder.resolve("haul.dawngauge");
+    open.answers.agrees = false;
+    open.run(() -> open.window.saveTo(file));
+    assertThat(open.answers.asked).contains("without Elevation: abc");
+    assertThat(file).doesNotExist();
+    open.answers.agrees = true;
+    open.run(() -> open.window.saveTo(file));
+    assertThat(file).exists();
+  }
+
+  @Test
+  void theUserIsAskedBeforeEditsAreLost() throws IOException {
+    Path file = Files.writeString(folder.resolve("other.dawngauge"), TripFile.text(demo()));
+    OpenWindow open = open(demo());
+    open.press(open.buttons("Remove").get(0));
+    Trip edited = open.document.trip();
+    open.answers.file = Optional.of(file);
+    open.answers.leave = FileAsker.Leave.STAY;
+    open.keys(KeyCode.SHORTCUT, KeyCode.O);
+    open.until("it is asked", () -> open.answers.asked.contains("unsaved Spring fleece haul"));
+    assertThat(open.document.trip().equals(edited)).isTrue();
+    assertThat(open.onTitle()).contains("not saved");
+    open.answers.leave = FileAsker.Leave.DROP;
+    open.keys(KeyCode.SHORTCUT, KeyCode.O);
+    open.until("it is open", () -> open.onTitle().contains("other.dawngauge"));
+    assertThat(open.document.trip().equals(demo())).isTrue();
+  }
+
+  @Test
+  void aDroppedFileOpensAndSeveralDoNot() throws IOException {
+    Path file = Files.writeString(folder.resolve("other.dawngauge"), TripFile.text(demo()));
+    OpenWindow open = open(planner().starterTrip().get());
+    open.run(() -> open.window.dropped(List.of(file.toFile(), file.toFile())));
+    assertThat(open.texts("notice").toString()).contains("one trip file at a time");
+    open.run(() -> open.window.dropped(List.of(file.toFile())));
+    assertThat(open.document.trip().equals(demo())).isTrue();
+  }
+
+  @Test
+  void recentFilesAreListedAndThoseThatAreGoneAreTakenOff() throws IOException {
+    Path file = Files.writeString(folder.resolve("other.dawngauge"), TripFile.text(demo()));
+    UserDesk desk = desk(1);
+    OpenWindow open = open(planner().starterTrip().get(), desk);
+    open.run(() -> open.window.open(file));
+    assertThat(desk.state().recent()).containsExactly(file.toString());
+    Files.delete(file);
+    open.run(() -> item(open, "File", "Recent", file.toString()).fire());
+    assertThat(open.texts("notice").toString()).contains("no longer there");
+    assertThat(desk.state().recent()).isEmpty();
+  }
+
+  @Test
+  void theWindowsStateIsRemembered() {
+    UserDesk desk = desk(1);
+    OpenWindow open = open(demo(), desk);
+    open.keys(KeyCode.SHORTCUT, KeyCode.U);
+    open.keys(KeyCode.SHORTCUT, KeyCode.D);
+    open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT2);
+    open.until("the rig is shown", () -> open.rows().isEmpty());
+    open.run(() -> open.stage.setWidth(1100));
+    open.until("it is narrower", () -> open.stage.getScene().getWidth() == 1100);
+    open.run(open.window::quit);
+    OpenWindow again = open(demo(), desk(2));
+    assertThat(again.rows()).isEmpty();
+    assertThat(again.buttons("bar, °C, km → psi, °F, mi")).hasSize(1);
+    assertThat(again.buttons("Light")).hasSize(1);
+    assertThat(OpenWindow.<Double>onToolkit(() -> again.stage.getScene().getWidth()))
+        .isEqualTo(1100);
+  }
+
+  @Test
+  void aRigIsKeptAndTakenIntoAnotherTrip() {
+    UserDesk desk = desk(1);
+    OpenWindow open = open(demo(), desk);
+    open.run(() -> item(open, "Rigs", "Keep this rig…").fire());
+    open.until("it is kept", () -> !desk.rigs().get().isEmpty());
+    Trip starter = planner().starterTrip().get();
+    OpenWindow other = open(starter, desk);
+    String name = "Kept  (kept 2027-04-06)";
+    other.run(() -> item(other, "Rigs", "Take a kept rig", name).fire());
+    assertThat(other.document.trip().rig().equals(demo().rig())).isTrue();
+    assertThat(other.texts("notice").toString()).contains("kept today", "read them cold");
+    other.press(other.buttons("Undo").get(0));
+    assertThat(other.document.trip().equals(starter)).isTrue();
+  }
+
+  @Test
+  void helpExplainsTheWords() {
+    OpenWindow open = open(demo());
+    open.keys(KeyCode.F1);
+    open.until("help is open", () -> help() != null);
+    assertThat(
+            OpenWindow.<Boolean>onToolkit(() -> says(Forecasts.known(help()), "settled pressure")))
+        .isTrue();
+    open.run(() -> Forecasts.known(help()).hide());
+  }
+
+  private static boolean says(Window window, String text) {
+    return window.getScene().getRoot().lookupAll(".help-word").stream()
+        .anyMatch(node -> node instanceof Label label && label.getText().equals(text));
+  }
+
+  private static @Nullable Window help() {
+    return Window.getWindows().stream()
+        .filter(window -> window instanceof Stage stage && stage.getTitle() != null)
+        .filter(window -> ((Stage) window).getTitle().startsWith("Help"))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static MenuItem item(OpenWindow open, String menu, String... path) {
+    MenuBar bar = open.nodes(MenuBar.class, any -> true).get(0);
+    Menu found =
+        bar.getMenus().stream().filter(m -> menu.equals(m.getText())).findFirst().orElseThrow();
+    found.getOnShowing().handle(null);
+    MenuItem item = found;
+    for (String name : path) {
+      item =
+          ((Menu) item)
+              .getItems().stream()
+                  .filter(each -> name.equals(each.getText()))
+                  .findFirst()
+                  .orElseThrow();
+    }
+    return item;
+  }
+}
