@@ -58,6 +58,7 @@ class ArchitectureTest {
             "dawngauge.trip",
             "dawngauge.tripfile",
             "dawngauge.ambient",
+            "dawngauge.feed",
             "dawngauge.forecast",
             "dawngauge.advice",
             "dawngauge.ledger",

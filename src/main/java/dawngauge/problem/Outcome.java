@@ -70,6 +70,18 @@ public record Outcome<T>(@Nullable T valueOrNull, List<Problem> problems) {
     return new Outcome<>(value == null ? null : change.apply(value), problems);
   }
 
+  /** What follows from the value, where there is one, with the problems of both. */
+  public <U> Outcome<U> then(Function<? super T, Outcome<U>> next) {
+    T value = valueOrNull;
+    if (value == null) {
+      return failed(problems);
+    }
+    Outcome<U> following = next.apply(value);
+    List<Problem> all = new ArrayList<>(problems);
+    all.addAll(following.problems);
+    return new Outcome<>(following.valueOrNull, all);
+  }
+
   /** The same value with further problems added behind. */
   public Outcome<T> with(List<Problem> further) {
     List<Problem> all = new ArrayList<>(problems);

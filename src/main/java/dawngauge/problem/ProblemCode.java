@@ -286,6 +286,73 @@ public enum ProblemCode {
       "\"{0}\" is no place on the earth; write latitude -90 to 90 and longitude -180 to 180, such as"
           + " 37.469, -105.87"),
 
+  // Weather services
+  NOT_A_CONTACT(
+      Severity.ERROR,
+      "\"{0}\" is no contact; write an e-mail address or a web address, which the weather services"
+          + " will see"),
+  NOT_A_SERVICE_ADDRESS(
+      Severity.ERROR,
+      "\"{0}\" is no address of a weather service; write one that begins with https:// and has no"
+          + " question mark; http:// is for this computer only, such as http://127.0.0.1:8080"),
+  FEED_UNREACHABLE(
+      Severity.GAP,
+      "{0} cannot be reached ({1}): what is known already stays as it is; refresh again when there is"
+          + " a connection"),
+  FEED_BUSY(
+      Severity.GAP, "{0} is busy and asks to be left alone until {1}; refresh again after that"),
+  FEED_DENIED(
+      Severity.GAP,
+      "{0} refuses to answer this program (status {1}); check the contact in the settings, and refresh"
+          + " later"),
+  FEED_OUTSIDE_AREA(
+      Severity.GAP,
+      "{0} has nothing for this place (status {1}); ask another service, or type the temperature"),
+  FEED_REJECTED(
+      Severity.GAP,
+      "{0} does not take the question (status {1}); type the temperature, and look for a newer version"
+          + " of this program"),
+  FEED_FAILED(
+      Severity.GAP,
+      "{0} has a fault of its own (status {1}, asked {2} times); refresh later, or type the"
+          + " temperature"),
+  FEED_NOT_UNDERSTOOD(
+      Severity.GAP,
+      "{0} sent what is no answer to the question ({1}): nothing of it is used; refresh later, or type"
+          + " the temperature"),
+  FEED_TOO_LARGE(
+      Severity.GAP,
+      "{0} sent more than {1} MiB, the most that is read: nothing of it is used; refresh later, or type"
+          + " the temperature"),
+  FEED_REDIRECTED(
+      Severity.GAP,
+      "{0} points to {1}, which is not followed; check the address of the service in the settings"),
+  FEED_NO_TEMPERATURE(
+      Severity.GAP,
+      "{0} gives no temperature from {1} to {2}; refresh nearer to the day, or type it"),
+  FEED_NO_OBSERVATIONS(
+      Severity.GAP, "{0} has forecasts only, nothing measured; type what the air was"),
+  FEED_CANCELLED(
+      Severity.GAP,
+      "the question to {0} was stopped before the answer: what is known already stays as it is;"
+          + " refresh to ask again"),
+  FEED_ABSURD(
+      Severity.NOTE,
+      "{0} gives temperatures that cannot be: {1}; they are left out; type the temperature there if it"
+          + " matters"),
+  FEED_UNREAD(
+      Severity.NOTE,
+      "{0} sent {1} temperatures that are not understood, such as {2}; they are left out; look for a"
+          + " newer version of this program"),
+  FEED_COARSER(
+      Severity.NOTE,
+      "{0} has no detailed forecast now; its hourly one, rounded to whole degrees, is used; refresh"
+          + " later for the other"),
+  FEED_DEPRECATED(
+      Severity.NOTE,
+      "{0} says that it will stop answering this kind of question; look for a newer version of this"
+          + " program"),
+
   // Command line
   NO_SUCH_POSITION(
       Severity.ERROR, "there is no tire position \"{0}\"; the rig has {1}, or their words"),
