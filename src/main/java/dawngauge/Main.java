@@ -2,8 +2,11 @@ package dawngauge;
 
 import dawngauge.cli.CommandLineFace;
 import dawngauge.cli.Console;
+import dawngauge.planner.FeedDesk;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
+import dawngauge.planner.WeatherDesk;
+import dawngauge.settings.FeedSettings;
 import dawngauge.settings.SettingsFile;
 import dawngauge.settings.SystemTheme;
 import dawngauge.trip.Trip;
@@ -30,7 +33,23 @@ public final class Main {
     PrintWriter out = utf8(FileDescriptor.out);
     PrintWriter err = utf8(FileDescriptor.err);
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
-    int code = CommandLineFace.run(planner, new Console(System.in, out, err), Main::open, args);
+    Path folder = folder();
+    UserDesk desk =
+        new UserDesk(
+            folder,
+            Clock.system(ZoneId.systemDefault()),
+            ProcessHandle.current().pid(),
+            process -> ProcessHandle.of(process).isPresent());
+    WeatherDesk weather =
+        new FeedDesk(
+            desk, FeedSettings.of(folder), cache(folder), "Dawngauge/0.1.0", Clock.systemUTC());
+    int code =
+        CommandLineFace.run(
+            planner,
+            new Console(System.in, out, err),
+            weather,
+            (use, trip, file) -> open(use, desk, weather, trip, file),
+            args);
     out.flush();
     err.flush();
     if (code != 0) {
@@ -38,16 +57,11 @@ public final class Main {
     }
   }
 
-  private static boolean open(Planner planner, Trip trip, Optional<Path> file) {
-    UserDesk desk =
-        new UserDesk(
-            folder(),
-            Clock.system(ZoneId.systemDefault()),
-            ProcessHandle.current().pid(),
-            process -> ProcessHandle.of(process).isPresent());
+  private static boolean open(
+      Planner planner, UserDesk desk, WeatherDesk weather, Trip trip, Optional<Path> file) {
     boolean dark =
         SystemTheme.isDark(System.getenv(), Path.of(System.getProperty("user.home", ".")));
-    return WindowStart.open(planner, desk, dark, trip, file);
+    return WindowStart.open(planner, desk, weather, dark, trip, file);
   }
 
   /** The user's own folder; a packager or test may name another. */
@@ -55,6 +69,14 @@ public final class Main {
     String named = System.getProperty("dawngauge.folder", "");
     return Path.of(
         named.isEmpty() ? ProjectDirectories.from("", "", "dawngauge").dataLocalDir : named);
+  }
+
+  /** The folder for answers of weather services, which anybody may empty. */
+  private static Path cache(Path folder) {
+    boolean named = !System.getProperty("dawngauge.folder", "").isEmpty();
+    return named
+        ? folder.resolve("cache")
+        : Path.of(ProjectDirectories.from("", "", "dawngauge").cacheDir);
   }
 
   /** Straight to the stream: {@code System.out} would hide that it cannot be written. */

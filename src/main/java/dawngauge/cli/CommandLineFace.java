@@ -1,6 +1,7 @@
 package dawngauge.cli;
 
 import dawngauge.planner.Planner;
+import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
@@ -86,31 +87,38 @@ public final class CommandLineFace implements Callable<Integer> {
    * @return the exit code
    */
   public static int run(Planner planner, Console console, String... arguments) {
-    return run(planner, console, (use, trip, path) -> false, arguments);
+    return run(planner, console, new ClosedDesk(), (use, trip, path) -> false, arguments);
   }
 
   /**
    * Runs what was typed.
    *
+   * @param weather the way to the weather services
    * @param opener opens the window
    * @return the exit code
    */
   public static int run(
-      Planner planner, Console console, WindowOpener opener, String... arguments) {
+      Planner planner,
+      Console console,
+      WeatherDesk weather,
+      WindowOpener opener,
+      String... arguments) {
     try {
-      return commands(planner, console, opener).execute(arguments);
+      return commands(planner, console, weather, opener).execute(arguments);
     } catch (StackOverflowError | OutOfMemoryError e) {
       return internalError(console, e);
     }
   }
 
   /** Every command with its options. */
-  static CommandLine commands(Planner planner, Console console, WindowOpener opener) {
+  static CommandLine commands(
+      Planner planner, Console console, WeatherDesk weather, WindowOpener opener) {
     CommandLine line = new CommandLine(new CommandLineFace(planner, console, opener));
     line.addSubcommand(new ForecastCommand(planner, console));
     line.addSubcommand(new ExplainCommand(planner, console));
     line.addSubcommand(new FitnessCommand(planner, console));
     line.addSubcommand(new NewCommand(planner, console));
+    line.addSubcommand(new WeatherCommand(planner, console, weather));
     line.registerConverter(
         ForecastCommand.Format.class, new Choice<>(ForecastCommand.Format.class));
     line.registerConverter(ExplainCommand.When.class, new Choice<>(ExplainCommand.When.class));
@@ -164,7 +172,7 @@ public final class CommandLineFace implements Callable<Integer> {
       return ExitCode.DONE;
     }
     if (file == null) {
-      commands(planner, console, opener).usage(console.out());
+      commands(planner, console, new ClosedDesk(), opener).usage(console.out());
       return ExitCode.DONE;
     }
     console.err().println("No window can be opened here, so this is the forecast as text.");

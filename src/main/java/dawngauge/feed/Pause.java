@@ -6,6 +6,9 @@ import java.time.Duration;
 @FunctionalInterface
 public interface Pause {
 
+  /** Waits. */
+  Pause WAITING = length -> Thread.sleep(Math.max(1, length.toMillis()));
+
   /**
    * Returns after that long.
    *

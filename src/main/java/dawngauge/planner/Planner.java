@@ -129,6 +129,11 @@ public final class Planner {
     return FitnessCheck.of(trip, new FitnessCheck.Options(settings.reserve().value()));
   }
 
+  /** A trip as its file has it. */
+  public String text(Trip trip) {
+    return TripFile.text(trip);
+  }
+
   /** Text of a starter trip file, whose notes say where each figure is read. */
   public String starter() {
     return TripFile.starter();

@@ -1,6 +1,7 @@
 package dawngauge.planner;
 
 import dawngauge.ambient.WeatherService;
+import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,6 @@ public interface WeatherDesk {
   /** The user no longer agrees. */
   void withdraw();
 
-  /** The services, once the user has agreed; it may only be asked then. */
-  WeatherService service();
+  /** The services; why there are none as long as the user has not agreed, or settings are wrong. */
+  Outcome<WeatherService> service();
 }

@@ -287,6 +287,14 @@ public enum ProblemCode {
           + " 37.469, -105.87"),
 
   // Weather services
+  NO_CONSENT(
+      Severity.ERROR,
+      "nothing is asked before you agree to what is sent where and give a contact that the weather"
+          + " services see"),
+  NOT_A_SERVICE(
+      Severity.ERROR,
+      "\"{0}\" in feeds.properties is no weather service, or stands there twice; write {1} in the order"
+          + " wanted, with commas between"),
   NOT_A_CONTACT(
       Severity.ERROR,
       "\"{0}\" is no contact; write an e-mail address or a web address, which the weather services"

@@ -8,7 +8,9 @@ import java.util.Optional;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextInputDialog;
+import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 
@@ -84,6 +86,28 @@ final class DialogAsker implements FileAsker {
     dialog.setHeaderText(null);
     dialog.setContentText("Name of the rig");
     return dialog.showAndWait().filter(name -> !name.isBlank());
+  }
+
+  @Override
+  public Optional<String> agree(List<String> told, String offered, String wrong) {
+    ButtonType agree = new ButtonType("I agree", ButtonBar.ButtonData.OK_DONE);
+    TextInputDialog dialog = new TextInputDialog(offered);
+    dialog.initOwner(stage);
+    dialog.setTitle("Air from weather services");
+    dialog.setHeaderText(null);
+    Label words = new Label(String.join("\n\n", told));
+    words.setWrapText(true);
+    words.setPrefWidth(500);
+    Label name = new Label("Your contact, an e-mail or web address");
+    name.setLabelFor(dialog.getEditor());
+    Label error = new Label(wrong);
+    error.getStyleClass().add("field-error");
+    error.setWrapText(true);
+    dialog.getEditor().setAccessibleText("Your contact");
+    dialog.getDialogPane().setContent(new VBox(10, words, name, dialog.getEditor(), error));
+    dialog.getDialogPane().getButtonTypes().setAll(agree, ButtonType.CANCEL);
+    dialog.setResultConverter(type -> type == agree ? dialog.getEditor().getText() : null);
+    return dialog.showAndWait();
   }
 
   private ButtonType ask(String text, ButtonType... answers) {

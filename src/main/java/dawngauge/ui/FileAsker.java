@@ -45,6 +45,16 @@ public interface FileAsker {
    */
   Optional<String> rigName(String offered);
 
+  /**
+   * Whether the user agrees to what weather services are sent, with a contact for them.
+   *
+   * @param told what is sent where
+   * @param offered the contact offered, perhaps empty
+   * @param wrong what was wrong with the contact given before; empty the first time
+   * @return the contact; empty where the user does not agree
+   */
+  Optional<String> agree(List<String> told, String offered, String wrong);
+
   /** What becomes of edits that are not saved. */
   enum Leave {
     /** They are saved first. */

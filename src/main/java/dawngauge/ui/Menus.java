@@ -22,9 +22,10 @@ final class Menus {
   private static final String ABOUT =
       "Dawngauge 0.1.0 forecasts tire pressure and load margin along a haul.\n\n"
           + "Places: GeoNames, CC BY 4.0, geonames.org. Typical temperatures: fitted to NOAA climate"
-          + " normals, public domain.\n\n"
+          + " normals, public domain. Forecasts, where you ask for them: U.S. National Weather Service,"
+          + " public domain; MET Norway, CC BY 4.0.\n\n"
           + "Built on OpenJFX (GPL v2 with Classpath Exception), AtlantaFX (MIT), Jackson, picocli,"
-          + " Hipparchus and commons-suncalc (Apache 2.0), directories (MPL 2.0).\n\n";
+          + " Hipparchus, OkHttp and commons-suncalc (Apache 2.0), directories (MPL 2.0).\n\n";
 
   private final PlannerWindow window;
   private final TripDocument document;
@@ -32,6 +33,7 @@ final class Menus {
   private final WindowFiles files;
   private final UserDesk desk;
   private final KeptRigsMenu rigs;
+  private final WeatherActions air;
 
   Menus(
       PlannerWindow window,
@@ -39,7 +41,9 @@ final class Menus {
       RouteView route,
       WindowFiles files,
       UserDesk desk,
-      KeptRigsMenu rigs) {
+      KeptRigsMenu rigs,
+      WeatherActions air) {
+    this.air = air;
     this.window = window;
     this.document = document;
     this.route = route;
@@ -49,7 +53,7 @@ final class Menus {
   }
 
   MenuBar bar() {
-    return new MenuBar(file(), edit(), view(), rigs.menu(), help());
+    return new MenuBar(file(), edit(), view(), rigs.menu(), air(), help());
   }
 
   private Menu file() {
@@ -147,6 +151,23 @@ final class Menus {
                             .setSelected(item.getUserData() == desk.state().theme()));
     tick.run();
     menu.setOnShowing(event -> tick.run());
+    return menu;
+  }
+
+  private Menu air() {
+    MenuItem fill = item("Fill in expected air", "Shortcut+R", air::fill);
+    fill.disableProperty().bind(air.askingProperty());
+    MenuItem withdraw = item("Ask nobody any more", "", air::withdraw);
+    Menu menu =
+        new Menu(
+            "Air",
+            null,
+            fill,
+            item("Typical air for the dates alone", "", air::typical),
+            new SeparatorMenuItem(),
+            item("What is sent where…", "", air::askAgain),
+            withdraw);
+    menu.setOnShowing(event -> withdraw.setDisable(!air.agreed()));
     return menu;
   }
 

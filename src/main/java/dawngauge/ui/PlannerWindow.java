@@ -5,6 +5,7 @@ import atlantafx.base.theme.PrimerLight;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
+import dawngauge.planner.WeatherDesk;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.UserState;
 import dawngauge.ui.common.Tasks;
@@ -52,6 +53,7 @@ public final class PlannerWindow {
   private final UserDesk desk;
   private final TripDocument document;
   private final WindowFiles files;
+  private final WeatherActions air;
   private final NoticeBar notices = new NoticeBar();
   private final RouteView route;
   private final RigView rig;
@@ -69,6 +71,7 @@ public final class PlannerWindow {
    * @param stage the stage
    * @param planner the use cases
    * @param desk what is kept in the user's own folder
+   * @param weather the way to the weather services
    * @param document the trip to show
    * @param asker asks the user about files
    * @param systemDark whether the system's windows are dark
@@ -77,6 +80,7 @@ public final class PlannerWindow {
       Stage stage,
       Planner planner,
       UserDesk desk,
+      WeatherDesk weather,
       TripDocument document,
       FileAsker asker,
       boolean systemDark) {
@@ -90,6 +94,7 @@ public final class PlannerWindow {
     this.rig = new RigView(document, planner);
     this.root = new BorderPane(route);
     this.files = new WindowFiles(document, desk, asker, notices, () -> root);
+    this.air = new WeatherActions(document, weather, asker, notices);
     KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices);
     places.selectedToggleProperty().addListener(change -> showPlace());
     places.selectToggle("Rig".equals(desk.state().place()) ? rigButton : routeButton);
@@ -97,7 +102,7 @@ public final class PlannerWindow {
     caution.getStyleClass().add("caution");
     caution.setWrapText(true);
     root.setTop(
-        new VBox(new Menus(this, document, route, files, desk, rigs).bar(), head(), notices));
+        new VBox(new Menus(this, document, route, files, desk, rigs, air).bar(), head(), notices));
     root.setBottom(caution);
     UserState.Window last = desk.state().window();
     Scene scene = new Scene(root, last.width(), last.height());
@@ -250,6 +255,8 @@ public final class PlannerWindow {
     undo.disableProperty().bind(document.undoableProperty().not());
     Button redo = button("Redo", document::redo);
     redo.disableProperty().bind(document.redoableProperty().not());
+    Button fill = button("Fill in air", air::fill);
+    fill.disableProperty().bind(air.askingProperty());
     Button units = button("", this::switchUnits);
     units
         .textProperty()
@@ -264,7 +271,7 @@ public final class PlannerWindow {
     theme
         .textProperty()
         .bind(Bindings.createStringBinding(() -> dark.get() ? "Light" : "Dark", dark));
-    HBox head = new HBox(8, name, routeButton, rigButton, gap, undo, redo, units, theme);
+    HBox head = new HBox(8, name, routeButton, rigButton, gap, fill, undo, redo, units, theme);
     head.getStyleClass().add("head");
     return head;
   }

@@ -2,6 +2,7 @@ package dawngauge.ui;
 
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
+import dawngauge.planner.WeatherDesk;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
 import java.nio.file.Path;
@@ -26,13 +27,19 @@ public final class WindowStart {
    *
    * @param planner the use cases
    * @param desk what is kept in the user's own folder
+   * @param weather the way to the weather services
    * @param systemDark whether the system's windows are dark
    * @param trip the trip to show
    * @param file its file; empty for a copy that has none
    * @return false where no window can be opened: no display, a dead one, no toolkit
    */
   public static boolean open(
-      Planner planner, UserDesk desk, boolean systemDark, Trip trip, Optional<Path> file) {
+      Planner planner,
+      UserDesk desk,
+      WeatherDesk weather,
+      boolean systemDark,
+      Trip trip,
+      Optional<Path> file) {
     filler =
         stage -> {
           TripDocument document = new TripDocument(planner, trip);
@@ -40,7 +47,8 @@ public final class WindowStart {
           file.ifPresent(
               opened -> desk.remember(s -> s.withRecent(opened.toAbsolutePath().toString())));
           PlannerWindow window =
-              new PlannerWindow(stage, planner, desk, document, new DialogAsker(stage), systemDark);
+              new PlannerWindow(
+                  stage, planner, desk, weather, document, new DialogAsker(stage), systemDark);
           boolean starter = planner.starterTrip().value().filter(trip::equals).isPresent();
           if (file.isEmpty() && starter) {
             window.showFirst();

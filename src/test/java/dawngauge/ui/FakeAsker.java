@@ -12,6 +12,10 @@ final class FakeAsker implements FileAsker {
   Optional<Path> file = Optional.empty();
   Leave leave = Leave.DROP;
   boolean agrees = true;
+  String contact = "crew@example.org";
+
+  /** So many questions for consent are answered before it is refused. */
+  int refuseAfter = Integer.MAX_VALUE;
 
   @Override
   public Optional<Path> fileToOpen() {
@@ -41,6 +45,12 @@ final class FakeAsker implements FileAsker {
   public boolean replaceChanged(String name) {
     asked.add("replace " + name);
     return agrees;
+  }
+
+  @Override
+  public Optional<String> agree(List<String> told, String offered, String wrong) {
+    asked.add("agree " + offered + wrong);
+    return agrees && asked.size() < refuseAfter ? Optional.of(contact) : Optional.empty();
   }
 
   @Override

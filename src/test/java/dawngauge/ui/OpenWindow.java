@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
+import dawngauge.testdata.FakeWeatherDesk;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
@@ -39,12 +40,14 @@ final class OpenWindow {
   final TripDocument document;
   final PlannerWindow window;
   final FakeAsker answers = new FakeAsker();
+  final FakeWeatherDesk weather = new FakeWeatherDesk();
   private final FxRobot robot = new FxRobot();
 
   private OpenWindow(Stage stage, UserDesk desk, TripDocument document) {
     this.stage = stage;
     this.document = document;
-    this.window = new PlannerWindow(stage, WindowTest.planner(), desk, document, answers, false);
+    this.window =
+        new PlannerWindow(stage, WindowTest.planner(), desk, weather, document, answers, false);
     stage.setX(0);
     stage.setY(0);
     stage.show();

@@ -1,0 +1,36 @@
+package dawngauge.cli;
+
+import dawngauge.ambient.WeatherService;
+import dawngauge.planner.WeatherDesk;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import java.util.List;
+import java.util.Optional;
+
+/** No way to any weather service. */
+final class ClosedDesk implements WeatherDesk {
+
+  @Override
+  public List<String> told() {
+    return List.of();
+  }
+
+  @Override
+  public Optional<String> contact() {
+    return Optional.empty();
+  }
+
+  @Override
+  public Optional<Problem> agree(String contact) {
+    return Optional.of(Problem.of(ProblemCode.NO_CONSENT, ""));
+  }
+
+  @Override
+  public void withdraw() {}
+
+  @Override
+  public Outcome<WeatherService> service() {
+    return Outcome.failed(Problem.of(ProblemCode.NO_CONSENT, ""));
+  }
+}

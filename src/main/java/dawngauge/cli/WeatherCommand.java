@@ -1,0 +1,116 @@
+package dawngauge.cli;
+
+import dawngauge.ambient.WeatherFill;
+import dawngauge.ambient.WeatherService;
+import dawngauge.ledger.WeatherSummary;
+import dawngauge.planner.Planner;
+import dawngauge.planner.WeatherDesk;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Trip;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Fills a trip with the air that weather services expect along it. */
+@Command(
+    name = "weather",
+    description =
+        "Fill a trip with the air that open weather services expect along it, and with typical air"
+            + " where they do not reach; what is typed stays.")
+final class WeatherCommand implements Callable<Integer> {
+
+  private final Planner planner;
+  private final Console console;
+  private final WeatherDesk weather;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
+  private String file = "";
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "FILE",
+      description = "Write the filled trip there; - is standard output.")
+  private String out = "";
+
+  @Option(names = "--force", description = "Let --out replace a file that exists.")
+  private boolean force;
+
+  @Option(
+      names = "--agree",
+      paramLabel = "CONTACT",
+      description = "Agree, from now on, to what is sent where; an e-mail or web address of yours.")
+  private @Nullable String agree;
+
+  @Option(names = "--typical", description = "Ask nobody; typical air for the dates alone.")
+  private boolean typical;
+
+  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
+  private UnitSystem units = UnitSystem.US;
+
+  WeatherCommand(Planner planner, Console console, WeatherDesk weather) {
+    this.planner = planner;
+    this.console = console;
+    this.weather = weather;
+  }
+
+  @Override
+  public Integer call() {
+    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    if (!opened.hasValue()) {
+      return TripArgument.refuse(console, file, opened.problems());
+    }
+    if (agree != null) {
+      Optional<Problem> wrong = weather.agree(agree);
+      if (wrong.isPresent()) {
+        console.err().println(wrong.get().text());
+        return ExitCode.USAGE;
+      }
+    }
+    Optional<WeatherFill.Result> result = filled(opened.get());
+    if (result.isEmpty()) {
+      return ExitCode.USAGE;
+    }
+    Trip trip = result.get().trip();
+    int written = new Output(planner, console).write(planner.text(trip), out, file, force);
+    if (written == ExitCode.DONE) {
+      tell(WeatherSummary.of(result.get(), planner.airChanges(trip), 0, units));
+    }
+    return written;
+  }
+
+  private Optional<WeatherFill.Result> filled(Trip trip) {
+    if (typical) {
+      return Optional.of(planner.typical(trip));
+    }
+    Outcome<WeatherService> service = weather.service();
+    if (!service.hasValue()) {
+      weather.told().forEach(console.err()::println);
+      service.problems().forEach(problem -> console.err().println(problem.text()));
+      console.err().println("To agree: --agree you@example.org; without: --typical");
+      return Optional.empty();
+    }
+    return Optional.of(
+        planner.weather(
+            trip,
+            service.get(),
+            (done, all, place) -> {
+              console.err().println("asking for " + place + ", " + done + " of " + all + " known");
+              return true;
+            }));
+  }
+
+  /** The trip may go to standard output: words then do not. */
+  private void tell(WeatherSummary summary) {
+    var words = out.equals(TripArgument.STANDARD) ? console.err() : console.out();
+    summary.lines().forEach(words::println);
+    List<String> problems = summary.problems();
+    problems.forEach(console.err()::println);
+  }
+}

@@ -1,0 +1,174 @@
+package dawngauge.ui;
+
+import dawngauge.advice.Advice;
+import dawngauge.advice.Mark;
+import dawngauge.ambient.WeatherFill;
+import dawngauge.ambient.WeatherService;
+import dawngauge.ledger.WeatherSummary;
+import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.WeatherDesk;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.Texts;
+import dawngauge.ui.common.TripDocument;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import org.jspecify.annotations.Nullable;
+
+/** Fills the trip with expected air, beside everything else; one step that undo takes back. */
+final class WeatherActions {
+
+  private static final String AIR = "air";
+
+  private final TripDocument document;
+  private final WeatherDesk weather;
+  private final FileAsker asker;
+  private final NoticeBar notices;
+  private final ReadOnlyBooleanWrapper asking = new ReadOnlyBooleanWrapper(false);
+  private Tasks.Job job = Tasks.none();
+
+  WeatherActions(TripDocument document, WeatherDesk weather, FileAsker asker, NoticeBar notices) {
+    this.document = document;
+    this.weather = weather;
+    this.asker = asker;
+    this.notices = notices;
+  }
+
+  /** Whether services are being asked. */
+  ReadOnlyBooleanProperty askingProperty() {
+    return asking.getReadOnlyProperty();
+  }
+
+  /** Whether the user has agreed. */
+  boolean agreed() {
+    return weather.contact().isPresent();
+  }
+
+  /** Asks the services, after asking the user once. */
+  void fill() {
+    if (!asking.get() && (agreed() || askAgain())) {
+      Outcome<WeatherService> service = weather.service();
+      if (service.hasValue()) {
+        ask(service.get());
+      } else {
+        notices.tell(AIR, messages(service.problems()));
+      }
+    }
+  }
+
+  private void ask(WeatherService service) {
+    asking.set(true);
+    Trip trip = document.trip();
+    job =
+        Tasks.work(
+            going ->
+                document
+                    .planner()
+                    .weather(
+                        trip,
+                        service,
+                        (done, all, place) -> {
+                          Platform.runLater(() -> progress(going, done, all, place));
+                          return !going.isGivenUp();
+                        }),
+            result -> {
+              asking.set(false);
+              take(trip, result);
+            },
+            wrong -> {
+              asking.set(false);
+              notices.tell(AIR, "The weather services could not be asked: " + wrong);
+            });
+  }
+
+  private void progress(Tasks.Job going, int done, int all, String place) {
+    if (!going.isGivenUp() && asking.get()) {
+      notices.tell(
+          AIR,
+          "Asking for " + Texts.shortened(place) + ": " + done + " of " + all + " places known.",
+          notices.acting(AIR, "Stop", this::stop));
+    }
+  }
+
+  private void stop() {
+    job.giveUp();
+    asking.set(false);
+    notices.tell(AIR, "Stopped; the air stays as it was.");
+  }
+
+  private void take(Trip asked, WeatherFill.Result result) {
+    if (!document.trip().equals(asked)) {
+      notices.tell(
+          AIR,
+          "The trip was edited while the services were asked; ask once more, most of it is known now.",
+          notices.acting(AIR, "Ask once more", this::fill));
+      return;
+    }
+    PlannedTrip before = document.planned();
+    document.edit(result.trip());
+    WeatherSummary summary =
+        WeatherSummary.of(
+            result,
+            document.planner().airChanges(result.trip()),
+            otherMarks(before.advice(), document.planned().advice()),
+            document.units());
+    List<String> lines = new ArrayList<>(summary.lines());
+    lines.addAll(summary.problems());
+    notices.tell(AIR, String.join("\n", lines));
+  }
+
+  /** How many stops have another mark. */
+  private static int otherMarks(@Nullable Advice before, @Nullable Advice now) {
+    List<Mark> was = marks(before);
+    List<Mark> is = marks(now);
+    int other = 0;
+    for (int i = 0; i < Math.min(was.size(), is.size()); i++) {
+      other += Objects.equals(was.get(i), is.get(i)) ? 0 : 1;
+    }
+    return other;
+  }
+
+  private static List<Mark> marks(@Nullable Advice advice) {
+    return advice == null ? List.of() : advice.stops().stream().map(stop -> stop.mark()).toList();
+  }
+
+  /** Fills in typical air; nobody is asked. */
+  void typical() {
+    take(document.trip(), document.planner().typical(document.trip()));
+  }
+
+  /** Tells what is sent where and asks for consent; whether it is given. */
+  boolean askAgain() {
+    String offered = weather.contact().orElse("");
+    String wrong = "";
+    while (true) {
+      Optional<String> contact = asker.agree(weather.told(), offered, wrong);
+      if (contact.isEmpty()) {
+        return agreed();
+      }
+      Optional<Problem> problem = weather.agree(contact.get());
+      if (problem.isEmpty()) {
+        return true;
+      }
+      offered = contact.get();
+      wrong = problem.get().text();
+    }
+  }
+
+  /** Withdraws consent. */
+  void withdraw() {
+    weather.withdraw();
+    notices.tell(AIR, "No weather service is asked any more until you agree again.");
+  }
+
+  private static String messages(List<Problem> problems) {
+    return String.join("\n", problems.stream().map(Problem::text).toList());
+  }
+}

@@ -1,0 +1,86 @@
+package dawngauge.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.testdata.FakeWeatherDesk;
+import dawngauge.trip.Provenance;
+import dawngauge.trip.Trip;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command that fills in air. */
+class WeatherCommandTest {
+
+  private final FakeWeatherDesk weather = new FakeWeatherDesk();
+
+  private Run run(String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    Console console =
+        new Console(InputStream.nullInputStream(), new PrintWriter(out), new PrintWriter(err));
+    int code =
+        CommandLineFace.run(
+            Run.planner(), console, weather, (planner, trip, file) -> false, arguments);
+    console.out().flush();
+    console.err().flush();
+    return new Run(code, out.toString(), err.toString());
+  }
+
+  private static Trip opened(Path file) {
+    return Run.planner().open(file).get();
+  }
+
+  @Test
+  void withoutConsentNothingIsAskedAndItTellsHowToGiveIt(@TempDir Path folder) {
+    Path out = folder.resolve("filled.dawngauge");
+    Run run = run("weather", Run.DEMO, "--out", out.toString());
+    assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(run.err()).contains("sent to a service of this test").contains("--agree");
+    assertThat(weather.asked()).isZero();
+    assertThat(out).doesNotExist();
+    assertThat(run("weather", Run.DEMO, "--out", out.toString(), "--agree", "nobody").code())
+        .isEqualTo(ExitCode.USAGE);
+  }
+
+  @Test
+  void theFilledTripIsWrittenAndTheTripFileStays(@TempDir Path folder) {
+    Path out = folder.resolve("filled.dawngauge");
+    String before = Run.text(Run.DEMO);
+    Run run = run("weather", Run.DEMO, "--out", out.toString(), "--agree", "crew@example.org");
+    assertThat(run.code()).isEqualTo(ExitCode.DONE);
+    assertThat(run.out()).contains("by Test service").contains("What is typed stays");
+    assertThat(run.err()).contains("asking for ");
+    assertThat(Run.text(Run.DEMO)).isEqualTo(before);
+    assertThat(opened(out).ambient())
+        .anyMatch(entry -> entry.provenance().kind() == Provenance.Kind.FEED);
+    // The trip file stores what was used: the plan is the same where nobody can be asked.
+    assertThat(Run.of("forecast", out.toString()).code()).isEqualTo(ExitCode.DONE);
+    assertThat(run("weather", Run.DEMO, "--out", Run.DEMO).code()).isEqualTo(ExitCode.CANNOT_WRITE);
+    assertThat(Run.text(Run.DEMO)).isEqualTo(before);
+  }
+
+  @Test
+  void typicalAirNeedsNobody(@TempDir Path folder) {
+    Path out = folder.resolve("filled.dawngauge");
+    Run run = run("weather", Run.DEMO, "--out", out.toString(), "--typical");
+    assertThat(run.code()).isEqualTo(ExitCode.DONE);
+    assertThat(run.out()).contains("typical for the date, not a forecast");
+    assertThat(weather.asked()).isZero();
+    assertThat(opened(out).ambient())
+        .anyMatch(entry -> entry.provenance().kind() == Provenance.Kind.TYPICAL);
+  }
+
+  @Test
+  void aServiceThatCannotBeReachedIsNamedAndTypicalAirStandsIn(@TempDir Path folder) {
+    weather.fail();
+    Path out = folder.resolve("filled.dawngauge");
+    Run run = run("weather", Run.DEMO, "--out", out.toString(), "--agree", "crew@example.org");
+    assertThat(run.code()).isEqualTo(ExitCode.DONE);
+    assertThat(run.err()).contains("Test service cannot be reached");
+    assertThat(run.out()).contains("typical");
+  }
+}

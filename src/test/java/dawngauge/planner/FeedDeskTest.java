@@ -1,0 +1,82 @@
+package dawngauge.planner;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.ambient.WeatherService;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.ProblemCode;
+import dawngauge.settings.FeedSettings;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Consent, and which services it opens; nothing is asked here. */
+class FeedDeskTest {
+
+  private static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2027-04-06T12:00:00Z"), ZoneOffset.UTC);
+
+  private Path folder = Path.of("");
+
+  @BeforeEach
+  void own(@TempDir Path own) {
+    folder = own;
+  }
+
+  private FeedDesk desk() {
+    UserDesk user = new UserDesk(folder, CLOCK, 1, process -> false);
+    return new FeedDesk(
+        user, FeedSettings.of(folder), folder.resolve("cache"), "Dawngauge/test", CLOCK);
+  }
+
+  @Test
+  void thereIsNoServiceWithoutConsent() {
+    FeedDesk desk = desk();
+    assertThat(desk.contact()).isEmpty();
+    assertThat(desk.service().problems().get(0).code()).isEqualTo(ProblemCode.NO_CONSENT);
+    assertThat(String.join(" ", desk.told()))
+        .contains("api.weather.gov")
+        .contains("api.met.no")
+        .contains("contact")
+        .contains("Nothing else of the trip");
+    assertThat(folder.resolve("cache")).doesNotExist();
+  }
+
+  @Test
+  void consentIsKeptAndCanBeWithdrawn() {
+    FeedDesk desk = desk();
+    assertThat(desk.agree("nobody").orElseThrow().code()).isEqualTo(ProblemCode.NOT_A_CONTACT);
+    assertThat(desk.contact()).isEmpty();
+    assertThat(desk.agree(" crew@example.org ")).isEmpty();
+    FeedDesk again = desk();
+    assertThat(again.contact()).contains("crew@example.org");
+    Outcome<WeatherService> service = again.service();
+    assertThat(service.get().name()).isEqualTo("U.S. National Weather Service, MET Norway");
+    assertThat(again.service().get()).isSameAs(service.get());
+    again.withdraw();
+    assertThat(again.service().hasValue()).isFalse();
+    assertThat(desk().contact()).isEmpty();
+  }
+
+  @Test
+  void aUsersSettingsGoBeforeAndWrongOnesAreNamed() throws IOException {
+    Path file = folder.resolve("feeds.properties");
+    Files.writeString(file, "order = met\nmet = http://127.0.0.1:9/mirror\nparallel = many\n");
+    FeedDesk desk = desk();
+    desk.agree("crew@example.org");
+    assertThat(desk.service().get().name()).isEqualTo("MET Norway");
+    Files.writeString(file, "met = http://weather.invalid\n");
+    assertThat(desk().service().problems().get(0).code())
+        .isEqualTo(ProblemCode.NOT_A_SERVICE_ADDRESS);
+    Files.writeString(file, "order = nws, nws\n");
+    assertThat(desk().service().problems().get(0).text()).contains("\"nws\"");
+    Files.writeString(file, "order = \\u00\n");
+    assertThat(desk().service().get().name()).startsWith("U.S. National");
+  }
+}
