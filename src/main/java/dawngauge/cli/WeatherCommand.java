@@ -101,7 +101,7 @@ final class WeatherCommand implements Callable<Integer> {
             trip,
             service.get(),
             (done, all, place) -> {
-              console.err().println("asking for " + place + ", " + done + " of " + all + " known");
+              console.err().println(place + ": asking, " + done + " of " + all + " places known");
               return true;
             }));
   }

@@ -65,7 +65,7 @@ final class Calls implements AutoCloseable {
             .readTimeout(limits.read())
             .writeTimeout(limits.read())
             .callTimeout(limits.whole())
-            .retryOnConnectionFailure(false)
+            .retryOnConnectionFailure(true) // a kept connection that the other side has closed
             .followRedirects(false)
             .followSslRedirects(false)
             .build();

@@ -27,6 +27,7 @@ final class HelpWindow {
     {"Up, Down on the trace", "go along the way; the figures are explained beside it"},
     {"Ctrl+1, Ctrl+2, Ctrl+3", "route, rig, what if"},
     {"Ctrl+E, Ctrl+L", "add a stop at the end, paste a list of places"},
+    {"Ctrl+R", "fill in the air that weather services expect"},
     {"Ctrl+U, Ctrl+D", "other units, light or dark"},
     {"Ctrl+Z, Ctrl+Shift+Z", "undo, redo"},
   };

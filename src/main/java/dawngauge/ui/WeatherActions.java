@@ -92,7 +92,13 @@ final class WeatherActions {
     if (!going.isGivenUp() && asking.get()) {
       notices.tell(
           AIR,
-          "Asking for " + Texts.shortened(place) + ": " + done + " of " + all + " places known.",
+          "Asking for the air: "
+              + Texts.shortened(place)
+              + ", "
+              + done
+              + " of "
+              + all
+              + " places known.",
           notices.acting(AIR, "Stop", this::stop));
     }
   }

@@ -53,7 +53,7 @@ class WeatherCommandTest {
     Run run = run("weather", Run.DEMO, "--out", out.toString(), "--agree", "crew@example.org");
     assertThat(run.code()).isEqualTo(ExitCode.DONE);
     assertThat(run.out()).contains("by Test service").contains("What is typed stays");
-    assertThat(run.err()).contains("asking for ");
+    assertThat(run.err()).contains(": asking, ");
     assertThat(Run.text(Run.DEMO)).isEqualTo(before);
     assertThat(opened(out).ambient())
         .anyMatch(entry -> entry.provenance().kind() == Provenance.Kind.FEED);

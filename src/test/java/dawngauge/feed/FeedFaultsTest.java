@@ -12,7 +12,18 @@ import dawngauge.ambient.WeatherAnswer;
 import dawngauge.geo.Coordinate;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.ProblemCode;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.time.Duration;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -187,6 +198,59 @@ class FeedFaultsTest extends FeedTest {
     for (String text : new String[] {"", "crew", "a b@example.org", "x\r\nHost: y", "@"}) {
       assertThat(Consent.parse(text).hasValue()).as(text).isFalse();
       assertThat(Consent.parse(text).problems().get(0).code()).isEqualTo(ProblemCode.NOT_A_CONTACT);
+    }
+  }
+
+  /** As HTTP/1.0 has it: the connection ends after the answer, and nobody says so. */
+  @Test
+  void aConnectionThatEndedQuietlyIsNoFault() throws IOException {
+    try (ServerSocket quiet = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
+      Thread answering = new Thread(() -> answer(quiet), "quiet server");
+      answering.setDaemon(true);
+      answering.start();
+      FeedOptions options =
+          new FeedOptions(
+              List.of(FeedOptions.MET),
+              Map.of(
+                  FeedOptions.MET,
+                  new ServiceAddress("http://127.0.0.1:" + quiet.getLocalPort() + "/met")),
+              limits());
+      try (FeedChain chain =
+          FeedChain.open(
+              options,
+              new Consent("crew@example.org"),
+              "Dawngauge/test",
+              cache.resolve("quiet"),
+              Clock.fixed(NOW, ZoneOffset.UTC),
+              waits::add)) {
+        for (int i = 0; i < 3; i++) {
+          assertThat(chain.forecast(query(new Coordinate(60 + i, 10), 1)).hasValue()).isTrue();
+        }
+      }
+      assertThat(waits).allSatisfy(wait -> assertThat(wait).isLessThan(Duration.ofMillis(600)));
+    }
+  }
+
+  private static void answer(ServerSocket server) {
+    while (!server.isClosed()) {
+      try (Socket socket = server.accept()) {
+        BufferedReader in =
+            new BufferedReader(
+                new InputStreamReader(socket.getInputStream(), StandardCharsets.US_ASCII));
+        String line = in.readLine();
+        while (line != null && !line.isEmpty()) {
+          line = in.readLine();
+        }
+        byte[] body = good().getBytes(StandardCharsets.UTF_8);
+        String head =
+            "HTTP/1.0 200 OK\r\nContent-Type: application/json\r\nContent-Length: "
+                + body.length
+                + "\r\n\r\n";
+        socket.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
+        socket.getOutputStream().write(body);
+      } catch (IOException ended) {
+        return;
+      }
     }
   }
 

@@ -76,7 +76,7 @@ abstract class FeedTest {
         waits::add);
   }
 
-  private static HttpLimits limits() {
+  static HttpLimits limits() {
     return new HttpLimits(
         Duration.ofSeconds(2),
         Duration.ofSeconds(2),
