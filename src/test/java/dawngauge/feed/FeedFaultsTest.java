@@ -19,11 +19,14 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -148,6 +151,45 @@ class FeedFaultsTest extends FeedTest {
   }
 
   @Test
+  void aPageInThePlaceOfAnAnswerIsNotUnderstood() {
+    answers(PATH, json(good()).withHeader("Content-Type", "text/html"));
+    assertThat(codes(asked())).containsExactly(ProblemCode.FEED_NOT_UNDERSTOOD);
+  }
+
+  @Test
+  void aSlowDripIsGivenUp() {
+    answers(PATH, json(good()).withChunkedDribbleDelay(50, 60_000));
+    assertThat(codes(asked())).containsExactly(ProblemCode.FEED_UNREACHABLE);
+  }
+
+  @Test
+  void anEmptyListHasNoTemperature() {
+    answers(
+        PATH,
+        json(
+            """
+            {"properties": {"meta": {"updated_at": "2027-04-06T11:40:00Z",
+              "units": {"air_temperature": "celsius"}}, "timeseries": []}}
+            """));
+    assertThat(codes(asked())).containsExactly(ProblemCode.FEED_NO_TEMPERATURE);
+  }
+
+  /** Fifty mebibytes: neither memory nor disk take them. */
+  @Test
+  void aFloodFillsNothing() throws IOException {
+    answers(PATH, json("{\"x\": \"" + "y".repeat(50 << 20) + "\"}"));
+    assertThat(codes(asked())).containsExactly(ProblemCode.FEED_TOO_LARGE);
+    reopen(FeedOptions.MET); // whatever was under way has ended
+    long kept = 0;
+    try (Stream<Path> files = Files.walk(cache)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        kept += Files.size(file);
+      }
+    }
+    assertThat(kept).isLessThan(1 << 20);
+  }
+
+  @Test
   void aServiceThatSaysNothingIsGivenUp() {
     answers(PATH, json(good()).withFixedDelay(10_000));
     assertThat(codes(asked())).containsExactly(ProblemCode.FEED_UNREACHABLE);
@@ -204,34 +246,48 @@ class FeedFaultsTest extends FeedTest {
   /** As HTTP/1.0 has it: the connection ends after the answer, and nobody says so. */
   @Test
   void aConnectionThatEndedQuietlyIsNoFault() throws IOException {
-    try (ServerSocket quiet = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
-      Thread answering = new Thread(() -> answer(quiet), "quiet server");
-      answering.setDaemon(true);
-      answering.start();
-      FeedOptions options =
-          new FeedOptions(
-              List.of(FeedOptions.MET),
-              Map.of(
-                  FeedOptions.MET,
-                  new ServiceAddress("http://127.0.0.1:" + quiet.getLocalPort() + "/met")),
-              limits());
-      try (FeedChain chain =
-          FeedChain.open(
-              options,
-              new Consent("crew@example.org"),
-              "Dawngauge/test",
-              cache.resolve("quiet"),
-              Clock.fixed(NOW, ZoneOffset.UTC),
-              waits::add)) {
-        for (int i = 0; i < 3; i++) {
-          assertThat(chain.forecast(query(new Coordinate(60 + i, 10), 1)).hasValue()).isTrue();
-        }
+    try (ServerSocket quiet = server(0);
+        FeedChain chain = open(quiet)) {
+      for (int i = 0; i < 3; i++) {
+        assertThat(chain.forecast(query(new Coordinate(60 + i, 10), 1)).hasValue()).isTrue();
       }
-      assertThat(waits).allSatisfy(wait -> assertThat(wait).isLessThan(Duration.ofMillis(600)));
+    }
+    assertThat(waits).allSatisfy(wait -> assertThat(wait).isLessThan(Duration.ofMillis(600)));
+  }
+
+  @Test
+  void aTruncatedBodyIsTold() throws IOException {
+    try (ServerSocket broken = server(1000);
+        FeedChain chain = open(broken)) {
+      assertThat(codes(chain.forecast(query(NORTH, 1))))
+          .containsExactly(ProblemCode.FEED_UNREACHABLE);
     }
   }
 
-  private static void answer(ServerSocket server) {
+  private FeedChain open(ServerSocket socket) {
+    String address = "http://127.0.0.1:" + socket.getLocalPort() + "/met";
+    return FeedChain.open(
+        new FeedOptions(
+            List.of(FeedOptions.MET),
+            Map.of(FeedOptions.MET, new ServiceAddress(address)),
+            limits()),
+        new Consent("crew@example.org"),
+        "Dawngauge/test",
+        cache.resolve("other"),
+        Clock.fixed(NOW, ZoneOffset.UTC),
+        waits::add);
+  }
+
+  /** A plain server whose answers are so many bytes shorter than it says. */
+  private static ServerSocket server(int missing) throws IOException {
+    ServerSocket socket = new ServerSocket(0, 5, InetAddress.getLoopbackAddress());
+    Thread answering = new Thread(() -> answer(socket, missing), "plain server");
+    answering.setDaemon(true);
+    answering.start();
+    return socket;
+  }
+
+  private static void answer(ServerSocket server, int missing) {
     while (!server.isClosed()) {
       try (Socket socket = server.accept()) {
         BufferedReader in =
@@ -244,7 +300,7 @@ class FeedFaultsTest extends FeedTest {
         byte[] body = good().getBytes(StandardCharsets.UTF_8);
         String head =
             "HTTP/1.0 200 OK\r\nContent-Type: application/json\r\nContent-Length: "
-                + body.length
+                + (body.length + missing)
                 + "\r\n\r\n";
         socket.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
         socket.getOutputStream().write(body);
