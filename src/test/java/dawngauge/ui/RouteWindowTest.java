@@ -166,4 +166,15 @@ class RouteWindowTest extends WindowTest {
     open.press(open.buttons("Undo").get(0));
     assertThat(open.document.trip().equals(demo())).isTrue();
   }
+
+  @Test
+  void enterGoesToTheFieldsOfAStopThatWasClicked() {
+    OpenWindow open = open(demo());
+    open.click(open.rows().get(1));
+    open.until("it is chosen", () -> open.chosen() == 1);
+    assertThat(open.rows().get(1).isFocused()).isTrue();
+    open.keys(KeyCode.ENTER);
+    open.until("its place has the keyboard", () -> open.field("Place").isFocused());
+    assertThat(open.field("Place").getText()).isEqualTo("Walsenburg CO");
+  }
 }

@@ -120,6 +120,7 @@ public final class LedgerPane extends VBox {
     if (event.getButton() != MouseButton.PRIMARY) {
       return;
     }
+    event.consume(); // the page around the rows would take the keyboard
     stopRows.get(index).requestFocus();
     if (event.isShiftDown()) {
       takeTo(index);

@@ -39,7 +39,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
   /** Narrower than this only one of trace and stop stands beside the ledger. */
   private static final double ROOM_FOR_BOTH = 1180;
 
-  private static final double LEDGER_MIN = 452;
+  private static final double LEDGER_MIN = 474;
 
   private final TripDocument document;
   private final BooleanProperty dark;

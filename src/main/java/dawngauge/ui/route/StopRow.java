@@ -27,7 +27,7 @@ final class StopRow extends GridPane {
 
   /** Columns of the ledger, in order, as the heading above it names them. */
   enum Column {
-    CLOCK(46, ""),
+    CLOCK(54, ""),
     PLACE(0, "stop"),
     READS(88, "arrive → leave"),
     MARGIN(48, "margin"),
