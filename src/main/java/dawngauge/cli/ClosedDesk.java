@@ -5,6 +5,7 @@ import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,6 +25,11 @@ final class ClosedDesk implements WeatherDesk {
   @Override
   public Optional<Problem> agree(String contact) {
     return Optional.of(Problem.of(ProblemCode.NO_CONSENT, ""));
+  }
+
+  @Override
+  public Instant now() {
+    return Instant.EPOCH;
   }
 
   @Override

@@ -34,7 +34,6 @@ final class WeatherCommand implements Callable<Integer> {
 
   @Option(
       names = "--out",
-      required = true,
       paramLabel = "FILE",
       description = "Write the filled trip there; - is standard output.")
   private String out = "";
@@ -51,6 +50,12 @@ final class WeatherCommand implements Callable<Integer> {
   @Option(names = "--typical", description = "Ask nobody; typical air for the dates alone.")
   private boolean typical;
 
+  @Option(
+      names = "--measured",
+      description =
+          "Write nothing; print what stations measured at the stops left, about a week back.")
+  private boolean measured;
+
   @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
   private UnitSystem units = UnitSystem.US;
 
@@ -66,12 +71,19 @@ final class WeatherCommand implements Callable<Integer> {
     if (!opened.hasValue()) {
       return TripArgument.refuse(console, file, opened.problems());
     }
+    if (out.isEmpty() && !measured) {
+      console.err().println("Missing required option: '--out=FILE'");
+      return ExitCode.USAGE;
+    }
     if (agree != null) {
       Optional<Problem> wrong = weather.agree(agree);
       if (wrong.isPresent()) {
         console.err().println(wrong.get().text());
         return ExitCode.USAGE;
       }
+    }
+    if (measured) {
+      return measured(opened.get());
     }
     Optional<WeatherFill.Result> result = filled(opened.get());
     if (result.isEmpty()) {
@@ -85,25 +97,39 @@ final class WeatherCommand implements Callable<Integer> {
     return written;
   }
 
-  private Optional<WeatherFill.Result> filled(Trip trip) {
-    if (typical) {
-      return Optional.of(planner.typical(trip));
+  private int measured(Trip trip) {
+    Optional<WeatherService> service = service();
+    if (service.isEmpty()) {
+      return ExitCode.USAGE;
     }
+    WeatherSummary summary =
+        WeatherSummary.of(
+            planner.measured(trip, service.get(), weather.now(), this::asking), units);
+    summary.lines().forEach(console.out()::println);
+    summary.problems().forEach(console.err()::println);
+    return ExitCode.DONE;
+  }
+
+  private boolean asking(int done, int all, String place) {
+    console.err().println(place + ": asking, " + done + " of " + all + " places known");
+    return true;
+  }
+
+  private Optional<WeatherService> service() {
     Outcome<WeatherService> service = weather.service();
     if (!service.hasValue()) {
       weather.told().forEach(console.err()::println);
       service.problems().forEach(problem -> console.err().println(problem.text()));
       console.err().println("To agree: --agree you@example.org; without: --typical");
-      return Optional.empty();
     }
-    return Optional.of(
-        planner.weather(
-            trip,
-            service.get(),
-            (done, all, place) -> {
-              console.err().println(place + ": asking, " + done + " of " + all + " places known");
-              return true;
-            }));
+    return service.value();
+  }
+
+  private Optional<WeatherFill.Result> filled(Trip trip) {
+    if (typical) {
+      return Optional.of(planner.typical(trip));
+    }
+    return service().map(service -> planner.weather(trip, service, this::asking));
   }
 
   /** The trip may go to standard output: words then do not. */

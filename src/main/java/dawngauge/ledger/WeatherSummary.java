@@ -1,8 +1,10 @@
 package dawngauge.ledger;
 
 import dawngauge.ambient.AirChange;
+import dawngauge.ambient.MeasuredAir;
 import dawngauge.ambient.WeatherFill;
 import dawngauge.problem.Problem;
+import dawngauge.quantity.Temperature;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Provenance;
@@ -60,6 +62,34 @@ public record WeatherSummary(List<String> lines, List<String> problems) {
     Set<String> problems = new LinkedHashSet<>();
     result.problems().stream().map(Problem::message).forEach(problems::add);
     return new WeatherSummary(lines, List.copyOf(problems));
+  }
+
+  /** The air that was measured beside the expected, a line a stop. */
+  public static WeatherSummary of(List<MeasuredAir> measured, UnitSystem units) {
+    List<String> lines = new ArrayList<>();
+    Set<String> problems = new LinkedHashSet<>();
+    for (MeasuredAir air : measured) {
+      lines.add(
+          air.place()
+              + ", "
+              + Wording.shortDay(air.time(), air.zone())
+              + " "
+              + Wording.clock(air.time(), air.zone())
+              + ": "
+              + temperature(air.measuredKelvins(), units)
+              + (air.source().isEmpty() ? "" : " measured by " + air.source())
+              + ", expected "
+              + temperature(air.expectedKelvins(), units));
+      air.problems().stream().map(Problem::message).forEach(problems::add);
+    }
+    if (lines.isEmpty()) {
+      lines.add("No stop with a known time and place has been left yet.");
+    }
+    return new WeatherSummary(lines, List.copyOf(problems));
+  }
+
+  private static String temperature(double kelvins, UnitSystem units) {
+    return Double.isNaN(kelvins) ? "not known" : units.format(new Temperature(kelvins));
   }
 
   private static String sources(WeatherFill.Result result) {

@@ -14,6 +14,7 @@ import dawngauge.settings.FeedSettings;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,6 +78,11 @@ public final class FeedDesk implements WeatherDesk {
     Outcome<Consent> consent = Consent.parse(contact);
     consent.value().ifPresent(given -> desk.remember(s -> s.withContact(given.contact())));
     return consent.hasValue() ? Optional.empty() : Optional.of(consent.problems().get(0));
+  }
+
+  @Override
+  public Instant now() {
+    return clock.instant();
   }
 
   @Override

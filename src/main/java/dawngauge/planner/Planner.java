@@ -6,6 +6,7 @@ import dawngauge.ambient.AirChange;
 import dawngauge.ambient.Ambient;
 import dawngauge.ambient.AmbientNeeds;
 import dawngauge.ambient.AmbientSource;
+import dawngauge.ambient.MeasuredAir;
 import dawngauge.ambient.TypedAmbient;
 import dawngauge.ambient.WeatherFill;
 import dawngauge.ambient.WeatherService;
@@ -31,6 +32,7 @@ import dawngauge.tripfile.SafeFile;
 import dawngauge.tripfile.TripFile;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -197,6 +199,15 @@ public final class Planner {
     return itinerary.hasValue()
         ? WeatherFill.typical(trip, itinerary.get())
         : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0);
+  }
+
+  /** The air that was measured at the stops that the rig has left; none without known times. */
+  public List<MeasuredAir> measured(
+      Trip trip, WeatherService service, Instant now, WeatherFill.Progress progress) {
+    return Itinerary.of(trip)
+        .value()
+        .map(itinerary -> MeasuredAir.of(trip, itinerary, service::observed, now, progress))
+        .orElse(List.of());
   }
 
   /** Stops whose air changed by 2 K or more since a weather service was asked before. */

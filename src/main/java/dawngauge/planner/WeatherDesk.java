@@ -3,6 +3,7 @@ package dawngauge.planner;
 import dawngauge.ambient.WeatherService;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +26,9 @@ public interface WeatherDesk {
    * @return what is wrong with the contact, or what kept it from being stored
    */
   Optional<Problem> agree(String contact);
+
+  /** The time. */
+  Instant now();
 
   /** The user no longer agrees. */
   void withdraw();

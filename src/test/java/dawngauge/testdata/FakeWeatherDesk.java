@@ -69,6 +69,11 @@ public final class FakeWeatherDesk implements WeatherDesk, WeatherService {
   }
 
   @Override
+  public Instant now() {
+    return Instant.parse("2027-04-06T20:00:00Z");
+  }
+
+  @Override
   public void withdraw() {
     contact = "";
   }
