@@ -89,6 +89,11 @@ final class Chances {
     return top == null ? Double.POSITIVE_INFINITY : top.value().pascals();
   }
 
+  /** Whether the rig starts from a stop for the first time that day. */
+  boolean firstStart(int visit) {
+    return forecaster.itinerary().visits().get(visit).firstStartOfDay();
+  }
+
   /** The step of the gauge that a tire is read with, in pascal. */
   double step(Moment check) {
     String name = check.origin().gauge();
@@ -137,15 +142,21 @@ final class Chances {
     List<Judged> all = new ArrayList<>();
     int end = Math.min(nextWithAir(visit, track), track.size() - 1);
     for (int i = visit; i < end; i++) {
-      TireAtStop at = track.get(i);
-      Moment leaving = at.leaving();
-      if (leaving != null) {
-        addJudged(all, i, false, leaving, at);
-      }
-      LegLow low = at.low();
-      if (low != null) {
-        addJudged(all, i, true, low.moment(), at);
-      }
+      all.addAll(judgedAt(i, track.get(i)));
+    }
+    return all;
+  }
+
+  /** The judged moments of one stop: when leaving, and the lowest point of the leg ahead. */
+  List<Judged> judgedAt(int visit, TireAtStop at) {
+    List<Judged> all = new ArrayList<>(2);
+    Moment leaving = at.leaving();
+    if (leaving != null) {
+      addJudged(all, visit, false, leaving, at);
+    }
+    LegLow low = at.low();
+    if (low != null) {
+      addJudged(all, visit, true, low.moment(), at);
     }
     return all;
   }
@@ -217,11 +228,27 @@ final class Chances {
   double needed(List<Judged> ahead, Moment setting) {
     double needed = Double.NEGATIVE_INFINITY;
     for (Judged later : ahead) {
-      Moment then = later.moment();
-      double missing = later.floor() - (later.low() - sigmas * later.sigma());
-      double kelvins = Math.min(then.tireKelvins(), then.airKelvins());
-      needed = Math.max(needed, setting.settled() + missing / kelvins * setting.airKelvins());
+      double more = needed(later) - later.moment().fill();
+      needed = Math.max(needed, setting.settled() + more * setting.airKelvins());
     }
     return needed;
+  }
+
+  /**
+   * The fill that keeps a tire above its floor at a judged moment with the chosen confidence, in
+   * pascal per kelvin.
+   */
+  double needed(Judged judged) {
+    return reaching(judged.moment(), judged.floor(), judged.low() - sigmas * judged.sigma());
+  }
+
+  /** The fill with which a tire is expected at its floor, the gauge's grace taken off. */
+  double median(Judged judged) {
+    return reaching(judged.moment(), judged.floor() - judged.grace(), judged.moment().judged());
+  }
+
+  private static double reaching(Moment then, double floor, double pressure) {
+    double kelvins = Math.min(then.tireKelvins(), then.airKelvins());
+    return then.fill() + (floor - pressure) / kelvins;
   }
 }

@@ -85,6 +85,25 @@ public record SetFigure(
         new GaugePressure(warm && check.warmSigma() > 0 ? check.warmSigma() : 0));
   }
 
+  /**
+   * A figure that was chosen already.
+   *
+   * @param figure what the gauge is to show, in pascal
+   */
+  static SetFigure chosen(Moment check, double figure, double wanted, boolean warm, Bounds bounds) {
+    double highest = Double.isNaN(bounds.ceiling()) ? Double.MAX_VALUE : bounds.ceiling();
+    double settled = settledBy(check, figure);
+    return new SetFigure(
+        new GaugePressure(figure),
+        figure > now(check) + bounds.grace(),
+        warm,
+        new GaugePressure(settled),
+        new GaugePressure(wanted),
+        settled < wanted - bounds.step() && settled > highest - bounds.step(),
+        settled < wanted - bounds.step() && figure > bounds.hose() - bounds.step(),
+        new GaugePressure(warm && check.warmSigma() > 0 ? check.warmSigma() : 0));
+  }
+
   /** What the gauge shows now, or the settled pressure where the tire's warmth is not known. */
   static double now(Moment check) {
     return Double.isNaN(check.reading()) ? check.settled() : check.reading();
@@ -96,7 +115,8 @@ public record SetFigure(
         - check.airPressure();
   }
 
-  private static double kelvins(Moment check) {
+  /** Temperature of the air in the tire; that of the air around where it is not known. */
+  static double kelvins(Moment check) {
     return Double.isNaN(check.reading()) ? check.airKelvins() : check.tireKelvins();
   }
 

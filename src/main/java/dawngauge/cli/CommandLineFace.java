@@ -116,6 +116,7 @@ public final class CommandLineFace implements Callable<Integer> {
     CommandLine line = new CommandLine(new CommandLineFace(planner, console, opener));
     line.addSubcommand(new ForecastCommand(planner, console));
     line.addSubcommand(new ExplainCommand(planner, console));
+    line.addSubcommand(new PlanCommand(planner, console));
     line.addSubcommand(new FitnessCommand(planner, console));
     line.addSubcommand(new NewCommand(planner, console));
     line.addSubcommand(new WeatherCommand(planner, console, weather));

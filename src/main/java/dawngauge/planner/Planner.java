@@ -1,6 +1,8 @@
 package dawngauge.planner;
 
+import dawngauge.advice.Adjustment;
 import dawngauge.advice.Adviser;
+import dawngauge.advice.PlanWishes;
 import dawngauge.advice.Thresholds;
 import dawngauge.ambient.AirChange;
 import dawngauge.ambient.Ambient;
@@ -162,11 +164,28 @@ public final class Planner {
   /** Forecast and advice for a trip under another weather or with another start. */
   public PlannedTrip plan(Trip asItIs, WhatIf whatIf) {
     Trip trip = whatIf.start(asItIs);
+    Outcome<Forecaster> forecaster = forecaster(trip, whatIf);
+    Set<Problem> problems = new LinkedHashSet<>(forecaster.problems());
+    if (!forecaster.hasValue()) {
+      return new PlannedTrip(trip, null, List.copyOf(problems));
+    }
+    var advice = new Adviser(forecaster.get(), thresholds()).advise();
+    problems.addAll(advice.forecast().problems());
+    return new PlannedTrip(trip, advice, List.copyOf(problems));
+  }
+
+  /** Where the fewest adjustments of a trip lie, where some time on the way is known. */
+  public Outcome<Adjustment> adjustment(Trip trip) {
+    return forecaster(trip, WhatIf.NOTHING)
+        .map(forecaster -> Adjustment.of(forecaster, thresholds(), PlanWishes.NONE));
+  }
+
+  private Outcome<Forecaster> forecaster(Trip trip, WhatIf whatIf) {
     Set<Problem> problems = new LinkedHashSet<>();
     Outcome<Itinerary> itinerary = Itinerary.of(trip);
     problems.addAll(itinerary.problems());
     if (!itinerary.hasValue()) {
-      return new PlannedTrip(trip, null, List.copyOf(problems));
+      return Outcome.failed(List.copyOf(problems));
     }
     AmbientNeeds needs = AmbientNeeds.of(trip, itinerary.get());
     List<AmbientSource> sources = new ArrayList<>();
@@ -175,10 +194,7 @@ public final class Planner {
     Outcome<Ambient> ambient = Ambient.of(needs, sources);
     problems.addAll(ambient.problems());
     Ambient air = ambient.get().under(whatIf, lastReading(trip));
-    Forecaster forecaster = new Forecaster(trip, itinerary.get(), air, options());
-    var advice = new Adviser(forecaster, thresholds()).advise();
-    problems.addAll(advice.forecast().problems());
-    return new PlannedTrip(trip, advice, List.copyOf(problems));
+    return Outcome.of(new Forecaster(trip, itinerary.get(), air, options()), List.copyOf(problems));
   }
 
   /**
@@ -237,6 +253,7 @@ public final class Planner {
         settings.recheckChange().pascals(),
         settings.recheckChangePart().value(),
         settings.dualsApart().pascals(),
+        settings.planUnderAim().value(),
         settings.shortStopMinutes() * 60.0);
   }
 }

@@ -12,6 +12,7 @@ import dawngauge.quantity.Ratio;
  * @param recheckChange change of settled pressure that asks for a reading
  * @param recheckChangePart the same as a part of the last reading
  * @param dualsApart cold difference of dual mates that is set right
+ * @param planUnderAim part of its aim by which a plan lets a tire start a day under it
  * @param shortStopMinutes stops shorter than this are no place to take readings
  */
 public record Settings(
@@ -21,4 +22,5 @@ public record Settings(
     GaugePressure recheckChange,
     Ratio recheckChangePart,
     GaugePressure dualsApart,
+    Ratio planUnderAim,
     int shortStopMinutes) {}

@@ -40,6 +40,7 @@ public final class SettingsFile {
         file.figure(QuantityKind.GAUGE_PRESSURE, "recheck.change"),
         file.figure(QuantityKind.RATIO, "recheck.changePart"),
         file.figure(QuantityKind.GAUGE_PRESSURE, "duals.apart"),
+        file.figure(QuantityKind.RATIO, "plan.underAim"),
         Integer.parseInt(file.text("shortStopMinutes")));
   }
 

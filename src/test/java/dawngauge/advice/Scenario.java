@@ -64,6 +64,7 @@ final class Scenario {
           GaugePressure.of(5, Unit.PSI).pascals(),
           0.08,
           GaugePressure.of(5, Unit.PSI).pascals(),
+          0.1,
           300);
 
   /** A stop as typed. */

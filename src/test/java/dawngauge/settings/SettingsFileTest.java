@@ -25,6 +25,7 @@ class SettingsFileTest {
             GaugePressure.of(5, Unit.PSI),
             new Ratio(0.08),
             GaugePressure.of(5, Unit.PSI),
+            new Ratio(0.10),
             5);
     assertThat(SettingsFile.defaults())
         .usingRecursiveComparison()
@@ -39,6 +40,7 @@ class SettingsFileTest {
             "recheck.change = 5 psi",
             "recheck.changePart = 8 %",
             "duals.apart = 5 psi",
+            "plan.underAim = 10 %",
             "shortStopMinutes = 5");
   }
 

@@ -1,0 +1,83 @@
+package dawngauge.advice;
+
+import dawngauge.explain.Phrase;
+import dawngauge.trip.WheelPosition;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The fewest stops at which the crew gets gauge and hose out so that each tire stays within its
+ * limits for the rest of the trip, with what is set there.
+ *
+ * @param from index of the first stop that is planned; what lies before it is done
+ * @param stops the stops of the plan, in order
+ * @param clashes what no plan can keep, with the limits that clash; the plan is then the least bad
+ * @param leftOut tires that are not planned, and why
+ * @param why in one line why there is none better
+ * @param proven whether that no plan has fewer stops is proven
+ * @param worstMargin lowest load margin of the rig on the rest of the trip; NaN where not known
+ */
+public record AdjustmentPlan(
+    int from,
+    List<Planned> stops,
+    List<Clash> clashes,
+    List<LeftOut> leftOut,
+    Phrase why,
+    boolean proven,
+    double worstMargin) {
+
+  /**
+   * What is set at a stop.
+   *
+   * @param visit index of the stop
+   * @param settings what each tire is set to, in walking order; tires that stay as they are are not
+   *     in it
+   */
+  public record Planned(int visit, Map<WheelPosition, PlannedSetting> settings) {
+
+    /** Keeps the order. */
+    public Planned {
+      settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
+    }
+  }
+
+  /**
+   * What one tire is set to.
+   *
+   * @param set the figure
+   * @param now what the gauge is expected to show before, in pascal; the settled pressure where the
+   *     tire's warmth is not known
+   * @param ceiling limit of its cold pressure in pascal; NaN where not known
+   * @param aim its aim in pascal
+   * @param nextStart index of the stop from which a day is next started; −1 where there is none
+   * @param atNextStart what the gauge is expected to show there before anything is set, in pascal
+   */
+  public record PlannedSetting(
+      SetFigure set, double now, double ceiling, double aim, int nextStart, double atNextStart) {}
+
+  /**
+   * A limit that cannot be kept.
+   *
+   * @param position which tire
+   * @param visit index of the stop at which, or on whose leg ahead
+   * @param text which figures clash
+   */
+  public record Clash(WheelPosition position, int visit, Phrase text) {}
+
+  /**
+   * A tire that is not planned.
+   *
+   * @param position which tire
+   * @param why why not
+   */
+  public record LeftOut(WheelPosition position, Phrase why) {}
+
+  /** Copies the lists. */
+  public AdjustmentPlan {
+    stops = List.copyOf(stops);
+    clashes = List.copyOf(clashes);
+    leftOut = List.copyOf(leftOut);
+  }
+}

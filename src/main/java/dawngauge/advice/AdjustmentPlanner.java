@@ -1,0 +1,331 @@
+package dawngauge.advice;
+
+import dawngauge.explain.Phrase;
+import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.Moment;
+import dawngauge.forecast.Setting;
+import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.Track;
+import dawngauge.trip.Air;
+import dawngauge.trip.Itinerary;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.WheelPosition;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Makes adjustment plans. Among the smallest sets of stops that keep every tire within its limits
+ * it takes the one with the largest worst margin, in whole percent, then the fewest settings of
+ * tires, then the earliest. Where none does, a limit is given up where it cannot be kept: the aim
+ * before the ceiling, the ceiling before the floor, and no figure above the ceiling is ever set.
+ */
+public final class AdjustmentPlanner {
+
+  /** Smallest sets compared in full; ours. */
+  private static final int MOST_COMPARED = 100;
+
+  private final Forecaster forecaster;
+  private final Thresholds thresholds;
+  private final PlanWishes wishes;
+  private final int first;
+  private final List<Track> tracks = new ArrayList<>();
+  private final List<TireWay> ways = new ArrayList<>();
+  private final List<AdjustmentPlan.LeftOut> leftOut = new ArrayList<>();
+  private final List<Unkept> unkept = new ArrayList<>();
+
+  /** A limit that was given up for a tire at a stop. */
+  private record Unkept(WheelPosition position, int visit, boolean floor) {}
+
+  /** What one set of stops comes to. */
+  private record Candidate(
+      List<Integer> stops, List<Map<Integer, Integer>> figures, double margin, int settings) {}
+
+  /**
+   * Plans the rest of a trip.
+   *
+   * @param forecaster the trip
+   * @param thresholds how far a tire may start under its aim
+   * @param wishes what the crew wants
+   */
+  public AdjustmentPlanner(Forecaster forecaster, Thresholds thresholds, PlanWishes wishes) {
+    this.forecaster = forecaster;
+    this.thresholds = thresholds;
+    this.wishes = wishes;
+    this.first = firstOpen();
+  }
+
+  /** The plan. */
+  public AdjustmentPlan plan() {
+    collect();
+    List<Integer> all = usableStops();
+    List<TireWay> tires = new ArrayList<>();
+    for (TireWay way : ways) {
+      tires.add(relaxed(way, all));
+    }
+    boolean[] usable = new boolean[count()];
+    for (int stop : all) {
+      usable[stop] = true;
+    }
+    TreeSet<Integer> pinned = new TreeSet<>();
+    for (int stop : all) {
+      if (wishes.pinned().contains(stop) || wishes.figures().containsKey(stop)) {
+        pinned.add(stop);
+      }
+    }
+    StopSearch.Result result = StopSearch.search(tires, pinned, usable);
+    List<List<Integer>> sets = result.sets().isEmpty() ? List.of(all) : result.sets();
+    Candidate best = null;
+    for (List<Integer> set : sets.subList(0, Math.min(sets.size(), MOST_COMPARED))) {
+      Candidate candidate = candidate(tires, set);
+      best = best == null || better(candidate, best) ? candidate : best;
+    }
+    return finished(best == null ? candidate(tires, all) : best, tires, result);
+  }
+
+  /** The first stop at which something can still be set: where the log ends, or the next one. */
+  private int firstOpen() {
+    Instant last = Instant.MIN;
+    for (LogEvent event : forecaster.trip().log()) {
+      Instant time = event.time().instant();
+      last = time.isAfter(last) ? time : last;
+    }
+    List<Itinerary.Visit> visits = forecaster.itinerary().visits();
+    int open = 0;
+    while (open < visits.size() - 1 && visits.get(open).leave().isBefore(last)) {
+      open++;
+    }
+    return open;
+  }
+
+  private int count() {
+    return forecaster.itinerary().visits().size();
+  }
+
+  /** Follows each tire that can be planned. */
+  private void collect() {
+    TireWays reader = new TireWays(forecaster, thresholds);
+    Adviser.Judgement judgement = Adviser.Judgement.of(forecaster, thresholds);
+    for (WheelPosition position : forecaster.trip().rig().positions()) {
+      Track track = forecaster.track(position).orElse(null);
+      if (track == null) {
+        continue;
+      }
+      int known = first;
+      while (known < count() && track.stops().get(known).check() == null) {
+        known++;
+      }
+      Phrase why = known >= count() ? Phrase.of("nothing is known of its air") : null;
+      why = why == null ? unfit(judgement, position, known) : why;
+      if (why != null) {
+        leftOut.add(new AdjustmentPlan.LeftOut(position, why));
+      } else {
+        tracks.add(track);
+        ways.add(reader.of(track, known));
+      }
+    }
+  }
+
+  /**
+   * Why a tire is not to be run, so that a figure to set is no way out; null where it is not so.
+   */
+  private static @Nullable Phrase unfit(
+      Adviser.Judgement judgement, WheelPosition position, int known) {
+    for (List<TireAdvice> stop : judgement.byStop().subList(0, known + 1)) {
+      for (TireAdvice advice : stop) {
+        if (advice.tire().fitted().position().equals(position)
+            && sameTire(advice, judgement, position, known)) {
+          for (Reason reason : advice.reasons()) {
+            if (HoldRules.ofTheTire(reason)) {
+              return Phrase.of("on hold, not only for want of air: {0}", reason.text());
+            }
+          }
+        }
+      }
+    }
+    return null;
+  }
+
+  private static boolean sameTire(
+      TireAdvice advice, Adviser.Judgement judgement, WheelPosition position, int known) {
+    for (TireAdvice now : judgement.byStop().get(known)) {
+      if (now.tire().fitted().position().equals(position)) {
+        return now.tire().fitted().tire().id().equals(advice.tire().fitted().tire().id());
+      }
+    }
+    return false;
+  }
+
+  private List<Integer> usableStops() {
+    List<Integer> stops = new ArrayList<>();
+    for (int at = first; at < count(); at++) {
+      boolean wanted = !wishes.forbidden().contains(at);
+      boolean acts = false;
+      for (TireWay way : ways) {
+        acts |= way.stop(at).acts();
+      }
+      if (wanted && acts) {
+        stops.add(at);
+      }
+    }
+    return stops;
+  }
+
+  /** Gives up, one by one, what cannot be kept even with a hose at every stop that may be used. */
+  private TireWay relaxed(TireWay way, List<Integer> all) {
+    TireWay tire = way;
+    int at = tire.failsAt(all);
+    while (at < count()) {
+      if (tire.enoughAt(all, at)) {
+        tire = tire.withoutMost(at);
+        unkept.add(new Unkept(tire.position(), at, false));
+      } else {
+        tire = tire.askingLess(at);
+        if (tire.asked().degree(at) != Asked.Degree.FLOOR) {
+          unkept.add(new Unkept(tire.position(), at, true));
+        }
+      }
+      at = tire.failsAt(all);
+    }
+    return tire;
+  }
+
+  private Candidate candidate(List<TireWay> tires, List<Integer> set) {
+    List<Map<Integer, Integer>> figures = new ArrayList<>();
+    double margin = Double.POSITIVE_INFINITY;
+    int settings = 0;
+    for (int i = 0; i < tires.size(); i++) {
+      TireWay tire = tires.get(i);
+      Map<Integer, Integer> wished = wished(tire);
+      Map<Integer, Integer> chosen = FigureChoice.of(tire, set, wished);
+      chosen = chosen == null ? new TreeMap<>(wished) : chosen;
+      figures.add(chosen);
+      settings += chosen.size();
+      for (TireAtStop at : openPart(set(tracks.get(i), tire, chosen).stops())) {
+        double worst = at.worstMargin();
+        margin = worst < margin ? worst : margin;
+      }
+    }
+    return new Candidate(set, figures, margin, settings);
+  }
+
+  private List<TireAtStop> openPart(List<TireAtStop> stops) {
+    return stops.subList(first, Math.max(first, stops.size() - 1));
+  }
+
+  /** What was chosen by hand for a tire, in steps of its gauge. */
+  private Map<Integer, Integer> wished(TireWay tire) {
+    Map<Integer, Integer> wished = new TreeMap<>();
+    wishes
+        .figures()
+        .forEach(
+            (at, byTire) -> {
+              Double figure = byTire.get(tire.position());
+              if (figure != null && at >= tire.first()) {
+                wished.put(at, (int) Math.rint(figure / tire.step()));
+              }
+            });
+    return wished;
+  }
+
+  private static Track set(Track track, TireWay tire, Map<Integer, Integer> figures) {
+    Track set = track;
+    for (Map.Entry<Integer, Integer> figure : figures.entrySet()) {
+      set = set.with(figure.getKey(), new Setting(figure.getValue() * tire.step()));
+    }
+    return set;
+  }
+
+  private static boolean better(Candidate a, Candidate b) {
+    double marginA = Math.floor(a.margin() * 100);
+    double marginB = Math.floor(b.margin() * 100);
+    if (marginA != marginB) {
+      return marginA > marginB;
+    }
+    return a.settings() != b.settings()
+        ? a.settings() < b.settings()
+        : earlier(a.stops(), b.stops());
+  }
+
+  private static boolean earlier(List<Integer> a, List<Integer> b) {
+    for (int i = 0; i < a.size() && i < b.size(); i++) {
+      if (!a.get(i).equals(b.get(i))) {
+        return a.get(i) < b.get(i);
+      }
+    }
+    return false;
+  }
+
+  private AdjustmentPlan finished(Candidate best, List<TireWay> tires, StopSearch.Result result) {
+    Map<Integer, Map<WheelPosition, AdjustmentPlan.PlannedSetting>> settings = new TreeMap<>();
+    Map<WheelPosition, Track> done = new LinkedHashMap<>();
+    for (int stop : best.stops()) {
+      settings.put(stop, new LinkedHashMap<>());
+    }
+    for (int i = 0; i < tires.size(); i++) {
+      TireWay tire = tires.get(i);
+      Track track = set(tracks.get(i), tire, best.figures().get(i));
+      done.put(tire.position(), track);
+      for (int at : best.figures().get(i).keySet()) {
+        AdjustmentPlan.PlannedSetting set = setting(track.stops(), at, tire.step());
+        if (set != null) {
+          settings.computeIfAbsent(at, key -> new LinkedHashMap<>()).put(tire.position(), set);
+        }
+      }
+    }
+    List<AdjustmentPlan.Planned> stops = new ArrayList<>();
+    settings.forEach((at, figures) -> stops.add(new AdjustmentPlan.Planned(at, figures)));
+    PlanWords words = new PlanWords(forecaster, thresholds);
+    List<AdjustmentPlan.Clash> clashes = new ArrayList<>();
+    for (Unkept limit : unkept) {
+      Track track = done.get(limit.position());
+      if (track != null) {
+        words
+            .clash(limit.position(), limit.visit(), limit.floor(), track.stops(), best.stops())
+            .filter(clash -> clashes.stream().noneMatch(clash::equals))
+            .ifPresent(clashes::add);
+      }
+    }
+    Phrase why = words.why(best.stops().size(), result, tires);
+    boolean proven = result.proven() && !result.sets().isEmpty();
+    double margin = Double.isInfinite(best.margin()) ? Double.NaN : best.margin();
+    return new AdjustmentPlan(first, stops, clashes, leftOut, why, proven, margin);
+  }
+
+  private AdjustmentPlan.@Nullable PlannedSetting setting(
+      List<TireAtStop> track, int at, double step) {
+    TireAtStop there = track.get(at);
+    Moment check = there.check();
+    Setting done = there.setting();
+    if (check == null || done == null) {
+      return null;
+    }
+    Air air = Chances.airAt(forecaster, at);
+    double ceiling = there.limits().ceiling();
+    double aim = there.limits().aim();
+    SetFigure.Bounds bounds =
+        new SetFigure.Bounds(
+            Double.NEGATIVE_INFINITY,
+            ceiling,
+            air == null ? Double.POSITIVE_INFINITY : Chances.reach(air),
+            step);
+    SetFigure set = SetFigure.chosen(check, done.gaugePascals(), aim, !there.cold(), bounds);
+    int next = at + 1;
+    while (next < count() - 1 && !forecaster.itinerary().visits().get(next).firstStartOfDay()) {
+      next++;
+    }
+    Moment dawn = next < count() - 1 ? track.get(next).check() : null;
+    return new AdjustmentPlan.PlannedSetting(
+        set,
+        SetFigure.now(check),
+        ceiling,
+        aim,
+        dawn == null ? -1 : next,
+        dawn == null ? Double.NaN : SetFigure.now(dawn));
+  }
+}

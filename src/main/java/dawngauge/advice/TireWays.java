@@ -1,0 +1,191 @@
+package dawngauge.advice;
+
+import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.Moment;
+import dawngauge.forecast.Setting;
+import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.Track;
+import dawngauge.physics.GasLaw;
+import dawngauge.trip.Air;
+import dawngauge.trip.Itinerary;
+import java.util.Arrays;
+import java.util.List;
+
+/** Reads off a forecast what each tire must and may hold from stop to stop. */
+final class TireWays {
+
+  /** Forgives rounding, in steps of the gauge. */
+  private static final double WHOLE = 1e-6;
+
+  /** A difference of fills small enough to be a straight line, as a part. */
+  private static final double SMALL = 0.05;
+
+  private final Forecaster forecaster;
+  private final Chances chances;
+  private final double mostUnderAim;
+  private final double shortStopSeconds;
+
+  /**
+   * Ways through the trip of a forecaster.
+   *
+   * @param thresholds among them how far under its aim a tire may start a day
+   */
+  TireWays(Forecaster forecaster, Thresholds thresholds) {
+    this.forecaster = forecaster;
+    this.chances = new Chances(forecaster);
+    this.mostUnderAim = thresholds.planUnderAim();
+    this.shortStopSeconds = thresholds.shortStopSeconds();
+  }
+
+  /**
+   * The way of a tire from a stop on, at which its air must be known.
+   *
+   * @param track the tire as it is
+   * @param first index of the first stop at which something may still be set
+   */
+  TireWay of(Track track, int first) {
+    List<TireAtStop> base = track.stops();
+    int count = base.size();
+    Moment start = check(base, first);
+    double step = chances.step(start);
+    TireWay.Stop[] stops = new TireWay.Stop[count];
+    Arrays.fill(stops, TireWay.Stop.NOTHING);
+    double[] most = new double[count];
+    Arrays.fill(most, Double.POSITIVE_INFINITY);
+    double[] growth = growth(track, first);
+    double[][] example = new double[count + 1][count];
+    Asked asked = new Asked(count);
+    example[0] = follow(base, first, start.fill(), growth, asked, 0);
+    for (int at = first; at < count; at++) {
+      TireAtStop tire = base.get(at);
+      Moment check = tire.check();
+      if (check == null) {
+        continue;
+      }
+      double ceiling = tire.limits().ceiling();
+      if (startsCold(tire) && !Double.isNaN(ceiling)) {
+        most[at] = settledFill(check, ceiling + step / 2);
+      }
+      stops[at] = stop(tire, check, step);
+      if (stops[at].acts()) {
+        double figure = SetFigure.shown(check, tire.limits().aim());
+        List<TireAtStop> set = track.with(at, new Setting(figure)).stops();
+        double fill = GasLaw.fill(figure, check.airPressure(), SetFigure.kelvins(check));
+        example[1 + at] = follow(set, at, fill, growth, asked, 1 + at);
+      }
+    }
+    return new TireWay(
+        base.get(first).fitted().position(), first, step, stops, example, growth, asked, most);
+  }
+
+  private static Moment check(List<TireAtStop> stops, int at) {
+    Moment check = stops.get(at).check();
+    if (check == null) {
+      throw new IllegalArgumentException("nothing known of the tire at stop " + at);
+    }
+    return check;
+  }
+
+  /** How a difference of fills at the first stop grows to each later one. */
+  private static double[] growth(Track track, int first) {
+    Moment check = check(track.stops(), first);
+    double much = check.fill() * SMALL;
+    List<TireAtStop> more = track.with(first, holding(check, check.fill() + much)).stops();
+    List<TireAtStop> same = track.with(first, holding(check, check.fill())).stops();
+    double[] growth = new double[more.size()];
+    Arrays.fill(growth, 1);
+    for (int at = first + 1; at < growth.length; at++) {
+      Moment high = more.get(at).check();
+      Moment low = same.get(at).check();
+      growth[at] = high != null && low != null ? (high.fill() - low.fill()) / much : growth[at - 1];
+    }
+    return growth;
+  }
+
+  private static Setting holding(Moment check, double fill) {
+    return new Setting(GasLaw.gauge(fill, SetFigure.kelvins(check), check.airPressure()));
+  }
+
+  /**
+   * Fills of an example at the stops.
+   *
+   * @param asked takes what each of them must be at the least
+   */
+  private double[] follow(
+      List<TireAtStop> track, int from, double start, double[] growth, Asked asked, int origin) {
+    double[] fills = new double[track.size()];
+    double fill = start;
+    for (int at = from; at < track.size(); at++) {
+      TireAtStop tire = track.get(at);
+      Moment check = tire.check();
+      fill = at > from && check != null ? check.fill() : fill;
+      fills[at] = fill;
+      if (check == null || at == track.size() - 1) {
+        continue;
+      }
+      if (firstStart(at) && !Double.isNaN(tire.limits().aim())) {
+        double least = tire.limits().aim() * (1 - mostUnderAim);
+        asked.ask(Asked.Degree.ALL, origin, at, settledFill(check, least));
+      }
+      for (Chances.Judged judged : chances.judgedAt(at, tire)) {
+        double part = (judged.moment().seconds() - check.seconds()) / secondsToNext(at, check);
+        double growing = Math.pow(growth[at + 1] / growth[at], Math.min(1, Math.max(0, part)));
+        double now = judged.moment().fill();
+        double kept = fill + (chances.needed(judged) - now) / growing;
+        double likely = fill + (chances.median(judged) - now) / growing;
+        asked.ask(Asked.Degree.FLOOR, origin, at, kept);
+        asked.ask(Asked.Degree.LIKELY, origin, at, likely);
+      }
+    }
+    return fills;
+  }
+
+  private double secondsToNext(int at, Moment check) {
+    double next = forecaster.itinerary().visits().get(at + 1).leave().toEpochMilli() / 1000.0;
+    return Math.max(1, next - check.seconds());
+  }
+
+  private boolean firstStart(int at) {
+    return forecaster.itinerary().visits().get(at).firstStartOfDay();
+  }
+
+  private boolean startsCold(TireAtStop tire) {
+    return tire.cold() && firstStart(tire.visit());
+  }
+
+  /** What can be done with a tire at a stop. */
+  private TireWay.Stop stop(TireAtStop tire, Moment check, double step) {
+    int at = tire.visit();
+    Itinerary.Visit visit = forecaster.itinerary().visits().get(at);
+    boolean last = at == forecaster.itinerary().visits().size() - 1;
+    double aim = tire.limits().aim();
+    boolean warm = !tire.cold();
+    boolean tooShort = visit.stay().toMillis() < shortStopSeconds * 1000 && !firstStart(at);
+    if (visit.passes() || last || tooShort || Double.isNaN(aim)) {
+      return TireWay.Stop.NOTHING;
+    }
+    Air air = Chances.airAt(forecaster, at);
+    boolean canAdd = air != null && !(warm && Double.isNaN(check.reading()));
+    double ceiling = tire.limits().ceiling();
+    double highest = (Double.isNaN(ceiling) ? aim : ceiling) + step / 2;
+    double figure = SetFigure.shown(check, highest);
+    figure = warm ? figure : Math.min(figure, highest);
+    double hose = air == null ? figure : Math.min(figure, Chances.reach(air));
+    double lowest = SetFigure.shown(check, aim * (1 - mostUnderAim));
+    return new TireWay.Stop(
+        canAdd,
+        startsCold(tire),
+        (int) Math.ceil(lowest / step - WHOLE),
+        (int) Math.floor(figure / step + WHOLE),
+        (int) Math.floor(hose / step + WHOLE),
+        check.airPressure(),
+        SetFigure.kelvins(check),
+        SetFigure.shown(check, aim),
+        firstStart(at) ? settledFill(check, aim - step) : Double.NEGATIVE_INFINITY);
+  }
+
+  /** The fill whose settled pressure at a moment is the given one. */
+  private static double settledFill(Moment check, double settled) {
+    return GasLaw.fill(settled, check.airPressure(), check.airKelvins());
+  }
+}

@@ -1,0 +1,57 @@
+package dawngauge.cli;
+
+import dawngauge.advice.Adjustment;
+import dawngauge.ledger.PlanPage;
+import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.report.PlanText;
+import dawngauge.trip.Trip;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints at which stops the tires are to be set, and to what. */
+@Command(
+    name = "plan",
+    description =
+        "Print the fewest stops at which the tires must be set so that they stay within their limits,"
+            + " with the figures, beside other habits.")
+final class PlanCommand implements Callable<Integer> {
+
+  private final Planner planner;
+  private final Console console;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
+  private String file = "";
+
+  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
+  private UnitSystem units = UnitSystem.US;
+
+  @Option(names = "--out", paramLabel = "FILE", description = "Write there instead.")
+  private String out = TripArgument.STANDARD;
+
+  @Option(names = "--force", description = "Let --out replace a file that exists.")
+  private boolean force;
+
+  PlanCommand(Planner planner, Console console) {
+    this.planner = planner;
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    if (!opened.hasValue()) {
+      return TripArgument.refuse(console, file, opened.problems());
+    }
+    Trip trip = opened.get();
+    Outcome<Adjustment> adjustment = planner.adjustment(trip);
+    if (!adjustment.hasValue()) {
+      return TripArgument.refuse(console, file, adjustment.problems());
+    }
+    String text = PlanText.of(trip.name(), PlanPage.of(trip, adjustment.get(), units));
+    return new Output(planner, console).write(text, out, file, force);
+  }
+}

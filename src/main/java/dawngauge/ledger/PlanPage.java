@@ -1,0 +1,143 @@
+package dawngauge.ledger;
+
+import dawngauge.advice.Adjustment;
+import dawngauge.advice.AdjustmentPlan;
+import dawngauge.advice.PlanOutcome;
+import dawngauge.quantity.Ratio;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Itinerary;
+import dawngauge.trip.Trip;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * An adjustment plan as it is shown: texts in the chosen units, without a toolkit.
+ *
+ * @param headline how many stops, and which
+ * @param why in one line why there is none better
+ * @param clashes limits that cannot be kept
+ * @param stops what to set, stop by stop
+ * @param leftOut tires that are not planned
+ * @param habits the plan beside other ways of setting tires, the plan first
+ */
+public record PlanPage(
+    String headline,
+    String why,
+    List<String> clashes,
+    List<PlanStop> stops,
+    List<String> leftOut,
+    List<Habit> habits) {
+
+  /**
+   * What to set at a stop.
+   *
+   * @param visit index of the stop
+   * @param title number, place and time
+   * @param lines tires with the same figure together
+   */
+  public record PlanStop(int visit, String title, List<Line> lines) {}
+
+  /**
+   * What to set some tires to.
+   *
+   * @param tires short forms
+   * @param text what to do, with the caution that belongs to it
+   */
+  public record Line(String tires, String text) {}
+
+  /**
+   * A way of setting tires, and what it comes to.
+   *
+   * @param name what it is
+   * @param stops stops with gauge and hose
+   * @param margin lowest load margin
+   * @param chance highest chance of a tire under its floor
+   * @param under time rolled with a tire expected under its floor
+   * @param over days started with a cold tire over its limit
+   * @param below days started with a tire more than a gauge step under its aim
+   */
+  public record Habit(
+      String name,
+      String stops,
+      String margin,
+      String chance,
+      String under,
+      String over,
+      String below) {}
+
+  /** Copies the lists. */
+  public PlanPage {
+    clashes = List.copyOf(clashes);
+    stops = List.copyOf(stops);
+    leftOut = List.copyOf(leftOut);
+    habits = List.copyOf(habits);
+  }
+
+  /** Nobody lets air out of a warm tire, nor goes on with one that may be damaged inside. */
+  public static final String CAUTION =
+      "Never let air out of a warm tire. A tire found at or below 80 % of its recommended pressure"
+          + " after it rolled is not to be pumped up and run: have it inspected by a qualified"
+          + " technician.";
+
+  /**
+   * The page of a plan.
+   *
+   * @param trip the trip
+   * @param adjustment the plan beside other habits
+   * @param units the units to show
+   */
+  public static PlanPage of(Trip trip, Adjustment adjustment, UnitSystem units) {
+    Itinerary itinerary = adjustment.itinerary();
+    AdjustmentPlan plan = adjustment.plan();
+    PlanWriter writer = new PlanWriter(trip, itinerary, units);
+    List<PlanStop> stops = plan.stops().stream().map(writer::stop).toList();
+    List<String> clashes = writer.clashes(plan);
+    List<String> leftOut =
+        plan.leftOut().stream()
+            .map(left -> left.position().words() + ": " + left.why().in(units))
+            .toList();
+    return new PlanPage(
+        headline(plan, itinerary, clashes.isEmpty()),
+        "Why: " + plan.why().in(units) + (plan.proven() ? "." : "; not proven the fewest."),
+        clashes,
+        stops,
+        leftOut,
+        List.of(
+            habit("this plan", adjustment.outcome()),
+            habit("set to the aim each morning", adjustment.eachMorning()),
+            habit("set once, at the first start", adjustment.once()),
+            habit("nothing set", adjustment.never())));
+  }
+
+  private static String headline(AdjustmentPlan plan, Itinerary itinerary, boolean sound) {
+    List<String> places = new ArrayList<>();
+    for (AdjustmentPlan.Planned stop : plan.stops()) {
+      places.add(itinerary.visits().get(stop.visit()).stop().place());
+    }
+    String stops =
+        switch (places.size()) {
+          case 0 -> "No stop with gauge and hose is needed";
+          case 1 -> "One stop with gauge and hose: " + places.get(0);
+          default -> places.size() + " stops with gauge and hose: " + Wording.list(places);
+        };
+    return sound ? stops + "." : "No plan keeps every limit. The least bad: " + stops + ".";
+  }
+
+  private static Habit habit(String name, PlanOutcome outcome) {
+    return new Habit(
+        name,
+        String.valueOf(outcome.stops()),
+        Wording.signedPercent(outcome.worstMargin()),
+        Double.isNaN(outcome.worstChance())
+            ? "–"
+            : outcome.worstChance() < 0.005
+                ? "under 1 %"
+                : UnitSystem.US.format(new Ratio(outcome.worstChance())),
+        outcome.secondsUnderFloor() < 30
+            ? "none"
+            : Wording.span(Duration.ofSeconds(Math.round(outcome.secondsUnderFloor()))),
+        String.valueOf(outcome.startsOverLimit()),
+        String.valueOf(outcome.startsUnderAim()));
+  }
+}

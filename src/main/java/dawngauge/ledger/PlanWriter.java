@@ -1,0 +1,121 @@
+package dawngauge.ledger;
+
+import dawngauge.advice.AdjustmentPlan;
+import dawngauge.advice.SetFigure;
+import dawngauge.explain.Phrase;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Unit;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Itinerary;
+import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Writes what a plan sets. */
+final class PlanWriter {
+
+  private static final double WHOLE = 1e-6;
+
+  private final Trip trip;
+  private final Itinerary itinerary;
+  private final UnitSystem units;
+
+  PlanWriter(Trip trip, Itinerary itinerary, UnitSystem units) {
+    this.trip = trip;
+    this.itinerary = itinerary;
+    this.units = units;
+  }
+
+  PlanPage.PlanStop stop(AdjustmentPlan.Planned planned) {
+    Itinerary.Visit visit = itinerary.visits().get(planned.visit());
+    Map<String, List<String>> same = new LinkedHashMap<>();
+    planned
+        .settings()
+        .forEach(
+            (position, setting) ->
+                same.computeIfAbsent(text(setting), key -> new ArrayList<>())
+                    .add(trip.rig().shortForm(position)));
+    List<PlanPage.Line> lines = new ArrayList<>();
+    same.forEach((text, tires) -> lines.add(new PlanPage.Line(String.join(" ", tires), text)));
+    if (lines.isEmpty()) {
+      lines.add(new PlanPage.Line("", "nothing is to be set here; gauge the tires all the same"));
+    }
+    boolean waits = visit.index() > 0 && visit.firstStartOfDay();
+    String time =
+        Wording.shortDay(visit.leave(), visit.zone())
+            + ", "
+            + (visit.firstStartOfDay() ? "before leaving at " : "here until ")
+            + Wording.clock(visit.leave(), visit.zone())
+            + " "
+            + Wording.zone(visit.leave(), visit.zone())
+            + (waits ? ", in the morning" : "");
+    return new PlanPage.PlanStop(
+        visit.index(), (visit.index() + 1) + ". " + visit.stop().place() + " · " + time, lines);
+  }
+
+  private String text(AdjustmentPlan.PlannedSetting setting) {
+    SetFigure set = setting.set();
+    Phrase figure =
+        set.warm()
+            ? Phrase.of(
+                "add to {0} as it is then, warm ({1} expected before; settles at {2}); never let air"
+                    + " out of it warm",
+                figure(set.figure()), shown(setting.now()), shown(set.settled().pascals()))
+            : set.adds()
+                ? Phrase.of(
+                    "add to {0} cold ({1} expected before)",
+                    figure(set.figure()), shown(setting.now()))
+                : Phrase.of(
+                    "let out to {0}, only while it is cold ({1} expected before)",
+                    figure(set.figure()), shown(setting.now()));
+    Phrase limit =
+        Double.isNaN(setting.ceiling())
+            ? Phrase.of("its limit is not known: read sidewall and wheel first")
+            : Phrase.of(
+                set.cutByCeiling() ? "its limit of {0} allows no more" : "limit {0} cold",
+                shown(setting.ceiling()));
+    Phrase next =
+        setting.nextStart() < 0
+            ? Phrase.of("")
+            : Phrase.of(
+                "; next day's start at {0} about {1}",
+                itinerary.visits().get(setting.nextStart()).stop().place(),
+                shown(setting.atNextStart()));
+    return Phrase.of(
+            "{0}; {1}{2}{3}",
+            figure, limit, set.cutByHose() ? "; the hose reaches no further" : "", next)
+        .in(units);
+  }
+
+  /** Limits that cannot be kept, tires with the same text together. */
+  List<String> clashes(AdjustmentPlan plan) {
+    Map<String, List<String>> same = new LinkedHashMap<>();
+    for (AdjustmentPlan.Clash clash : plan.clashes()) {
+      same.computeIfAbsent(clash.text().in(units), key -> new ArrayList<>())
+          .add(name(clash.position()));
+    }
+    List<String> lines = new ArrayList<>();
+    same.forEach((text, tires) -> lines.add(String.join(" ", tires) + ": " + text));
+    return lines;
+  }
+
+  private String name(WheelPosition position) {
+    return trip.rig().shortForm(position);
+  }
+
+  private static Phrase.Stated shown(double pascals) {
+    return new Phrase.Stated(new GaugePressure(pascals), 0, 2);
+  }
+
+  private static Phrase.Stated figure(GaugePressure figure) {
+    double psi = figure.in(Unit.PSI);
+    double tenths = figure.in(Unit.BAR) * 10;
+    return new Phrase.Stated(
+        figure,
+        Math.abs(psi - Math.rint(psi)) < WHOLE ? 0 : 1,
+        Math.abs(tenths - Math.rint(tenths)) < WHOLE ? 1 : 2);
+  }
+}
