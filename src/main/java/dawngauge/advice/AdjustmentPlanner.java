@@ -184,11 +184,11 @@ public final class AdjustmentPlanner {
       if (tire.enoughAt(all, at)) {
         tire = tire.withoutMost(at);
         unkept.add(new Unkept(tire.position(), at, false));
+      } else if (tire.asked().asksAim(at)) {
+        tire = tire.asking(tire.asked().withoutAim(at));
       } else {
-        tire = tire.askingLess(at);
-        if (tire.asked().degree(at) != Asked.Degree.FLOOR) {
-          unkept.add(new Unkept(tire.position(), at, true));
-        }
+        tire = tire.asking(tire.asked().atMost(at, tire.mostAt(all, at)));
+        unkept.add(new Unkept(tire.position(), at, true));
       }
       at = tire.failsAt(all);
     }

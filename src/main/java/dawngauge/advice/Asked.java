@@ -1,8 +1,6 @@
 package dawngauge.advice;
 
 import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.Map;
 
 /**
  * What a tire must hold at the least just after each stop, as fills in pascal per kelvin by origin
@@ -10,85 +8,67 @@ import java.util.Map;
  */
 final class Asked {
 
-  /** How much of it is asked. */
-  enum Degree {
-    /** All of it, the aim at a day's start included. */
-    ALL,
-    /** The floor with the chosen confidence. */
-    FLOOR,
-    /** The floor as likely as not. */
-    LIKELY,
-    /** Nothing: it cannot be kept. */
-    NOTHING;
+  /** For the floor, with the chosen confidence. */
+  private final double[][] floor;
 
-    private Degree less() {
-      return this == ALL ? FLOOR : this == FLOOR ? LIKELY : NOTHING;
-    }
-  }
+  /** For the aim at a day's start. */
+  private final double[] aim;
 
-  private final Map<Degree, double[][]> fills;
+  /** The most that can be had where the floor cannot be kept; infinite elsewhere. */
+  private final double[] attainable;
 
-  /** Degree at each stop. */
-  private final Degree[] degrees;
-
-  private Asked(Map<Degree, double[][]> fills, Degree[] degrees) {
-    this.fills = fills;
-    this.degrees = degrees;
+  private Asked(double[][] floor, double[] aim, double[] attainable) {
+    this.floor = floor;
+    this.aim = aim;
+    this.attainable = attainable;
   }
 
   /** Nothing asked yet, for a number of stops. */
   Asked(int stops) {
-    this(new EnumMap<>(Degree.class), new Degree[stops]);
-    for (Degree degree : Degree.values()) {
-      double[][] none = new double[stops + 1][stops];
-      for (double[] origin : none) {
-        Arrays.fill(origin, Double.NEGATIVE_INFINITY);
-      }
-      fills.put(degree, none);
+    this(new double[stops + 1][stops], new double[stops], new double[stops]);
+    for (double[] origin : floor) {
+      Arrays.fill(origin, Double.NEGATIVE_INFINITY);
     }
-    Arrays.fill(degrees, Degree.ALL);
+    Arrays.fill(aim, Double.NEGATIVE_INFINITY);
+    Arrays.fill(attainable, Double.POSITIVE_INFINITY);
   }
 
-  /** Asks for no less than this, and so does every higher degree. */
-  void ask(Degree degree, int origin, int stop, double fill) {
-    fills.forEach(
-        (each, asked) -> {
-          if (each.compareTo(degree) <= 0) {
-            asked[origin][stop] = Math.max(asked[origin][stop], fill);
-          }
-        });
+  /** Asks for no less than this at a stop to keep the floor. */
+  void floor(int origin, int stop, double fill) {
+    floor[origin][stop] = Math.max(floor[origin][stop], fill);
+  }
+
+  /** Asks for no less than this at a stop to start the day near the aim. */
+  void aim(int stop, double fill) {
+    aim[stop] = fill;
   }
 
   /** The least fill. */
   double least(int origin, int stop) {
-    return fill(degrees[stop], origin, stop);
+    return Math.max(aim[stop], leastForFloor(origin, stop));
   }
 
-  private double fill(Degree degree, int origin, int stop) {
-    double[][] asked = fills.get(degree);
-    return asked == null ? Double.NEGATIVE_INFINITY : asked[origin][stop];
+  /** The least fill that keeps the floor. */
+  double leastForFloor(int origin, int stop) {
+    return Math.min(attainable[stop], floor[origin][stop]);
   }
 
-  /** How much is asked at a stop. */
-  Degree degree(int stop) {
-    return degrees[stop];
+  /** Whether the aim is asked for at a stop. */
+  boolean asksAim(int stop) {
+    return aim[stop] > Double.NEGATIVE_INFINITY;
   }
 
-  /** The same with the next lower degree at a stop that asks for less there. */
-  Asked less(int stop) {
-    Degree[] lower = degrees.clone();
-    do {
-      lower[stop] = lower[stop].less();
-    } while (lower[stop] != Degree.NOTHING && same(stop, degrees[stop], lower[stop]));
-    return new Asked(fills, lower);
+  /** The same without the aim at a stop. */
+  Asked withoutAim(int stop) {
+    double[] less = aim.clone();
+    less[stop] = Double.NEGATIVE_INFINITY;
+    return new Asked(floor, less, attainable);
   }
 
-  private boolean same(int stop, Degree a, Degree b) {
-    for (int origin = 0; origin <= degrees.length; origin++) {
-      if (fill(a, origin, stop) != fill(b, origin, stop)) {
-        return false;
-      }
-    }
-    return true;
+  /** The same, with no more asked for the floor at a stop than can be had. */
+  Asked atMost(int stop, double fill) {
+    double[] less = attainable.clone();
+    less[stop] = fill;
+    return new Asked(floor, aim, less);
   }
 }

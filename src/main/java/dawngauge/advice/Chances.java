@@ -239,16 +239,8 @@ final class Chances {
    * pascal per kelvin.
    */
   double needed(Judged judged) {
-    return reaching(judged.moment(), judged.floor(), judged.low() - sigmas * judged.sigma());
-  }
-
-  /** The fill with which a tire is expected at its floor, the gauge's grace taken off. */
-  double median(Judged judged) {
-    return reaching(judged.moment(), judged.floor() - judged.grace(), judged.moment().judged());
-  }
-
-  private static double reaching(Moment then, double floor, double pressure) {
-    double kelvins = Math.min(then.tireKelvins(), then.airKelvins());
-    return then.fill() + (floor - pressure) / kelvins;
+    Moment then = judged.moment();
+    double missing = judged.floor() - (judged.low() - sigmas * judged.sigma());
+    return then.fill() + missing / Math.min(then.tireKelvins(), then.airKelvins());
   }
 }

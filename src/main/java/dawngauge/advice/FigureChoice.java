@@ -84,10 +84,10 @@ final class FigureChoice {
     }
     for (Path path : paths) {
       double shown = tire.shown(path.origin(), path.steps(), at);
-      int low = fixed == null ? stop.from() : fixed;
-      int high = fixed == null ? stop.to() : fixed;
+      int low = fixed == null ? stop.lowest() : fixed;
+      int high = fixed == null ? stop.most() : fixed;
       for (int steps = low; steps <= high; steps++) {
-        if (tire.allows(at, shown, steps)) {
+        if (stop.allows(shown, steps)) {
           double wanted = Double.isNaN(stop.wanted()) ? 0 : stop.wanted() / tire.step();
           double off = Math.abs(steps - wanted) - steps * 1e-6;
           Path set =

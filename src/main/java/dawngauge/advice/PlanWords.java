@@ -95,21 +95,25 @@ final class PlanWords {
       return Phrase.of("the stops that you chose are enough");
     }
     TireWay tire = tires.get(closest.tire());
-    Phrase shortfall =
-        tire.enoughAt(closest.chosen(), closest.at())
-            ? Phrase.of(
-                "{0} would be over its limit before the start at {1}",
-                tire.position().words(), place(closest.at()))
-            : Phrase.of(
-                "{0} could not be kept, with {1} certainty, at what its load needs, nor within {2}"
-                    + " of its aim, when leaving {3} and on the leg ahead",
-                tire.position().words(),
-                new Ratio(forecaster.options().confidence()),
-                new Ratio(thresholds.planUnderAim()),
-                place(closest.at()));
     return Phrase.of(
-        count == 1 ? "with no stop {0}" : "with one stop fewer, whichever is left out, {0}",
-        shortfall);
+        "{0} {1} {2}",
+        count == 1 ? "with no stop" : "with one stop fewer, whichever is left out,",
+        tire.position().words(),
+        shortfall(tire, closest));
+  }
+
+  private Phrase shortfall(TireWay tire, StopSearch.Failure closest) {
+    if (tire.enoughAt(closest.chosen(), closest.at())) {
+      return Phrase.of("would be over its limit before the start at {0}", place(closest.at()));
+    } else if (tire.keepsFloorAt(closest.chosen(), closest.at())) {
+      return Phrase.of(
+          "would start from {0} more than {1} under its aim",
+          place(closest.at()), new Ratio(thresholds.planUnderAim()));
+    }
+    return Phrase.of(
+        "would be under what its load needs, likelier than the {0} that you allow, when leaving {1}"
+            + " or on the leg ahead",
+        new Ratio(1 - forecaster.options().confidence()), place(closest.at()));
   }
 
   private String place(int visit) {

@@ -51,9 +51,10 @@ final class TireWay {
    *
    * @param canAdd whether air can be added
    * @param canRelease whether air may be let out
-   * @param from lowest figure it may be set to, in steps of the gauge
-   * @param to highest one; below the lowest where it cannot be set
-   * @param addTo highest one that air can be added to, which a hose may cut
+   * @param from lowest figure that air is added to, in steps of the gauge
+   * @param addTo highest one, which a hose may cut
+   * @param releaseTo lowest figure that air is let out to: never under the aim
+   * @param most highest figure it may be set to
    * @param air pressure of the air around when it is set, in pascal
    * @param kelvins temperature of the air in the tire then
    * @param wanted figure of the gauge that gives the aim, in pascal; NaN without an aim
@@ -64,8 +65,9 @@ final class TireWay {
       boolean canAdd,
       boolean canRelease,
       int from,
-      int to,
       int addTo,
+      int releaseTo,
+      int most,
       double air,
       double kelvins,
       double wanted,
@@ -73,16 +75,28 @@ final class TireWay {
 
     /** A stop at which nothing can be done. */
     static final Stop NOTHING =
-        new Stop(false, false, 1, 0, 0, 0, 1, Double.NaN, Double.NEGATIVE_INFINITY);
+        new Stop(false, false, 1, 0, 1, 0, 0, 1, Double.NaN, Double.NEGATIVE_INFINITY);
 
     /** Whether anything can be done. */
     boolean acts() {
-      return from <= to && (canAdd || canRelease);
+      return (canAdd && from <= addTo) || (canRelease && releaseTo <= most);
     }
 
-    /** Whether any figure can be set, whatever the tire has. */
+    /** Whether any figure from the aim to the most can be set, whatever the tire has. */
     boolean resets() {
-      return acts() && canAdd && canRelease && addTo >= to;
+      return canAdd && canRelease && addTo >= most && releaseTo <= from;
+    }
+
+    /** Lowest figure that may be set. */
+    int lowest() {
+      return canAdd && canRelease ? Math.min(from, releaseTo) : canAdd ? from : releaseTo;
+    }
+
+    /** Whether a figure may be set on a tire that shows so much, both in steps. */
+    boolean allows(double shown, int steps) {
+      return steps > shown
+          ? canAdd && steps >= from && steps <= addTo
+          : canRelease && steps >= releaseTo && steps <= most;
     }
   }
 
@@ -117,8 +131,8 @@ final class TireWay {
       lastsTo++;
     }
     for (int from = first; from < stops.length; from++) {
-      int low = stops[from].from();
-      int high = stops[from].to();
+      int low = stops[from].lowest();
+      int high = stops[from].most();
       for (int at = from; at < stops.length && stops[from].acts(); at++) {
         int origin = 1 + from;
         double under = figure(from, back(origin, asked.least(origin, at), at)) - ROUNDING;
@@ -232,36 +246,61 @@ final class TireWay {
     return stops.length;
   }
 
-  /**
-   * Whether at a stop that the tire cannot last through some of what it may have holds enough; then
-   * it is too much.
-   *
-   * @param chosen stops with which it lasts until then
-   */
-  boolean enoughAt(List<Integer> chosen, int at) {
+  /** What may be in the tire just after a stop up to which it lasts with the chosen ones. */
+  private List<Alive> aliveAt(List<Integer> chosen, int at) {
     List<Alive> alive = new ArrayList<>();
     alive.add(new Alive(0, 0, 0));
     for (int set : chosen) {
       if (set >= first && set <= at) {
-        int before = set - 1;
-        List<Alive> lasting = new ArrayList<>();
-        for (Alive some : alive) {
-          if (last(some, before) >= before) {
-            lasting.add(within(some, before));
-          }
-        }
-        settings(set, lasting);
-        alive = lasting;
+        alive = lasting(alive, set - 1);
+        settings(set, alive);
       }
     }
+    return lasting(alive, at - 1);
+  }
+
+  private List<Alive> lasting(List<Alive> alive, int through) {
+    List<Alive> lasting = new ArrayList<>();
     for (Alive some : alive) {
-      boolean reaches = some.origin() - 1 == at || last(some, at - 1) >= at - 1;
-      int most = some.origin() - 1 == at ? some.to() : within(some, at - 1).to();
-      if (reaches && fill(some.origin(), most, at) >= asked.least(some.origin(), at)) {
+      if (some.origin() - 1 > through || last(some, through) >= through) {
+        lasting.add(within(some, through));
+      }
+    }
+    return lasting;
+  }
+
+  /**
+   * Whether at a stop that the tire cannot last through some of what it may have holds enough to
+   * keep the floor; then it is too little for the aim or too much.
+   *
+   * @param chosen stops with which it lasts until then
+   */
+  boolean keepsFloorAt(List<Integer> chosen, int at) {
+    for (Alive some : aliveAt(chosen, at)) {
+      if (fill(some.origin(), some.to(), at) >= asked.leastForFloor(some.origin(), at)) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Whether some of it holds all that is asked; then it is too much. */
+  boolean enoughAt(List<Integer> chosen, int at) {
+    for (Alive some : aliveAt(chosen, at)) {
+      if (fill(some.origin(), some.to(), at) >= asked.least(some.origin(), at)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The most that can be in the tire just after such a stop. */
+  double mostAt(List<Integer> chosen, int at) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (Alive some : aliveAt(chosen, at)) {
+      most = Math.max(most, fill(some.origin(), some.to(), at));
+    }
+    return most;
   }
 
   /** The last stop through which some of these settings last. */
@@ -301,21 +340,14 @@ final class TireWay {
       low = Math.min(low, shown(some.origin(), some.from(), at));
       high = Math.max(high, shown(some.origin(), some.to(), at));
     }
-    int from = stop.canRelease() ? stop.from() : Math.max(stop.from(), (int) Math.floor(low) + 1);
-    int released =
-        stop.canRelease() ? Math.min(stop.to(), (int) Math.ceil(high) - 1) : Integer.MIN_VALUE;
-    int to = stop.canAdd() ? Math.max(stop.addTo(), released) : released;
-    if (from <= to) {
-      alive.add(new Alive(1 + at, from, to));
+    int added = Math.max(stop.from(), (int) Math.floor(low) + 1);
+    if (stop.canAdd() && added <= stop.addTo()) {
+      alive.add(new Alive(1 + at, added, stop.addTo()));
     }
-  }
-
-  /** Whether a figure may be set at a stop on a tire that shows so much, both in steps. */
-  boolean allows(int at, double shown, int steps) {
-    Stop stop = stops[at];
-    return steps >= stop.from()
-        && steps <= stop.to()
-        && (steps > shown ? stop.canAdd() && steps <= stop.addTo() : stop.canRelease());
+    int released = Math.min(stop.most(), (int) Math.ceil(high) - 1);
+    if (stop.canRelease() && stop.releaseTo() <= released) {
+      alive.add(new Alive(1 + at, stop.releaseTo(), released));
+    }
   }
 
   /** Whether what is in the tire at a stop lasts until just before another. */
@@ -337,9 +369,9 @@ final class TireWay {
     return under;
   }
 
-  /** The same tire, of which less is asked at a stop. */
-  TireWay askingLess(int at) {
-    return new TireWay(position, first, step, stops, example, growth, asked.less(at), most);
+  /** The same tire, of which something else is asked. */
+  TireWay asking(Asked other) {
+    return new TireWay(position, first, step, stops, example, growth, other, most);
   }
 
   /** The same tire, which may hold any amount at a stop. */

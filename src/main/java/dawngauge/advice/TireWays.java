@@ -125,16 +125,14 @@ final class TireWays {
       }
       if (firstStart(at) && !Double.isNaN(tire.limits().aim())) {
         double least = tire.limits().aim() * (1 - mostUnderAim);
-        asked.ask(Asked.Degree.ALL, origin, at, settledFill(check, least));
+        asked.aim(at, settledFill(check, least));
       }
       for (Chances.Judged judged : chances.judgedAt(at, tire)) {
         double part = (judged.moment().seconds() - check.seconds()) / secondsToNext(at, check);
         double growing = Math.pow(growth[at + 1] / growth[at], Math.min(1, Math.max(0, part)));
         double now = judged.moment().fill();
         double kept = fill + (chances.needed(judged) - now) / growing;
-        double likely = fill + (chances.median(judged) - now) / growing;
-        asked.ask(Asked.Degree.FLOOR, origin, at, kept);
-        asked.ask(Asked.Degree.LIKELY, origin, at, likely);
+        asked.floor(origin, at, kept);
       }
     }
     return fills;
@@ -171,13 +169,16 @@ final class TireWays {
     double figure = SetFigure.shown(check, highest);
     figure = warm ? figure : Math.min(figure, highest);
     double hose = air == null ? figure : Math.min(figure, Chances.reach(air));
-    double lowest = SetFigure.shown(check, aim * (1 - mostUnderAim));
+    int to = (int) Math.floor(figure / step + WHOLE);
+    int addTo = (int) Math.floor(hose / step + WHOLE);
+    int aimed = (int) Math.floor(SetFigure.shown(check, aim) / step + 0.5 + WHOLE);
     return new TireWay.Stop(
         canAdd,
         startsCold(tire),
-        (int) Math.ceil(lowest / step - WHOLE),
-        (int) Math.floor(figure / step + WHOLE),
-        (int) Math.floor(hose / step + WHOLE),
+        Math.min(aimed, addTo),
+        addTo,
+        aimed,
+        to,
         check.airPressure(),
         SetFigure.kelvins(check),
         SetFigure.shown(check, aim),
