@@ -61,10 +61,21 @@ public record AdjustmentPlan(
    * A limit that cannot be kept.
    *
    * @param position which tire
+   * @param limit which limit
    * @param visit index of the stop at which, or on whose leg ahead
    * @param text which figures clash
    */
-  public record Clash(WheelPosition position, int visit, Phrase text) {}
+  public record Clash(WheelPosition position, Limit limit, int visit, Phrase text) {}
+
+  /** What a plan keeps, the most important first. */
+  public enum Limit {
+    /** What the load needs, with the chosen confidence. */
+    FLOOR,
+    /** The cold limit before a day's first start. */
+    CEILING,
+    /** The aim at a day's first start, within what a plan lets a tire be under it. */
+    AIM
+  }
 
   /**
    * A tire that is not planned.
@@ -73,6 +84,11 @@ public record AdjustmentPlan(
    * @param why why not
    */
   public record LeftOut(WheelPosition position, Phrase why) {}
+
+  /** Whether floor and ceiling are kept by all tires that are planned. */
+  public boolean safe() {
+    return clashes.stream().allMatch(clash -> clash.limit() == Limit.AIM);
+  }
 
   /** Copies the lists. */
   public AdjustmentPlan {

@@ -37,10 +37,10 @@ public final class AdjustmentPlanner {
   private final List<Track> tracks = new ArrayList<>();
   private final List<TireWay> ways = new ArrayList<>();
   private final List<AdjustmentPlan.LeftOut> leftOut = new ArrayList<>();
-  private final List<Unkept> unkept = new ArrayList<>();
+  private final Map<Unkept, List<Integer>> unkept = new LinkedHashMap<>();
 
-  /** A limit that was given up for a tire at a stop. */
-  private record Unkept(WheelPosition position, int visit, boolean floor) {}
+  /** A limit that was given up for a tire at some stops. */
+  private record Unkept(WheelPosition position, AdjustmentPlan.Limit limit) {}
 
   /** What one set of stops comes to. */
   private record Candidate(
@@ -183,16 +183,27 @@ public final class AdjustmentPlanner {
     while (at < count()) {
       if (tire.enoughAt(all, at)) {
         tire = tire.withoutMost(at);
-        unkept.add(new Unkept(tire.position(), at, false));
+        giveUp(tire, AdjustmentPlan.Limit.CEILING, at);
       } else if (tire.asked().asksAim(at)) {
         tire = tire.asking(tire.asked().withoutAim(at));
+        giveUp(tire, AdjustmentPlan.Limit.AIM, at);
       } else {
         tire = tire.asking(tire.asked().atMost(at, tire.mostAt(all, at)));
-        unkept.add(new Unkept(tire.position(), at, true));
+        giveUp(tire, AdjustmentPlan.Limit.FLOOR, at);
       }
       at = tire.failsAt(all);
     }
     return tire;
+  }
+
+  private void giveUp(TireWay tire, AdjustmentPlan.Limit limit, int at) {
+    unkept.computeIfAbsent(new Unkept(tire.position(), limit), key -> new ArrayList<>()).add(at);
+  }
+
+  private static List<TireAtStop> stopsOf(
+      Map<WheelPosition, Track> tracks, WheelPosition position) {
+    Track track = tracks.get(position);
+    return track == null ? List.of() : track.stops();
   }
 
   private Candidate candidate(List<TireWay> tires, List<Integer> set) {
@@ -280,17 +291,13 @@ public final class AdjustmentPlanner {
     }
     List<AdjustmentPlan.Planned> stops = new ArrayList<>();
     settings.forEach((at, figures) -> stops.add(new AdjustmentPlan.Planned(at, figures)));
-    PlanWords words = new PlanWords(forecaster, thresholds);
+    PlanWords words = new PlanWords(forecaster, thresholds, wishes, first);
     List<AdjustmentPlan.Clash> clashes = new ArrayList<>();
-    for (Unkept limit : unkept) {
-      Track track = done.get(limit.position());
-      if (track != null) {
-        words
-            .clash(limit.position(), limit.visit(), limit.floor(), track.stops(), best.stops())
-            .filter(clash -> clashes.stream().noneMatch(clash::equals))
-            .ifPresent(clashes::add);
-      }
-    }
+    unkept.forEach(
+        (limit, visits) -> {
+          List<TireAtStop> track = stopsOf(done, limit.position());
+          words.clash(limit.position(), limit.limit(), visits, track).ifPresent(clashes::add);
+        });
     Phrase why = words.why(best.stops().size(), result, tires);
     boolean proven = result.proven() && !result.sets().isEmpty();
     double margin = Double.isInfinite(best.margin()) ? Double.NaN : best.margin();

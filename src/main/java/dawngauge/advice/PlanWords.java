@@ -5,7 +5,9 @@ import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Ratio;
+import dawngauge.trip.Air;
 import dawngauge.trip.WheelPosition;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,72 +16,107 @@ final class PlanWords {
 
   private final Forecaster forecaster;
   private final Thresholds thresholds;
+  private final PlanWishes wishes;
+  private final int first;
   private final Chances chances;
   private final AirWords words;
 
-  PlanWords(Forecaster forecaster, Thresholds thresholds) {
+  PlanWords(Forecaster forecaster, Thresholds thresholds, PlanWishes wishes, int first) {
     this.forecaster = forecaster;
     this.thresholds = thresholds;
+    this.wishes = wishes;
+    this.first = first;
     this.chances = new Chances(forecaster);
     this.words = new AirWords(forecaster, thresholds);
   }
 
-  /** Which figures clash where a limit cannot be kept; empty where it is kept after all. */
+  /**
+   * Which figures clash where a limit cannot be kept; empty where it is kept after all.
+   *
+   * @param visits where it was given up, in the order found
+   * @param track the tire with what the plan sets
+   */
   Optional<AdjustmentPlan.Clash> clash(
       WheelPosition position,
-      int visit,
-      boolean floor,
-      List<TireAtStop> track,
-      List<Integer> stops) {
-    TireAtStop at = track.get(visit);
-    Phrase text;
-    if (floor) {
-      Chances.Judged worst = Chances.worst(chances.judgedAt(visit, at));
-      if (worst == null || !chances.tooLikely(worst)) {
-        return Optional.empty();
-      }
-      text =
-          Phrase.of(
-              "{0} its load needs {1}, but it would be at {2} there, with a {3} chance of being"
-                  + " under: {4}",
-              words.where(worst),
-              AirWords.floor(worst),
-              AirWords.low(worst),
-              new Ratio(worst.chance()),
-              cause(visit, track, stops));
-    } else {
-      Moment check = at.check();
-      if (check == null) {
-        return Optional.empty();
-      }
-      text =
-          Phrase.of(
-              "before the start at {0} it would be at {1}, over its limit of {2}: let air out there"
-                  + " while it is cold",
-              place(visit),
-              Shown.beside(check.settled(), at.limits().ceiling()),
-              Shown.pressure(at.limits().ceiling()));
+      AdjustmentPlan.Limit limit,
+      List<Integer> visits,
+      List<TireAtStop> track) {
+    if (limit == AdjustmentPlan.Limit.FLOOR) {
+      List<Chances.Judged> all = new ArrayList<>();
+      visits.forEach(visit -> all.addAll(chances.judgedAt(visit, track.get(visit))));
+      Chances.Judged worst = Chances.worst(all);
+      return worst == null || !chances.tooLikely(worst)
+          ? Optional.empty()
+          : Optional.of(
+              new AdjustmentPlan.Clash(position, limit, worst.visit(), underFloor(worst, track)));
     }
-    return Optional.of(new AdjustmentPlan.Clash(position, visit, text));
+    int visit = visits.get(0);
+    TireAtStop at = track.get(visit);
+    Moment check = at.check();
+    if (check == null) {
+      return Optional.empty();
+    }
+    Phrase text =
+        limit == AdjustmentPlan.Limit.CEILING
+            ? overCeiling(at, check)
+            : underAim(at, check, cause(visit, track));
+    return Optional.of(new AdjustmentPlan.Clash(position, limit, visit, text));
+  }
+
+  private Phrase underFloor(Chances.Judged worst, List<TireAtStop> track) {
+    return Phrase.of(
+        "{0} its load needs {1}, but it would be at {2} there, with a {3} chance of being under:"
+            + " {4}: lighten it, fit a tire that may have more, or take air along",
+        words.where(worst),
+        AirWords.floor(worst),
+        AirWords.low(worst),
+        new Ratio(worst.chance()),
+        cause(worst.visit(), track));
+  }
+
+  private Phrase overCeiling(TireAtStop at, Moment check) {
+    return Phrase.of(
+        "before the start at {0} it would be at {1}, over its limit of {2}: let air out there while"
+            + " it is cold",
+        place(at.visit()),
+        Shown.beside(check.settled(), at.limits().ceiling()),
+        Shown.pressure(at.limits().ceiling()));
+  }
+
+  private Phrase underAim(TireAtStop at, Moment check, Phrase cause) {
+    return Phrase.of(
+        "before the start at {0} it would be at {1}, more than {2} under {3}, {4}: {5}",
+        place(at.visit()),
+        Shown.pressure(check.settled()),
+        new Ratio(thresholds.planUnderAim()),
+        Shown.pressure(at.limits().aim()),
+        AirWords.aim(at.limits()),
+        cause);
   }
 
   /** Why it cannot have more air. */
-  private Phrase cause(int visit, List<TireAtStop> track, List<Integer> stops) {
-    for (int i = stops.size() - 1; i >= 0; i--) {
-      TireAtStop at = stops.get(i) <= visit ? track.get(stops.get(i)) : null;
-      if (at != null && at.setting() != null) {
-        double ceiling = at.limits().ceiling();
+  private Phrase cause(int visit, List<TireAtStop> track) {
+    boolean ruledOut = false;
+    for (int before = visit; before >= first; before--) {
+      boolean forbidden = wishes.forbidden().contains(before);
+      boolean passes = forecaster.itinerary().visits().get(before).passes();
+      Air air = passes ? null : Chances.airAt(forecaster, before);
+      ruledOut |= forbidden && air != null;
+      if (air != null && !forbidden) {
+        double ceiling = track.get(before).limits().ceiling();
         return Double.isNaN(ceiling)
             ? Phrase.of(
-                "its limit is not known, so no more than its aim is set at {0}",
-                place(stops.get(i)))
+                "its limit is not known, so no more than its aim is set at {0}", place(before))
             : Phrase.of(
-                "its limit of {0}, or the hose, allows no more at {1}: lighten it, fit a tire that"
-                    + " may have more, or take air along",
-                Shown.pressure(ceiling), place(stops.get(i)));
+                "its limit of {0}{1} allows no more at {2}",
+                Shown.pressure(ceiling),
+                Double.isInfinite(Chances.reach(air)) ? "" : ", or the hose,",
+                place(before));
       }
     }
-    return Phrase.of("there is no air before: find some, or take it along");
+    return ruledOut
+        ? Phrase.of("the stops with air before it are ruled out")
+        : Phrase.of("there is no air before it");
   }
 
   /** In one line why no plan is better. */

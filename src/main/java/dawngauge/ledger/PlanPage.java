@@ -98,7 +98,7 @@ public record PlanPage(
             .map(left -> left.position().words() + ": " + left.why().in(units))
             .toList();
     return new PlanPage(
-        headline(plan, itinerary, clashes.isEmpty()),
+        headline(plan, itinerary),
         "Why: " + plan.why().in(units) + (plan.proven() ? "." : "; not proven the fewest."),
         clashes,
         stops,
@@ -110,7 +110,7 @@ public record PlanPage(
             habit("nothing set", adjustment.never())));
   }
 
-  private static String headline(AdjustmentPlan plan, Itinerary itinerary, boolean sound) {
+  private static String headline(AdjustmentPlan plan, Itinerary itinerary) {
     List<String> places = new ArrayList<>();
     for (AdjustmentPlan.Planned stop : plan.stops()) {
       places.add(itinerary.visits().get(stop.visit()).stop().place());
@@ -121,7 +121,7 @@ public record PlanPage(
           case 1 -> "One stop with gauge and hose: " + places.get(0);
           default -> places.size() + " stops with gauge and hose: " + Wording.list(places);
         };
-    return sound ? stops + "." : "No plan keeps every limit. The least bad: " + stops + ".";
+    return plan.safe() ? stops + "." : "No plan keeps every limit. The least bad: " + stops + ".";
   }
 
   private static Habit habit(String name, PlanOutcome outcome) {

@@ -122,6 +122,43 @@ class RandomTripsTest {
     assertThat(held).isGreaterThan(100);
   }
 
+  /**
+   * Plans on the forecast itself: what they set may be set, it keeps the limits unless a clash is
+   * told, and no set of one stop fewer that is tried on the forecast does for trips of up to one
+   * stop.
+   */
+  @Test
+  void plansKeepWhatTheyPromise() {
+    int[] sizes = new int[9];
+    int clashes = 0;
+    int mornings = 0;
+    for (int i = 0; i < TRIPS; i++) {
+      Scenario scenario = next();
+      Adjustment adjustment = scenario.adjust();
+      PlanTrial trial = new PlanTrial(scenario.forecaster(), adjustment.plan());
+      trial.everySettingIsAllowed();
+      if (adjustment.plan().clashes().isEmpty()) {
+        trial.limitsAreKept();
+        trial.noSmallerSetDoes();
+        PlanOutcome habit = adjustment.eachMorning();
+        if (habit.worstChance() <= 0.1 && habit.startsOverLimit() == 0) {
+          assertThat(adjustment.outcome().stops()).isLessThanOrEqualTo(habit.stops());
+          mornings++;
+        }
+        sizes[adjustment.plan().stops().size()]++;
+      } else {
+        clashes++;
+      }
+      adjustment.plan().clashes().forEach(clash -> readable(clash.text().in(UnitSystem.US)));
+      readable(adjustment.plan().why().in(UnitSystem.SI));
+    }
+    assertThat(sizes[0]).isGreaterThan(10);
+    assertThat(sizes[1]).isGreaterThan(10);
+    assertThat(sizes[2]).isGreaterThan(3);
+    assertThat(clashes).isGreaterThan(10);
+    assertThat(mornings).isGreaterThan(10);
+  }
+
   private static void check(StopAdvice stop) {
     Mark strongest = Mark.CLEAR;
     for (TireAdvice tire : stop.tires()) {

@@ -295,6 +295,14 @@ final class Scenario {
     return new Adviser(forecaster, THRESHOLDS).advise();
   }
 
+  Adjustment adjust() {
+    return adjust(PlanWishes.NONE);
+  }
+
+  Adjustment adjust(PlanWishes wishes) {
+    return Adjustment.of(forecaster(), THRESHOLDS, wishes);
+  }
+
   Forecaster forecaster() {
     Trip trip = trip();
     Itinerary itinerary = Itinerary.of(trip).get();
