@@ -3,9 +3,11 @@ package dawngauge.advice;
 import dawngauge.explain.Phrase;
 import dawngauge.trip.WheelPosition;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The fewest stops at which the crew gets gauge and hose out so that each tire stays within its
@@ -74,7 +76,9 @@ public record AdjustmentPlan(
     /** The cold limit before a day's first start. */
     CEILING,
     /** The aim at a day's first start, within what a plan lets a tire be under it. */
-    AIM
+    AIM,
+    /** A figure chosen by hand, which is not set where it may not be or would not last. */
+    WISH
   }
 
   /**
@@ -85,9 +89,24 @@ public record AdjustmentPlan(
    */
   public record LeftOut(WheelPosition position, Phrase why) {}
 
+  /** What it says of a tire; empty where the tire is not planned. */
+  Optional<TirePlan> of(WheelPosition position) {
+    if (leftOut.stream().anyMatch(left -> left.position().equals(position))) {
+      return Optional.empty();
+    }
+    Map<Integer, Double> figures = new HashMap<>();
+    for (Planned stop : stops) {
+      PlannedSetting setting = stop.settings().get(position);
+      if (setting != null) {
+        figures.put(stop.visit(), setting.set().figure().pascals());
+      }
+    }
+    return Optional.of(new TirePlan(from, figures));
+  }
+
   /** Whether floor and ceiling are kept by all tires that are planned. */
   public boolean safe() {
-    return clashes.stream().allMatch(clash -> clash.limit() == Limit.AIM);
+    return clashes.stream().allMatch(clash -> clash.limit().compareTo(Limit.AIM) >= 0);
   }
 
   /** Copies the lists. */

@@ -74,7 +74,7 @@ public final class AdjustmentPlanner {
     }
     TreeSet<Integer> pinned = new TreeSet<>();
     for (int stop : all) {
-      if (wishes.pinned().contains(stop) || wishes.figures().containsKey(stop)) {
+      if (wishes.pinned().contains(stop)) {
         pinned.add(stop);
       }
     }
@@ -110,7 +110,7 @@ public final class AdjustmentPlanner {
   /** Follows each tire that can be planned. */
   private void collect() {
     TireWays reader = new TireWays(forecaster, thresholds);
-    Adviser.Judgement judgement = Adviser.Judgement.of(forecaster, thresholds);
+    Adviser.Judgement judgement = Adviser.Judgement.of(forecaster, thresholds, null);
     for (WheelPosition position : forecaster.trip().rig().positions()) {
       Track track = forecaster.track(position).orElse(null);
       if (track == null) {
@@ -214,7 +214,8 @@ public final class AdjustmentPlanner {
       TireWay tire = tires.get(i);
       Map<Integer, Integer> wished = wished(tire);
       Map<Integer, Integer> chosen = FigureChoice.of(tire, set, wished);
-      chosen = chosen == null ? new TreeMap<>(wished) : chosen;
+      chosen = chosen == null ? FigureChoice.of(tire, set, Map.of()) : chosen;
+      chosen = chosen == null ? Map.of() : chosen;
       figures.add(chosen);
       settings += chosen.size();
       for (TireAtStop at : openPart(set(tracks.get(i), tire, chosen).stops())) {
@@ -298,6 +299,17 @@ public final class AdjustmentPlanner {
           List<TireAtStop> track = stopsOf(done, limit.position());
           words.clash(limit.position(), limit.limit(), visits, track).ifPresent(clashes::add);
         });
+    for (int i = 0; i < tires.size(); i++) {
+      Map<Integer, Integer> figures = best.figures().get(i);
+      TireWay tire = tires.get(i);
+      wished(tire)
+          .forEach(
+              (at, steps) -> {
+                if (!steps.equals(figures.get(at)) && best.stops().contains(at)) {
+                  clashes.add(words.refused(tire.position(), at, steps * tire.step()));
+                }
+              });
+    }
     Phrase why = words.why(best.stops().size(), result, tires);
     boolean proven = result.proven() && !result.sets().isEmpty();
     double margin = Double.isInfinite(best.margin()) ? Double.NaN : best.margin();

@@ -23,16 +23,23 @@ public final class Adviser {
 
   private final Forecaster forecaster;
   private final Thresholds thresholds;
+  private final @Nullable AdjustmentPlan plan;
 
-  /** Advises on the trip of a forecaster. */
+  /** Advises on the trip of a forecaster, each setting asked for taken as done to the aim. */
   public Adviser(Forecaster forecaster, Thresholds thresholds) {
+    this(forecaster, thresholds, null);
+  }
+
+  /** Advises on the trip of a forecaster, under an accepted plan where there is one. */
+  public Adviser(Forecaster forecaster, Thresholds thresholds, @Nullable AdjustmentPlan plan) {
     this.forecaster = forecaster;
     this.thresholds = thresholds;
+    this.plan = plan;
   }
 
   /** The forecast with what to do. */
   public Advice advise() {
-    Judgement judgement = Judgement.of(forecaster, thresholds);
+    Judgement judgement = Judgement.of(forecaster, thresholds, plan);
     Forecast forecast = forecaster.forecast(judgement.tracks());
     List<StopAdvice> stops = new ArrayList<>();
     for (StopForecast stop : forecast.stops()) {
@@ -65,14 +72,13 @@ public final class Adviser {
    */
   record Judgement(Map<WheelPosition, Track> tracks, List<List<TireAdvice>> byStop) {
 
-    static Judgement of(Forecaster forecaster, Thresholds thresholds) {
+    static Judgement of(
+        Forecaster forecaster, Thresholds thresholds, @Nullable AdjustmentPlan plan) {
       Map<WheelPosition, Seat> seats = new LinkedHashMap<>();
       for (WheelPosition position : forecaster.trip().rig().positions()) {
-        forecaster
-            .track(position)
-            .ifPresent(
-                track ->
-                    seats.put(position, new Seat(track, new TireJudge(forecaster, thresholds))));
+        TirePlan ofTire = plan == null ? null : plan.of(position).orElse(null);
+        TireJudge judge = new TireJudge(forecaster, thresholds, ofTire);
+        forecaster.track(position).ifPresent(track -> seats.put(position, new Seat(track, judge)));
       }
       seats.forEach(
           (position, seat) ->

@@ -133,7 +133,7 @@ final class OfferJudge {
 
   /** Tires that the load puts on hold although no rating is passed: not enough air for it. */
   private List<Reason> furtherHolds(Forecaster with) {
-    Adviser.Judgement taken = Adviser.Judgement.of(with, thresholds);
+    Adviser.Judgement taken = Adviser.Judgement.of(with, thresholds, null);
     Map<String, Reason> distinct = new LinkedHashMap<>();
     for (int stop = visit; stop < taken.byStop().size(); stop++) {
       String place = forecaster.itinerary().visits().get(stop).stop().place();

@@ -4,6 +4,7 @@ import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Ratio;
 import dawngauge.trip.Air;
 import dawngauge.trip.WheelPosition;
@@ -72,6 +73,16 @@ final class PlanWords {
         AirWords.low(worst),
         new Ratio(worst.chance()),
         cause(worst.visit(), track));
+  }
+
+  /** A figure chosen by hand that is not set. */
+  AdjustmentPlan.Clash refused(WheelPosition position, int visit, double figure) {
+    Phrase text =
+        Phrase.of(
+            "the {0} that you chose at {1} is not set: it is over its limit, below what it has while"
+                + " it is warm, or would not last",
+            Shown.figure(new GaugePressure(figure)), place(visit));
+    return new AdjustmentPlan.Clash(position, AdjustmentPlan.Limit.WISH, visit, text);
   }
 
   private Phrase overCeiling(TireAtStop at, Moment check) {

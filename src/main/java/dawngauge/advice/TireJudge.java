@@ -25,9 +25,11 @@ final class TireJudge {
   private final HoldRules holds;
   private final Rechecks rechecks;
   private final AirWords words;
+  private final @Nullable TirePlan plan;
   private boolean belowAimSinceStart;
 
-  TireJudge(Forecaster forecaster, Thresholds thresholds) {
+  TireJudge(Forecaster forecaster, Thresholds thresholds, @Nullable TirePlan plan) {
+    this.plan = plan;
     this.forecaster = forecaster;
     this.thresholds = thresholds;
     this.chances = new Chances(forecaster);
@@ -143,12 +145,22 @@ final class TireJudge {
               Shown.beside(check.settled(), limits.ceiling()), Shown.pressure(limits.ceiling()));
       return letOut(check, limits, down, needed, step, over, reasons);
     }
+    boolean planned = plan != null && plan.speaksOf(visit);
+    Double figure = planned && plan != null ? plan.at(visit).orElse(null) : null;
+    if (figure != null) {
+      return byPlan(at, check, figure, step, reasons);
+    }
     if (!Double.isNaN(aim) && aboveMate(apart, check, wanted, step)) {
       Phrase over =
           Phrase.of(
               "{0} over its dual mate, set both alike; {1} is over {2}",
               Shown.pressure(apart), Shown.pressure(check.settled()), AirWords.aim(limits));
       return letOut(check, limits, wanted, needed, step, over, reasons);
+    }
+    if (planned && below && !belowMate && !floorAtRisk) {
+      belowAimSinceStart = false;
+      reasons.add(leftByPlan(visit, check, limits, start));
+      return null;
     }
     if (!below && !belowMate && !floorAtRisk) {
       if (start || check.settled() >= aim - step) {
@@ -197,6 +209,56 @@ final class TireJudge {
       withoutAir(visit, track, ahead, why, none, check, reasons);
     }
     return null;
+  }
+
+  /** What the accepted plan sets here; nothing where the tire has it already. */
+  private @Nullable SetFigure byPlan(
+      TireAtStop at, Moment check, double figure, double step, List<Reason> reasons) {
+    Limits limits = at.limits();
+    belowAimSinceStart = false;
+    Air air = Chances.airAt(forecaster, at.visit());
+    double wanted = Double.isNaN(limits.aim()) ? check.settled() : limits.aim();
+    SetFigure set =
+        SetFigure.chosen(
+            check,
+            figure,
+            wanted,
+            !at.cold(),
+            new SetFigure.Bounds(
+                Double.NEGATIVE_INFINITY,
+                limits.ceiling(),
+                air == null ? Double.POSITIVE_INFINITY : Chances.reach(air),
+                step));
+    boolean same = Math.abs(figure - SetFigure.now(check)) <= step / 2;
+    boolean may = set.adds() ? air != null : at.cold();
+    if (same || !may) {
+      return null;
+    }
+    Phrase why = Phrase.of("by the plan that you follow");
+    Phrase text = set.adds() ? words.added(set, limits, check, why) : words.letOut(set, check, why);
+    boolean unfit = reasons.stream().anyMatch(HoldRules::ofTheTire);
+    reasons.add(
+        new Reason(
+            Mark.ADJUST,
+            unfit ? Phrase.of("only once it is found sound, or for the spare: {0}", text) : text,
+            1));
+    return set;
+  }
+
+  /** A tire under its aim that the plan leaves as it is, since its load is carried. */
+  private Reason leftByPlan(int visit, Moment check, Limits limits, boolean start) {
+    int next = plan == null ? -1 : plan.nextAfter(visit);
+    return new Reason(
+        Mark.RECHECK,
+        Phrase.of(
+            "{0} is below {1}, {2}; its load is carried, and the plan that you follow {3}",
+            Shown.beside(check.settled(), limits.aim()),
+            Shown.pressure(limits.aim()),
+            AirWords.aim(limits),
+            next < 0
+                ? "leaves it so"
+                : "sets it at " + forecaster.itinerary().visits().get(next).stop().place()),
+        start ? 3 : 4);
   }
 
   /** Whether it is this tire of a dual pair that is to be let out: its mate is not too low. */

@@ -1,6 +1,8 @@
 package dawngauge.planner;
 
 import dawngauge.advice.Adjustment;
+import dawngauge.advice.AdjustmentPlan;
+import dawngauge.advice.AdjustmentPlanner;
 import dawngauge.advice.Adviser;
 import dawngauge.advice.PlanWishes;
 import dawngauge.advice.Thresholds;
@@ -169,7 +171,11 @@ public final class Planner {
     if (!forecaster.hasValue()) {
       return new PlannedTrip(trip, null, List.copyOf(problems));
     }
-    var advice = new Adviser(forecaster.get(), thresholds()).advise();
+    AdjustmentPlan followed =
+        trip.plan().followed()
+            ? new AdjustmentPlanner(forecaster.get(), thresholds(), PlanWishes.of(trip)).plan()
+            : null;
+    var advice = new Adviser(forecaster.get(), thresholds(), followed).advise();
     problems.addAll(advice.forecast().problems());
     return new PlannedTrip(trip, advice, List.copyOf(problems));
   }
@@ -177,7 +183,7 @@ public final class Planner {
   /** Where the fewest adjustments of a trip lie, where some time on the way is known. */
   public Outcome<Adjustment> adjustment(Trip trip) {
     return forecaster(trip, WhatIf.NOTHING)
-        .map(forecaster -> Adjustment.of(forecaster, thresholds(), PlanWishes.NONE));
+        .map(forecaster -> Adjustment.of(forecaster, thresholds(), PlanWishes.of(trip)));
   }
 
   private Outcome<Forecaster> forecaster(Trip trip, WhatIf whatIf) {

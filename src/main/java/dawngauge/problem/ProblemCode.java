@@ -253,6 +253,12 @@ public enum ProblemCode {
       "{0} from the start of the leg does not come after {1}; put the points in order"),
   PROFILE_BEYOND_LEG(
       Severity.ERROR, "{0} lies beyond the end of the leg, which is {1} long; mend one of them"),
+  WISH_TWICE(
+      Severity.ERROR, "there is a wish for the stop \"{0}\" before this one; keep one of them"),
+  FIGURES_NOT_HERE(
+      Severity.ERROR,
+      "figures to set stand at the stop \"{0}\", where nothing is to be set; take them out, or write"
+          + " \"set here\""),
   TOO_FEW_ROWS(
       Severity.ERROR, "a load/inflation table has at least two rows, not {0}; add one or leave it"),
   ROW_FALLS(

@@ -13,6 +13,7 @@ import java.util.List;
  * @param earlierAmbient what a weather service had said before it was asked last, kept to show what
  *     changed; nothing is forecast from it
  * @param log readings, adjustments and other events, in time order
+ * @param plan what the crew wants of the adjustment plan
  * @param remarks note and extras
  */
 public record Trip(
@@ -22,6 +23,7 @@ public record Trip(
     List<AmbientEntry> ambient,
     List<AmbientEntry> earlierAmbient,
     List<LogEvent> log,
+    PlanChoices plan,
     Remarks remarks) {
 
   /** Copies the lists. */
@@ -31,7 +33,7 @@ public record Trip(
     log = List.copyOf(log);
   }
 
-  /** A trip for which a weather service was asked once at the most. */
+  /** A trip for which a weather service was asked once at the most, and no plan is chosen. */
   public Trip(
       String name,
       Rig rig,
@@ -39,7 +41,7 @@ public record Trip(
       List<AmbientEntry> ambient,
       List<LogEvent> log,
       Remarks remarks) {
-    this(name, rig, route, ambient, List.of(), log, remarks);
+    this(name, rig, route, ambient, List.of(), log, PlanChoices.NONE, remarks);
   }
 
   /** The same trip with another route. Air on a leg goes where the leg leads elsewhere now. */
@@ -53,6 +55,7 @@ public record Trip(
             .filter(e -> other.stop(e.stop()).isPresent() && (e.isAtStop() || leadsOn(e, other)))
             .toList(),
         log,
+        plan.on(other),
         remarks);
   }
 
@@ -63,21 +66,26 @@ public record Trip(
 
   /** The same trip with another rig. */
   public Trip withRig(Rig other) {
-    return new Trip(name, other, route, ambient, earlierAmbient, log, remarks);
+    return new Trip(name, other, route, ambient, earlierAmbient, log, plan.on(other), remarks);
   }
 
   /** The same trip with other air. */
   public Trip withAmbient(List<AmbientEntry> other) {
-    return new Trip(name, rig, route, other, earlierAmbient, log, remarks);
+    return new Trip(name, rig, route, other, earlierAmbient, log, plan, remarks);
   }
 
   /** The same trip with other air that was expected before. */
   public Trip withEarlierAmbient(List<AmbientEntry> other) {
-    return new Trip(name, rig, route, ambient, other, log, remarks);
+    return new Trip(name, rig, route, ambient, other, log, plan, remarks);
   }
 
   /** The same trip with another log. */
   public Trip withLog(List<LogEvent> other) {
-    return new Trip(name, rig, route, ambient, earlierAmbient, other, remarks);
+    return new Trip(name, rig, route, ambient, earlierAmbient, other, plan, remarks);
+  }
+
+  /** The same trip with other choices about the plan. */
+  public Trip withPlan(PlanChoices other) {
+    return new Trip(name, rig, route, ambient, earlierAmbient, log, other, remarks);
   }
 }

@@ -1,13 +1,18 @@
 package dawngauge.tripfile;
 
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.LogEvent;
+import dawngauge.trip.PlanChoices;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
-/** Holds expected air and log against the rig and the route. */
+/** Holds expected air, log and plan against the rig and the route. */
 final class LogCheck {
   private LogCheck() {}
 
@@ -20,6 +25,27 @@ final class LogCheck {
       String place = "/log/" + i;
       order.next(event.time(), place + "/time");
       references(event, place, trip.rig(), names, problems);
+    }
+    plan(trip, names, problems);
+  }
+
+  private static void plan(Trip trip, Names names, Findings problems) {
+    Set<String> stops = new HashSet<>();
+    for (int i = 0; i < trip.plan().wishes().size(); i++) {
+      PlanChoices.Wish wish = trip.plan().wishes().get(i);
+      String place = "/plan/stops/" + i;
+      names.require("stop", wish.stop(), place + "/stop");
+      if (!stops.add(wish.stop())) {
+        problems.add(Problem.of(ProblemCode.WISH_TWICE, place + "/stop", wish.stop()));
+      }
+      if (wish.kind() == PlanChoices.Kind.NOT_HERE && !wish.figures().isEmpty()) {
+        problems.add(Problem.of(ProblemCode.FIGURES_NOT_HERE, place + "/figures", wish.stop()));
+      }
+      for (WheelPosition position : wish.figures().keySet()) {
+        String figure =
+            ValueReader.under(place + "/figures", RigForms.POSITION_FORM.text().apply(position));
+        position(position, figure, trip.rig(), names, problems);
+      }
     }
   }
 

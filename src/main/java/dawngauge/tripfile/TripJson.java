@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import dawngauge.trip.PlanChoices;
 import dawngauge.trip.Trip;
 
 /** The whole trip as JSON, with the format's name and version. */
@@ -51,7 +52,13 @@ final class TripJson {
         in.objects("ambient", AmbientJson::read),
         in.objects("earlierAmbient", AmbientJson::read),
         in.objects("log", LogJson::read),
+        plan(in),
         in.remarks());
+  }
+
+  private static PlanChoices plan(FieldReader in) {
+    PlanChoices plan = in.object("plan", PlanJson::read);
+    return plan == null ? PlanChoices.NONE : plan;
   }
 
   static ObjectNode write(Trip trip) {
@@ -64,6 +71,7 @@ final class TripJson {
         .objects("ambient", trip.ambient(), AmbientJson::write)
         .objects("earlierAmbient", trip.earlierAmbient(), AmbientJson::write)
         .objects("log", trip.log(), LogJson::write)
+        .object("plan", trip.plan().equals(PlanChoices.NONE) ? null : trip.plan(), PlanJson::write)
         .with(trip.remarks());
   }
 }

@@ -295,6 +295,12 @@ final class Scenario {
     return new Adviser(forecaster, THRESHOLDS).advise();
   }
 
+  /** Advice under the plan with no wishes. */
+  Advice follow() {
+    Forecaster forecaster = forecaster();
+    return new Adviser(forecaster, THRESHOLDS, adjust().plan()).advise();
+  }
+
   Adjustment adjust() {
     return adjust(PlanWishes.NONE);
   }
