@@ -79,7 +79,7 @@ final class FigureChoice {
   private Map<Integer, Path> settings(List<Path> paths, int at, @Nullable Integer fixed) {
     Map<Integer, Path> best = new HashMap<>();
     TireWay.Stop stop = tire.stop(at);
-    if (!stop.acts()) {
+    if (!stop.acts() && fixed == null) {
       return best;
     }
     for (Path path : paths) {
@@ -87,7 +87,7 @@ final class FigureChoice {
       int low = fixed == null ? stop.lowest() : fixed;
       int high = fixed == null ? stop.most() : fixed;
       for (int steps = low; steps <= high; steps++) {
-        if (stop.allows(shown, steps)) {
+        if (fixed == null ? stop.allows(shown, steps) : stop.allowsByHand(shown, steps)) {
           double wanted = Double.isNaN(stop.wanted()) ? 0 : stop.wanted() / tire.step();
           double off = Math.abs(steps - wanted) - steps * 1e-6;
           Path set =

@@ -92,6 +92,11 @@ final class TireWay {
       return canAdd && canRelease ? Math.min(from, releaseTo) : canAdd ? from : releaseTo;
     }
 
+    /** The same for a figure chosen by hand, which may be under the aim. */
+    boolean allowsByHand(double shown, int steps) {
+      return steps > shown ? canAdd && steps <= addTo : canRelease && steps <= most;
+    }
+
     /** Whether a figure may be set on a tire that shows so much, both in steps. */
     boolean allows(double shown, int steps) {
       return steps > shown
