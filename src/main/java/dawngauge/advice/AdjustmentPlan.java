@@ -14,6 +14,7 @@ import java.util.Optional;
  * limits for the rest of the trip, with what is set there.
  *
  * @param from index of the first stop that is planned; what lies before it is done
+ * @param possible stops at which some tire could be set, the forbidden ones too
  * @param stops the stops of the plan, in order
  * @param clashes what no plan can keep, with the limits that clash; the plan is then the least bad
  * @param leftOut tires that are not planned, and why
@@ -23,6 +24,7 @@ import java.util.Optional;
  */
 public record AdjustmentPlan(
     int from,
+    List<Integer> possible,
     List<Planned> stops,
     List<Clash> clashes,
     List<LeftOut> leftOut,
@@ -111,6 +113,7 @@ public record AdjustmentPlan(
 
   /** Copies the lists. */
   public AdjustmentPlan {
+    possible = List.copyOf(possible);
     stops = List.copyOf(stops);
     clashes = List.copyOf(clashes);
     leftOut = List.copyOf(leftOut);

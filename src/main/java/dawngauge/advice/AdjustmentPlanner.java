@@ -63,7 +63,8 @@ public final class AdjustmentPlanner {
   /** The plan. */
   public AdjustmentPlan plan() {
     collect();
-    List<Integer> all = usableStops();
+    List<Integer> all =
+        possibleStops().stream().filter(at -> !wishes.forbidden().contains(at)).toList();
     List<TireWay> tires = new ArrayList<>();
     for (TireWay way : ways) {
       tires.add(relaxed(way, all));
@@ -161,15 +162,15 @@ public final class AdjustmentPlanner {
     return false;
   }
 
-  private List<Integer> usableStops() {
+  /** Stops at which some tire can be set. */
+  private List<Integer> possibleStops() {
     List<Integer> stops = new ArrayList<>();
     for (int at = first; at < count(); at++) {
-      boolean wanted = !wishes.forbidden().contains(at);
       boolean acts = false;
       for (TireWay way : ways) {
         acts |= way.stop(at).acts();
       }
-      if (wanted && acts) {
+      if (acts) {
         stops.add(at);
       }
     }
@@ -313,7 +314,7 @@ public final class AdjustmentPlanner {
     Phrase why = words.why(best.stops().size(), result, tires);
     boolean proven = result.proven() && !result.sets().isEmpty();
     double margin = Double.isInfinite(best.margin()) ? Double.NaN : best.margin();
-    return new AdjustmentPlan(first, stops, clashes, leftOut, why, proven, margin);
+    return new AdjustmentPlan(first, possibleStops(), stops, clashes, leftOut, why, proven, margin);
   }
 
   private AdjustmentPlan.@Nullable PlannedSetting setting(

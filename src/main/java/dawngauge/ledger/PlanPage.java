@@ -7,6 +7,7 @@ import dawngauge.quantity.Ratio;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,7 @@ import java.util.List;
  * @param headline how many stops, and which
  * @param why in one line why there is none better
  * @param clashes limits that cannot be kept
- * @param stops what to set, stop by stop
+ * @param stops every stop at which something can be set, with what is set there
  * @param leftOut tires that are not planned
  * @param habits the plan beside other ways of setting tires, the plan first
  */
@@ -30,21 +31,26 @@ public record PlanPage(
     List<Habit> habits) {
 
   /**
-   * What to set at a stop.
+   * A stop at which something can be set.
    *
    * @param visit index of the stop
-   * @param title number, place and time
-   * @param lines tires with the same figure together
+   * @param planned whether the plan uses it
+   * @param title number and place
+   * @param when the latest time for it, in the stop's zone
+   * @param lines tires with the same figure together; one without tires where none is set, that
+   *     says what could be done
    */
-  public record PlanStop(int visit, String title, List<Line> lines) {}
+  public record PlanStop(int visit, boolean planned, String title, String when, List<Line> lines) {}
 
   /**
    * What to set some tires to.
    *
-   * @param tires short forms
+   * @param positions the tires
+   * @param tires their short forms
+   * @param figure what the gauge is to show
    * @param text what to do, with the caution that belongs to it
    */
-  public record Line(String tires, String text) {}
+  public record Line(List<WheelPosition> positions, String tires, String figure, String text) {}
 
   /**
    * A way of setting tires, and what it comes to.
@@ -74,7 +80,7 @@ public record PlanPage(
     habits = List.copyOf(habits);
   }
 
-  /** Nobody lets air out of a warm tire, nor goes on with one that may be damaged inside. */
+  /** Stands beside figures to set. */
   public static final String CAUTION =
       "Never let air out of a warm tire. A tire found at or below 80 % of its recommended pressure"
           + " after it rolled is not to be pumped up and run: have it inspected by a qualified"
@@ -91,7 +97,15 @@ public record PlanPage(
     Itinerary itinerary = adjustment.itinerary();
     AdjustmentPlan plan = adjustment.plan();
     PlanWriter writer = new PlanWriter(trip, itinerary, units);
-    List<PlanStop> stops = plan.stops().stream().map(writer::stop).toList();
+    List<PlanStop> stops = new ArrayList<>();
+    for (int visit : plan.possible()) {
+      stops.add(
+          plan.stops().stream()
+              .filter(planned -> planned.visit() == visit)
+              .findFirst()
+              .map(writer::stop)
+              .orElseGet(() -> writer.unused(visit)));
+    }
     List<String> clashes = writer.clashes(plan);
     List<String> leftOut =
         plan.leftOut().stream()

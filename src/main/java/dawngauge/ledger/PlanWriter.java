@@ -29,31 +29,58 @@ final class PlanWriter {
     this.units = units;
   }
 
+  /** A stop that the plan uses. */
   PlanPage.PlanStop stop(AdjustmentPlan.Planned planned) {
-    Itinerary.Visit visit = itinerary.visits().get(planned.visit());
-    Map<String, List<String>> same = new LinkedHashMap<>();
+    record Key(String figure, String text) {}
+    Map<Key, List<WheelPosition>> same = new LinkedHashMap<>();
     planned
         .settings()
         .forEach(
-            (position, setting) ->
-                same.computeIfAbsent(text(setting), key -> new ArrayList<>())
-                    .add(trip.rig().shortForm(position)));
+            (position, setting) -> {
+              String figure = figure(setting.set().figure()).in(units);
+              same.computeIfAbsent(new Key(figure, text(setting)), key -> new ArrayList<>())
+                  .add(position);
+            });
     List<PlanPage.Line> lines = new ArrayList<>();
-    same.forEach((text, tires) -> lines.add(new PlanPage.Line(String.join(" ", tires), text)));
+    same.forEach(
+        (key, positions) ->
+            lines.add(
+                new PlanPage.Line(
+                    List.copyOf(positions),
+                    String.join(" ", positions.stream().map(this::name).toList()),
+                    key.figure,
+                    key.text)));
     if (lines.isEmpty()) {
-      lines.add(new PlanPage.Line("", "nothing is to be set here; gauge the tires all the same"));
+      String text = "nothing is to be set here; gauge the tires all the same";
+      lines.add(new PlanPage.Line(List.of(), "", "", text));
     }
-    boolean waits = visit.index() > 0 && visit.firstStartOfDay();
-    String time =
+    return shown(planned.visit(), true, lines);
+  }
+
+  /** A stop that it does not use. */
+  PlanPage.PlanStop unused(int visit) {
+    Itinerary.Visit stop = itinerary.visits().get(visit);
+    boolean hose = stop.stop().air().available() || trip.rig().compressorTop() != null;
+    String text =
+        hose
+            ? stop.firstStartOfDay()
+                ? "air could be added, or let out while the tires are cold"
+                : "air could be added"
+            : "no air here; it could only be let out, while the tires are cold";
+    return shown(visit, false, List.of(new PlanPage.Line(List.of(), "", "", text)));
+  }
+
+  private PlanPage.PlanStop shown(int index, boolean planned, List<PlanPage.Line> lines) {
+    Itinerary.Visit visit = itinerary.visits().get(index);
+    String when =
         Wording.shortDay(visit.leave(), visit.zone())
             + ", "
-            + (visit.firstStartOfDay() ? "before leaving at " : "here until ")
+            + (visit.firstStartOfDay() ? "before the start at " : "until ")
             + Wording.clock(visit.leave(), visit.zone())
             + " "
-            + Wording.zone(visit.leave(), visit.zone())
-            + (waits ? ", in the morning" : "");
-    return new PlanPage.PlanStop(
-        visit.index(), (visit.index() + 1) + ". " + visit.stop().place() + " · " + time, lines);
+            + Wording.zone(visit.leave(), visit.zone());
+    String title = (index + 1) + ". " + visit.stop().place();
+    return new PlanPage.PlanStop(index, planned, title, when, lines);
   }
 
   private String text(AdjustmentPlan.PlannedSetting setting) {
@@ -110,12 +137,11 @@ final class PlanWriter {
     return new Phrase.Stated(new GaugePressure(pascals), 0, 2);
   }
 
-  private static Phrase.Stated figure(GaugePressure figure) {
+  private static Phrase figure(GaugePressure figure) {
     double psi = figure.in(Unit.PSI);
     double tenths = figure.in(Unit.BAR) * 10;
-    return new Phrase.Stated(
-        figure,
-        Math.abs(psi - Math.rint(psi)) < WHOLE ? 0 : 1,
-        Math.abs(tenths - Math.rint(tenths)) < WHOLE ? 1 : 2);
+    int us = Math.abs(psi - Math.rint(psi)) < WHOLE ? 0 : 1;
+    int si = Math.abs(tenths - Math.rint(tenths)) < WHOLE ? 1 : 2;
+    return Phrase.of("{0}", new Phrase.Stated(figure, us, si));
   }
 }

@@ -37,9 +37,11 @@ public final class PlanText {
       out.wrapped("  cannot be kept  ", clash);
     }
     for (PlanPage.PlanStop stop : page.stops()) {
-      out.line("");
-      out.wrapped("", stop.title());
-      for (PlanPage.Line line : stop.lines()) {
+      if (stop.planned()) {
+        out.line("");
+        out.wrapped("", stop.title() + " · " + stop.when());
+      }
+      for (PlanPage.Line line : stop.planned() ? stop.lines() : List.<PlanPage.Line>of()) {
         out.wrapped("  ", (line.tires().isEmpty() ? "" : line.tires() + ": ") + line.text());
       }
     }

@@ -120,6 +120,13 @@ final class Menus {
               window.showRoute();
               route.askWhatIf(true);
             }),
+        item(
+            "Where to set the tires",
+            "Shortcut+4",
+            () -> {
+              window.showRoute();
+              route.askPlan(true);
+            }),
         new SeparatorMenuItem(),
         item("Switch units", "Shortcut+U", window::switchUnits),
         item("Switch light and dark", "Shortcut+D", window::switchTheme),

@@ -71,6 +71,12 @@ class PicturesTest extends WindowTest {
                 air.getSelectionModel().select(3);
               });
         }),
+    PLAN(
+        true,
+        open -> {
+          open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT4);
+          open.until("the plan is there", () -> !open.texts("plan-headline").isEmpty());
+        }),
     PLACES(
         true,
         open -> {

@@ -55,6 +55,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
   private final Label missingText = new Label();
   private final WhatIfPane whatIf;
   private final PlaceListPane placeList;
+  private final PlanPane plan;
   private @Nullable WheelPosition position;
   private int chosen;
 
@@ -66,6 +67,8 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     this.trace = new TracePane(side::explain);
     this.whatIf = new WhatIfPane(document, () -> askWhatIf(false));
     whatIf.setVisible(false);
+    this.plan = new PlanPane(document, () -> askPlan(false));
+    plan.setVisible(false);
     this.placeList = new PlaceListPane(document, () -> chosen, () -> askPlaces(false));
     summary.getStyleClass().add("summary");
     summary.setWrapText(true);
@@ -157,10 +160,23 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
 
   /** Shows or folds away another plan under another weather or start. */
   public void askWhatIf(boolean shown) {
+    plan.setVisible(false);
     whatIf.setVisible(shown);
     setBottom(shown ? whatIf : null);
     if (shown) {
       whatIf.ask();
+    }
+  }
+
+  /** Shows or folds away where the tires are to be set. */
+  public void askPlan(boolean shown) {
+    askWhatIf(false);
+    plan.setVisible(shown);
+    setBottom(shown ? plan : null);
+    if (shown) {
+      plan.ask();
+    } else {
+      ledger.requestFocus();
     }
   }
 

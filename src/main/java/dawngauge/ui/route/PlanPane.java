@@ -1,0 +1,259 @@
+package dawngauge.ui.route;
+
+import dawngauge.advice.Adjustment;
+import dawngauge.ledger.PlanPage;
+import dawngauge.problem.Outcome;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.trip.PlanChoices;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.Forms;
+import dawngauge.ui.common.Texts;
+import dawngauge.ui.common.TripDocument;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/**
+ * The adjustment plan: where the tires are set and to what, whether it is followed, what is wanted
+ * at each stop, and other habits beside it. Every choice is an edit of the trip.
+ */
+final class PlanPane extends BorderPane {
+
+  private static final List<String> WISHES = List.of("as the plan says", "set here", "not here");
+
+  private static final String[] HABIT_HEADS = {
+    "from here on", "stops", "margin", "chance", "under floor", "over limit", "under aim"
+  };
+
+  private static final double FIGURE_WIDTH = 92;
+
+  private final TripDocument document;
+  private final CheckBox follow = new CheckBox("Follow this plan");
+  private final Label headline = new Label();
+  private final Label why = new Label();
+  private final VBox clashes = new VBox();
+  private final GridPane stops = new GridPane();
+  private final GridPane habits = new GridPane();
+  private final Label leftOut = new Label();
+
+  PlanPane(TripDocument document, Runnable close) {
+    this.document = document;
+    getStyleClass().add("plan-pane");
+    Button back = new Button("Close");
+    back.getStyleClass().add("small-button");
+    back.setOnAction(event -> close.run());
+    Label title = new Label("Where to set the tires");
+    title.getStyleClass().add("chosen-stop");
+    title.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(title, Priority.ALWAYS);
+    HBox bar = new HBox(10, title, follow, back);
+    bar.getStyleClass().add("bar");
+    follow.setAccessibleText("Follow this plan: adjust stands where it sets a tire");
+    follow.setOnAction(event -> choose(document.trip().plan().following(follow.isSelected())));
+    headline.getStyleClass().add("plan-headline");
+    Label caution = new Label(PlanPage.CAUTION);
+    for (Label label : List.of(headline, why, leftOut, caution)) {
+      label.setWrapText(true);
+    }
+    caution.getStyleClass().add("lesser");
+    leftOut.managedProperty().bind(leftOut.visibleProperty());
+    stops.getStyleClass().add("plan-stops");
+    habits.getStyleClass().add("compared");
+    VBox content = new VBox(6, headline, why, clashes, stops, leftOut, caution, habits);
+    content.getStyleClass().add("plan-content");
+    ScrollPane scroll = new ScrollPane(content);
+    scroll.setFitToWidth(true);
+    setTop(bar);
+    setCenter(scroll);
+    document.plannedProperty().addListener(change -> showIfSeen());
+    document.unitsProperty().addListener(change -> showIfSeen());
+    visibleProperty().addListener(change -> showIfSeen());
+    managedProperty().bind(visibleProperty());
+  }
+
+  /** Puts the keyboard on the first choice. */
+  void ask() {
+    show();
+    follow.requestFocus();
+  }
+
+  private void showIfSeen() {
+    if (isVisible()) {
+      String held = held();
+      show();
+      giveBack(held);
+    }
+  }
+
+  /** What the control of this page that has the keyboard is for; empty where none has. */
+  private String held() {
+    Node owner = getScene() == null ? null : getScene().getFocusOwner();
+    for (Node node = owner; node != null; node = node.getParent()) {
+      if (node == stops) {
+        return String.valueOf(owner.getAccessibleText());
+      }
+    }
+    return "";
+  }
+
+  /** The page was made anew: the same control gets the keyboard again. */
+  private void giveBack(String held) {
+    if (!held.isEmpty()) {
+      for (Node node : stops.getChildren()) {
+        Node control = node instanceof FigureField<?> figure ? figure.field() : node;
+        if (held.equals(control.getAccessibleText())) {
+          control.requestFocus();
+        }
+      }
+    }
+  }
+
+  private void choose(PlanChoices choices) {
+    document.edit(document.trip().withPlan(choices));
+  }
+
+  private void show() {
+    Trip trip = document.trip();
+    Outcome<Adjustment> adjustment = document.planner().adjustment(trip);
+    follow.setSelected(trip.plan().followed());
+    follow.setDisable(!adjustment.hasValue());
+    clashes.getChildren().clear();
+    stops.getChildren().clear();
+    habits.getChildren().clear();
+    leftOut.setVisible(false);
+    if (!adjustment.hasValue()) {
+      headline.setText("No time on the way is known, so nothing can be planned.");
+      why.setText(adjustment.problems().get(0).text());
+      return;
+    }
+    PlanPage page = PlanPage.of(trip, adjustment.get(), document.units());
+    headline.setText(page.headline());
+    why.setText(page.why());
+    page.clashes().forEach(text -> clashes.getChildren().add(clash(text)));
+    leftOut.setText("Not planned: " + String.join("; ", page.leftOut()));
+    leftOut.setVisible(!page.leftOut().isEmpty());
+    int row = 0;
+    for (PlanPage.PlanStop stop : page.stops()) {
+      row = stop(stop, row);
+    }
+    heads();
+    int line = 1;
+    for (PlanPage.Habit habit : page.habits()) {
+      habit(habit, line++);
+    }
+  }
+
+  private static Node clash(String text) {
+    Label label = new Label("Cannot be kept: " + text);
+    label.getStyleClass().add("plan-clash");
+    label.setWrapText(true);
+    return label;
+  }
+
+  private int stop(PlanPage.PlanStop stop, int row) {
+    String id = document.trip().route().stops().get(stop.visit()).id();
+    Label place = new Label(Texts.shortened(stop.title()));
+    place.setMinWidth(90);
+    place.getStyleClass().add(stop.planned() ? "plan-used" : "plan-unused");
+    Label when = new Label(stop.when());
+    when.setMinWidth(USE_PREF_SIZE);
+    stops.add(new VBox(place, when), 0, row);
+    Node wish = wish(id, stop.title());
+    GridPane.setValignment(wish, VPos.TOP);
+    stops.add(wish, 1, row);
+    int next = row;
+    for (PlanPage.Line line : stop.lines()) {
+      if (!line.positions().isEmpty()) {
+        stops.add(figure(id, line, stop.title()), 2, next);
+      }
+      boolean sets = !line.positions().isEmpty();
+      Label text = new Label((line.tires().isEmpty() ? "" : line.tires() + ": ") + line.text());
+      text.setWrapText(true);
+      text.setMinWidth(160);
+      GridPane.setHgrow(text, Priority.ALWAYS);
+      text.getStyleClass().add(sets ? "plan-line" : "lesser");
+      stops.add(text, sets ? 3 : 2, next++, sets ? 1 : 2, 1);
+    }
+    return Math.max(next, row + 1);
+  }
+
+  private Node wish(String id, String title) {
+    ChoiceBox<String> box = new ChoiceBox<>();
+    box.getItems().addAll(WISHES);
+    PlanChoices choices = document.trip().plan();
+    box.getSelectionModel()
+        .select(choices.at(id).map(wish -> WISHES.indexOf(wish.kind().word())).orElse(0));
+    box.setAccessibleText("What is wanted at " + title);
+    box.setMinWidth(USE_PREF_SIZE);
+    box.setOnAction(
+        event -> {
+          PlanChoices.Kind kind =
+              switch (box.getSelectionModel().getSelectedIndex()) {
+                case 1 -> PlanChoices.Kind.HERE;
+                case 2 -> PlanChoices.Kind.NOT_HERE;
+                default -> null;
+              };
+          choose(document.trip().plan().with(id, kind));
+        });
+    return box;
+  }
+
+  /** The figure of some tires; emptied it is the plan's again. */
+  private Node figure(String id, PlanPage.Line line, String title) {
+    FigureField<Optional<Entered<GaugePressure>>> field =
+        new FigureField<>(
+            "Figure for " + line.tires() + " at " + title,
+            Forms.positive(QuantityKind.GAUGE_PRESSURE, document.units()),
+            figure -> {
+              PlanChoices choices = document.trip().plan();
+              for (var position : line.positions()) {
+                choices = choices.withFigure(id, position, figure.orElse(null));
+              }
+              choose(choices);
+            });
+    field.field().setPrefColumnCount(6);
+    field.setMinWidth(FIGURE_WIDTH);
+    field.put(line.figure());
+    return field;
+  }
+
+  private void heads() {
+    for (int i = 0; i < HABIT_HEADS.length; i++) {
+      Label head = new Label(HABIT_HEADS[i]);
+      head.getStyleClass().add("table-head");
+      head.setMinWidth(USE_PREF_SIZE);
+      habits.add(head, i, 0);
+    }
+  }
+
+  private void habit(PlanPage.Habit habit, int row) {
+    List<String> cells =
+        List.of(
+            habit.name(),
+            habit.stops(),
+            habit.margin(),
+            habit.chance(),
+            habit.under(),
+            habit.over(),
+            habit.below());
+    for (int i = 0; i < cells.size(); i++) {
+      Label cell = new Label(cells.get(i));
+      cell.setMinWidth(USE_PREF_SIZE);
+      habits.add(cell, i, row);
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package dawngauge.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.trip.PlanChoices;
+import java.util.List;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+
+/** The adjustment plan in the window: seen, followed, changed by hand and undone. */
+class PlanWindowTest extends WindowTest {
+
+  private OpenWindow planned() {
+    OpenWindow open = open(demo());
+    open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT4);
+    open.until("the plan is there", () -> !open.texts("plan-headline").isEmpty());
+    return open;
+  }
+
+  private static ChoiceBox<?> wish(OpenWindow open, String stop) {
+    return open.nodes(ChoiceBox.class, box -> spoken(box).contains(stop)).get(0);
+  }
+
+  private static String spoken(ChoiceBox<?> box) {
+    return String.valueOf(box.getAccessibleText());
+  }
+
+  @Test
+  void thePlanNamesItsStopsAndWhyNoneIsBetter() {
+    OpenWindow open = planned();
+    assertThat(open.texts("plan-headline"))
+        .containsExactly("2 stops with gauge and hose: Dalhart TX and Graham TX.");
+    assertThat(open.texts("plan-used")).containsExactly("5. Dalhart TX", "10. Graham TX");
+    assertThat(open.texts("plan-line"))
+        .anySatisfy(line -> assertThat(line).contains("t2r", "add to 82 psi", "never let air out"))
+        .anySatisfy(line -> assertThat(line).contains("let out to 80 psi, only while it is cold"));
+  }
+
+  @Test
+  void followedByKeyboardItDecidesWhereAdjustStandsAndIsUndone() {
+    OpenWindow open = planned();
+    List<String> marks = open.texts("mark-word");
+    CheckBox follow = open.nodes(CheckBox.class, box -> true).get(0);
+    open.until("the keyboard is on it", follow::isFocused);
+    open.keys(KeyCode.SPACE);
+    open.until("it is followed", () -> open.document.trip().plan().followed());
+    List<String> followed = open.texts("mark-word");
+    assertThat(followed).isNotEqualTo(marks);
+    assertThat(followed.stream().filter("adjust"::equals)).hasSize(2);
+    open.keys(KeyCode.SHORTCUT, KeyCode.Z);
+    open.until("it is undone", () -> open.texts("mark-word").equals(marks));
+    assertThat(follow.isSelected()).isFalse();
+  }
+
+  @Test
+  void aStopIsRuledOutAndTakenBack() {
+    OpenWindow open = planned();
+    open.run(() -> wish(open, "Dalhart").getSelectionModel().select(2));
+    open.until(
+        "another stop takes its place", () -> !open.texts("plan-used").contains("5. Dalhart TX"));
+    assertThat(open.document.trip().plan().wishes())
+        .extracting(PlanChoices.Wish::kind)
+        .containsExactly(PlanChoices.Kind.NOT_HERE);
+    open.run(() -> wish(open, "Dalhart").getSelectionModel().select(0));
+    open.until("it is back", () -> open.texts("plan-used").contains("5. Dalhart TX"));
+    assertThat(open.document.trip()).isEqualTo(demo());
+  }
+
+  @Test
+  void aFigureIsChosenByHandOrRefused() {
+    OpenWindow open = planned();
+    open.write("Figure for t2r at 5. Dalhart TX", "81");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "it is the plan's",
+        () ->
+            open.texts("plan-line").stream().anyMatch(line -> line.contains("t2r: add to 81 psi")));
+    open.write("Figure for t2r at 5. Dalhart TX", "95");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "it is refused",
+        () ->
+            open.texts("plan-clash").stream()
+                .anyMatch(line -> line.contains("the 95 psi that you chose at Dalhart TX is not")));
+    assertThat(open.texts("plan-line"))
+        .anySatisfy(line -> assertThat(line).contains("t2r", "add to 82 psi"));
+  }
+
+  @Test
+  void eachFieldOfThePlanSaysWhatItIsFor() {
+    OpenWindow open = planned();
+    for (ChoiceBox<?> box : open.nodes(ChoiceBox.class, box -> true)) {
+      assertThat(spoken(box)).isNotBlank().isNotEqualTo("null");
+    }
+    for (TextField field : open.nodes(TextField.class, field -> true)) {
+      assertThat(field.getAccessibleText()).isNotBlank();
+    }
+  }
+}
