@@ -117,6 +117,7 @@ public final class CommandLineFace implements Callable<Integer> {
     line.addSubcommand(new ForecastCommand(planner, console));
     line.addSubcommand(new ExplainCommand(planner, console));
     line.addSubcommand(new PlanCommand(planner, console));
+    line.addSubcommand(new RemindersCommand(planner, console, weather));
     line.addSubcommand(new FitnessCommand(planner, console));
     line.addSubcommand(new NewCommand(planner, console));
     line.addSubcommand(new WeatherCommand(planner, console, weather));

@@ -1,11 +1,13 @@
 package dawngauge.cli;
 
 import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a result where the user wants it, never over a file without leave. */
@@ -37,14 +39,32 @@ final class Output {
       }
       return ExitCode.DONE;
     }
+    return told(target, file -> planner.write(text, file, tripPath(trip), force));
+  }
+
+  /** The same with a result in bytes, which is never written to standard output. */
+  int write(byte[] result, String target, String trip, boolean force) {
+    return told(target, file -> planner.write(result, file, tripPath(trip), force));
+  }
+
+  /** What stands in a file that is to be brought up to date; empty where there is none. */
+  Optional<Outcome<String>> existing(String target) {
+    Path file = path(target);
+    return file == null ? Optional.empty() : planner.existing(file);
+  }
+
+  private int told(String target, Function<Path, Optional<Problem>> writing) {
     Path file = path(target);
     Optional<Problem> problem =
         file == null
             ? Optional.of(Problem.of(ProblemCode.CANNOT_WRITE, "", target, "no such name can be"))
-            : planner.write(
-                text, file, trip.equals(TripArgument.STANDARD) ? null : path(trip), force);
+            : writing.apply(file);
     problem.ifPresent(it -> console.err().println(it.text()));
     return problem.isEmpty() ? ExitCode.DONE : ExitCode.CANNOT_WRITE;
+  }
+
+  private static @Nullable Path tripPath(String trip) {
+    return trip.equals(TripArgument.STANDARD) ? null : path(trip);
   }
 
   private static @Nullable Path path(String name) {

@@ -3,8 +3,11 @@ package dawngauge.planner;
 import dawngauge.advice.Adjustment;
 import dawngauge.advice.AdjustmentPlan;
 import dawngauge.advice.AdjustmentPlanner;
+import dawngauge.advice.Advice;
 import dawngauge.advice.Adviser;
 import dawngauge.advice.PlanWishes;
+import dawngauge.advice.Reminder;
+import dawngauge.advice.Reminders;
 import dawngauge.advice.Thresholds;
 import dawngauge.ambient.AirChange;
 import dawngauge.ambient.Ambient;
@@ -35,6 +38,7 @@ import dawngauge.trip.Trip;
 import dawngauge.tripfile.SafeFile;
 import dawngauge.tripfile.TripFile;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -51,6 +55,9 @@ public final class Planner {
 
   /** Changes of the air below this, in kelvin, are no news: half the error of a forecast day. */
   private static final double LEAST_CHANGE = 2;
+
+  /** Longest result that is read again, in bytes; ours. */
+  private static final long LONGEST_RESULT = 8 << 20;
 
   private final Settings settings;
   private final List<AmbientSource> further;
@@ -84,10 +91,23 @@ public final class Planner {
    * @return what went wrong, if anything
    */
   public Optional<Problem> write(String text, Path file, @Nullable Path read, boolean replace) {
-    if (read != null && SafeFile.same(read, file)) {
-      return Optional.of(Problem.of(ProblemCode.IS_THE_TRIP_FILE, "", file.toString()));
-    }
-    return SafeFile.save(text, file, replace);
+    return isTrip(file, read).or(() -> SafeFile.save(text, file, replace));
+  }
+
+  /** The same with a result in bytes. */
+  public Optional<Problem> write(byte[] result, Path file, @Nullable Path read, boolean replace) {
+    return isTrip(file, read).or(() -> SafeFile.save(ByteBuffer.wrap(result), file, replace));
+  }
+
+  private static Optional<Problem> isTrip(Path file, @Nullable Path read) {
+    return read != null && SafeFile.same(read, file)
+        ? Optional.of(Problem.of(ProblemCode.IS_THE_TRIP_FILE, "", file.toString()))
+        : Optional.empty();
+  }
+
+  /** What stands in a file that is to be brought up to date; empty where there is none. */
+  public Optional<Outcome<String>> existing(Path file) {
+    return SafeFile.read(file, LONGEST_RESULT);
   }
 
   /**
@@ -201,6 +221,11 @@ public final class Planner {
     problems.addAll(ambient.problems());
     Ambient air = ambient.get().under(whatIf, lastReading(trip));
     return Outcome.of(new Forecaster(trip, itinerary.get(), air, options()), List.copyOf(problems));
+  }
+
+  /** When the crew is to look at the tires on the rest of a planned trip. */
+  public List<Reminder> reminders(Advice advice) {
+    return Reminders.of(advice, thresholds());
   }
 
   /**

@@ -253,6 +253,10 @@ public enum ProblemCode {
       "{0} from the start of the leg does not come after {1}; put the points in order"),
   PROFILE_BEYOND_LEG(
       Severity.ERROR, "{0} lies beyond the end of the leg, which is {1} long; mend one of them"),
+  NOT_OUR_CALENDAR(
+      Severity.ERROR,
+      "this file is not a calendar of reminders that was written here, so it is not replaced; give"
+          + " another name"),
   WISH_TWICE(
       Severity.ERROR, "there is a wish for the stop \"{0}\" before this one; keep one of them"),
   FIGURES_NOT_HERE(

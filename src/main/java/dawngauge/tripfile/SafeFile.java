@@ -1,5 +1,6 @@
 package dawngauge.tripfile;
 
+import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import java.io.IOException;
@@ -40,6 +41,15 @@ public final class SafeFile {
    */
   public static Optional<Problem> save(String text, Path file, boolean replace) {
     try {
+      return save(StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text)), file, replace);
+    } catch (CharacterCodingException half) {
+      return Optional.of(Problem.of(ProblemCode.CANNOT_WRITE, "", file.toString(), reason(half)));
+    }
+  }
+
+  /** The same with bytes. */
+  public static Optional<Problem> save(ByteBuffer bytes, Path file, boolean replace) {
+    try {
       if (Files.exists(file) && !Files.isDirectory(file)) {
         if (!replace) {
           return Optional.of(Problem.of(ProblemCode.FILE_EXISTS, "", file.toString()));
@@ -47,7 +57,7 @@ public final class SafeFile {
           throw new FileSystemException(file.toString(), null, "it is no ordinary file");
         }
       }
-      write(text, file);
+      write(bytes, file);
       return Optional.empty();
     } catch (IOException failure) {
       return Optional.of(
@@ -80,9 +90,30 @@ public final class SafeFile {
     }
   }
 
+  /** What stands in a file; empty where there is none. */
+  public static Optional<Outcome<String>> read(Path file, long mostBytes) {
+    if (!Files.exists(file)) {
+      return Optional.empty();
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes((int) mostBytes + 1);
+      if (bytes.length > mostBytes) {
+        throw new FileSystemException(file.toString(), null, "it is too long");
+      }
+      return Optional.of(Outcome.of(new String(bytes, StandardCharsets.UTF_8)));
+    } catch (IOException failure) {
+      return Optional.of(
+          Outcome.failed(
+              Problem.of(ProblemCode.CANNOT_READ, "", file.toString(), reason(failure))));
+    }
+  }
+
   /** Writes beside the file, forces it to the disk and moves it into place. */
   static void write(String text, Path file) throws IOException {
-    ByteBuffer bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
+    write(StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text)), file);
+  }
+
+  private static void write(ByteBuffer bytes, Path file) throws IOException {
     Path target = followed(file.toAbsolutePath());
     if (Files.isDirectory(target)) {
       throw new FileSystemException(target.toString(), null, "it is a folder");

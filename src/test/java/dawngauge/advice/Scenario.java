@@ -295,6 +295,10 @@ final class Scenario {
     return new Adviser(forecaster, THRESHOLDS).advise();
   }
 
+  List<Reminder> reminders() {
+    return Reminders.of(advise(), THRESHOLDS);
+  }
+
   /** Advice under the plan with no wishes. */
   Advice follow() {
     Forecaster forecaster = forecaster();

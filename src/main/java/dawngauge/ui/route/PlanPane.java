@@ -103,7 +103,7 @@ final class PlanPane extends BorderPane {
   private String held() {
     Node owner = getScene() == null ? null : getScene().getFocusOwner();
     for (Node node = owner; node != null; node = node.getParent()) {
-      if (node == stops) {
+      if (node == stops && owner != null) {
         return String.valueOf(owner.getAccessibleText());
       }
     }

@@ -1,0 +1,168 @@
+package dawngauge.advice;
+
+import dawngauge.forecast.Moment;
+import dawngauge.trip.Itinerary;
+import dawngauge.trip.LogEvent;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * When the crew is to look at the tires on the rest of a trip: before each day's first start, at
+ * the first stop after it and after each setting, and where something is to be set.
+ */
+public final class Reminders {
+
+  private static final Duration QUARTER = Duration.ofMinutes(15);
+
+  /** A dozen and a half tires take so long to gauge and set; ours, no source. */
+  private static final Duration NEEDED = Duration.ofMinutes(45);
+
+  /** Parked so long a tire counts as cold (NHTSA consumer text). */
+  private static final Duration TO_COLD = Duration.ofHours(3);
+
+  private final Advice advice;
+  private final double shortStopSeconds;
+  private final int from;
+  private final Map<Integer, Set<Reminder.Why>> onArrival = new TreeMap<>();
+  private final Map<Integer, Integer> since = new TreeMap<>();
+
+  private Reminders(Advice advice, Thresholds thresholds) {
+    this.advice = advice;
+    this.shortStopSeconds = thresholds.shortStopSeconds();
+    Instant last = Instant.MIN;
+    for (LogEvent event : advice.forecast().trip().log()) {
+      Instant time = event.time().instant();
+      last = time.isAfter(last) ? time : last;
+    }
+    int open = 0;
+    while (open < advice.stops().size() && visit(open).leave().isBefore(last)) {
+      open++;
+    }
+    this.from = open;
+  }
+
+  /**
+   * The reminders of a trip in time order, those of stops that the log has left behind left out.
+   */
+  public static List<Reminder> of(Advice advice, Thresholds thresholds) {
+    return new Reminders(advice, thresholds).all();
+  }
+
+  private List<Reminder> all() {
+    List<Reminder> all = new ArrayList<>();
+    for (int at = 0; at < advice.stops().size(); at++) {
+      StopAdvice stop = advice.stops().get(at);
+      boolean sets = stop.tires().stream().anyMatch(tire -> tire.set() != null) || setInLog(at);
+      boolean starts = visit(at).firstStartOfDay();
+      boolean taken =
+          !stop.tires().isEmpty() && stop.tires().stream().allMatch(TireAdvice::readingTaken);
+      if (starts && at >= from && !taken && at < advice.stops().size() - 1) {
+        all.add(beforeStart(at));
+      }
+      if (starts) {
+        next(at, Reminder.Why.FIRST_STOP);
+      }
+      if (sets) {
+        next(at, Reminder.Why.AFTER_SETTING);
+      }
+      if (sets && !starts && at >= from) {
+        add(at, Reminder.Why.SET_HERE, at);
+      }
+    }
+    onArrival.forEach((at, reasons) -> all.add(onArrival(at, reasons)));
+    all.sort(Comparator.comparing(Reminder::start).thenComparing(Reminder::visit));
+    return List.copyOf(all);
+  }
+
+  private Itinerary.Visit visit(int index) {
+    return advice.stops().get(index).stop().visit();
+  }
+
+  private boolean setInLog(int at) {
+    Itinerary.Visit visit = visit(at);
+    return advice.forecast().trip().log().stream()
+        .filter(event -> event instanceof LogEvent.Adjustment)
+        .map(event -> event.time().instant())
+        .anyMatch(time -> !time.isBefore(visit.arrive()) && !time.isAfter(visit.leave()));
+  }
+
+  /** The next stop that is one is to be a look at the tires. */
+  private void next(int at, Reminder.Why why) {
+    for (int next = at + 1; next < advice.stops().size(); next++) {
+      Itinerary.Visit visit = visit(next);
+      boolean last = next == advice.stops().size() - 1;
+      boolean longEnough = visit.stay().toMillis() >= shortStopSeconds * 1000;
+      if (!visit.passes() && (last || longEnough)) {
+        if (next >= from) {
+          add(next, why, at);
+        }
+        return;
+      }
+    }
+  }
+
+  private void add(int at, Reminder.Why why, int begun) {
+    onArrival.computeIfAbsent(at, key -> EnumSet.noneOf(Reminder.Why.class)).add(why);
+    since.merge(at, begun, Math::min);
+  }
+
+  private Reminder onArrival(int at, Set<Reminder.Why> reasons) {
+    Itinerary.Visit visit = visit(at);
+    Instant end = visit.arrive().plus(QUARTER);
+    boolean leavesFirst = visit.leave().isBefore(end) && visit.leave().isAfter(visit.arrive());
+    return new Reminder(
+        at,
+        visit.arrive(),
+        leavesFirst ? visit.leave() : end,
+        false,
+        reasons,
+        since.getOrDefault(at, at));
+  }
+
+  /**
+   * The last full quarter hour at least 45 minutes before the tires are to be done, which is when
+   * the rig leaves or half an hour after sunrise; later where they are cold only then. Where they
+   * are not cold before the rig leaves, before that, and warm.
+   */
+  private Reminder beforeStart(int at) {
+    Itinerary.Visit visit = visit(at);
+    Instant done = done(at);
+    Instant cold = at == 0 ? Instant.MIN : visit.arrive().plus(TO_COLD);
+    Instant start = quarter(done.minus(NEEDED));
+    if (start.isBefore(cold)) {
+      start = quarter(cold.plus(QUARTER).minusSeconds(1));
+    }
+    boolean possible = !start.isAfter(done.minus(QUARTER));
+    if (!possible) {
+      done = visit.leave();
+      start = quarter(done.minus(NEEDED));
+      start = start.isBefore(visit.arrive()) ? visit.arrive() : start;
+    }
+    return new Reminder(at, start, done, possible, Set.of(Reminder.Why.BEFORE_START), at);
+  }
+
+  private Instant done(int at) {
+    Instant done = visit(at).leave();
+    for (TireAdvice tire : advice.stops().get(at).tires()) {
+      Moment check = tire.tire().check();
+      if (check != null) {
+        Instant time = Instant.ofEpochSecond(Math.round(check.seconds()));
+        done = time.isBefore(done) ? time : done;
+      }
+    }
+    return done;
+  }
+
+  /** The last full quarter hour; offsets of clocks are whole quarter hours. */
+  private static Instant quarter(Instant time) {
+    long seconds = QUARTER.toSeconds();
+    return Instant.ofEpochSecond(Math.floorDiv(time.getEpochSecond(), seconds) * seconds);
+  }
+}

@@ -1,0 +1,83 @@
+package dawngauge.cli;
+
+import dawngauge.advice.Advice;
+import dawngauge.ledger.Ledger;
+import dawngauge.ledger.ReminderLine;
+import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Planner;
+import dawngauge.planner.WeatherDesk;
+import dawngauge.problem.Outcome;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.report.ReminderCalendar;
+import dawngauge.report.ReminderText;
+import dawngauge.trip.Trip;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints or exports when the crew is to look at the tires. */
+@Command(
+    name = "reminders",
+    description =
+        "Print when to gauge and set the tires, or write it as a calendar file with alarms.")
+final class RemindersCommand implements Callable<Integer> {
+
+  private final Planner planner;
+  private final Console console;
+  private final WeatherDesk weather;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
+  private String file = "";
+
+  @Option(
+      names = "--calendar",
+      paramLabel = "FILE",
+      description =
+          "Write a calendar file there (iCalendar); one that this command wrote before is brought up"
+              + " to date, so that calendars change what they have.")
+  private String calendar = "";
+
+  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
+  private UnitSystem units = UnitSystem.US;
+
+  RemindersCommand(Planner planner, Console console, WeatherDesk weather) {
+    this.planner = planner;
+    this.console = console;
+    this.weather = weather;
+  }
+
+  @Override
+  public Integer call() {
+    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    if (!opened.hasValue()) {
+      return TripArgument.refuse(console, file, opened.problems());
+    }
+    Trip trip = opened.get();
+    PlannedTrip planned = planner.plan(trip);
+    Advice advice = planned.advice();
+    if (advice == null) {
+      return TripArgument.refuse(console, file, planned.problems());
+    }
+    Ledger ledger = Ledger.of(trip, advice, planned.problems(), units, null);
+    List<ReminderLine> reminders = ReminderLine.all(advice, planner.reminders(advice), ledger);
+    Output output = new Output(planner, console);
+    if (calendar.isEmpty()) {
+      String text = ReminderText.of(trip.name(), reminders);
+      return output.write(text, TripArgument.STANDARD, file, false);
+    }
+    Outcome<ReminderCalendar.Earlier> earlier =
+        output
+            .existing(calendar)
+            .map(there -> there.then(ReminderCalendar::read))
+            .orElse(Outcome.of(ReminderCalendar.Earlier.NONE));
+    if (!earlier.hasValue()) {
+      console.err().println(calendar + ": " + earlier.problems().get(0).text());
+      return ExitCode.CONTENT;
+    }
+    String text =
+        ReminderCalendar.of(trip.name(), trip.name(), reminders, earlier.get(), weather.now());
+    return output.write(text, calendar, file, true);
+  }
+}

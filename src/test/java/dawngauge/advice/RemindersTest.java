@@ -1,0 +1,112 @@
+package dawngauge.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.WheelSlot;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** When the crew is reminded. The trips start at 06:00 UTC on 6 April 2027. */
+class RemindersTest {
+
+  private static final Instant START = Scenario.START.toInstant();
+
+  private static Instant hours(double hours) {
+    return START.plusSeconds(Math.round(hours * 3600));
+  }
+
+  private static Scenario threeDays(double night) {
+    return Scenario.from("Home", "40 °F")
+        .air()
+        .to("Rest", 0.5, "60 °F")
+        .drive(2)
+        .to("Fuel", 0.5, "70 °F")
+        .drive(2)
+        .air()
+        .to("Night", night, "40 °F")
+        .drive(3)
+        .air()
+        .to("Morning", 1, "60 °F")
+        .drive(2)
+        .to("End", 1, "60 °F")
+        .drive(2);
+  }
+
+  @Test
+  void beforeEachDaysStartWhileTheTiresAreCold() {
+    // Home is left at 06:00. Night: arrived 14:00, left after 16 h at 06:00: from 05:15.
+    List<Reminder> reminders = threeDays(16).reminders();
+    assertThat(reminders.get(0).visit()).isZero();
+    assertThat(reminders.get(0).start()).isEqualTo(hours(-0.75));
+    assertThat(reminders.get(0).end()).isEqualTo(hours(0));
+    Reminder night = before(reminders, 3);
+    assertThat(night.start()).isEqualTo(hours(23.25));
+    assertThat(night.end()).isEqualTo(hours(24));
+    assertThat(night.cold()).isTrue();
+  }
+
+  private static Reminder before(List<Reminder> reminders, int visit) {
+    return reminders.stream()
+        .filter(reminder -> reminder.visit() == visit)
+        .filter(reminder -> reminder.reasons().contains(Reminder.Why.BEFORE_START))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void theFirstStopOfADayAndTheOneAfterASettingAreToBeALook() {
+    List<Reminder> reminders = threeDays(16).allRead("60 psi").weighing("4000 lb").reminders();
+    Reminder rest =
+        reminders.stream().filter(reminder -> reminder.visit() == 1).findFirst().orElseThrow();
+    // Set at home to the label, which is also the start of the day: two reasons, one reminder.
+    assertThat(rest.reasons())
+        .containsExactlyInAnyOrder(Reminder.Why.FIRST_STOP, Reminder.Why.AFTER_SETTING);
+    assertThat(rest.start()).isEqualTo(hours(2));
+    assertThat(rest.end()).isEqualTo(hours(2).plus(Duration.ofMinutes(15)));
+    assertThat(rest.cold()).isFalse();
+    assertThat(reminders).isSortedAccordingTo((a, b) -> a.start().compareTo(b.start()));
+  }
+
+  @Test
+  void aNightTooShortForColdTiresSaysSo() {
+    Scenario scenario =
+        Scenario.from("Home", "40 °F")
+            .to("Night", 2, "40 °F")
+            .drive(18)
+            .to("End", 1, "60 °F")
+            .drive(2);
+    Reminder night = before(scenario.reminders(), 1);
+    assertThat(night.cold()).isFalse();
+    // Arrived 00:00, left 02:00 on the next day: the last quarter hour 45 minutes before that.
+    assertThat(night.start()).isEqualTo(hours(19.25));
+    assertThat(night.end()).isEqualTo(hours(20));
+  }
+
+  @Test
+  void whereTheTiresAreColdOnlyShortlyBeforeTheStartItIsThen() {
+    // Arrived 00:00, cold from 03:00, left at 03:30: 02:45 would be too early.
+    Scenario scenario =
+        Scenario.from("Home", "40 °F")
+            .to("Night", 3.5, "40 °F")
+            .drive(18)
+            .to("End", 1, "60 °F")
+            .drive(2);
+    Reminder night = before(scenario.reminders(), 1);
+    assertThat(night.cold()).isTrue();
+    assertThat(night.start()).isEqualTo(hours(21));
+  }
+
+  @Test
+  void whatTheLogHasLeftBehindIsNotRemindedOfAgain() {
+    List<Reminder> reminders =
+        threeDays(16)
+            .allRead("80 psi")
+            .read(WheelSlot.LEFT, 4.6, "84 psi", ReadingState.WARM)
+            .reminders();
+    assertThat(reminders).noneMatch(reminder -> reminder.visit() < 2);
+    assertThat(before(reminders, 3)).isNotNull();
+  }
+}
