@@ -4,6 +4,7 @@ import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.report.CrewSheet;
 import dawngauge.trip.Trip;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -118,12 +119,14 @@ public final class CommandLineFace implements Callable<Integer> {
     line.addSubcommand(new ExplainCommand(planner, console));
     line.addSubcommand(new PlanCommand(planner, console));
     line.addSubcommand(new RemindersCommand(planner, console, weather));
+    line.addSubcommand(new SheetCommand(planner, console));
     line.addSubcommand(new FitnessCommand(planner, console));
     line.addSubcommand(new NewCommand(planner, console));
     line.addSubcommand(new WeatherCommand(planner, console, weather));
     line.registerConverter(
         ForecastCommand.Format.class, new Choice<>(ForecastCommand.Format.class));
     line.registerConverter(ExplainCommand.When.class, new Choice<>(ExplainCommand.When.class));
+    line.registerConverter(CrewSheet.Paper.class, new Choice<>(CrewSheet.Paper.class));
     line.registerConverter(UnitSystem.class, new Choice<>(UnitSystem.class));
     line.setExpandAtFiles(false);
     line.setUsageHelpWidth(LINE_WIDTH);

@@ -37,6 +37,16 @@ final class DialogAsker implements FileAsker {
     return Optional.ofNullable(chooser.showSaveDialog(stage)).map(File::toPath);
   }
 
+  @Override
+  public Optional<Path> fileToWrite(String what, String name) {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Write the " + what);
+    chooser.setInitialFileName(name);
+    String ending = name.substring(name.lastIndexOf('.'));
+    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(what, "*" + ending));
+    return Optional.ofNullable(chooser.showSaveDialog(stage)).map(File::toPath);
+  }
+
   private static FileChooser chooser(String title) {
     FileChooser chooser = new FileChooser();
     chooser.setTitle(title);

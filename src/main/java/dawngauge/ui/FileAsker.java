@@ -18,6 +18,14 @@ public interface FileAsker {
   Optional<Path> fileToSave(String name);
 
   /**
+   * Where to write something that is no trip file.
+   *
+   * @param what what it is
+   * @param name the name offered, whose ending tells its kind
+   */
+  Optional<Path> fileToWrite(String what, String name);
+
+  /**
    * What to do with edits that are not saved.
    *
    * @param trip name of the trip

@@ -2,6 +2,7 @@ package dawngauge.ui;
 
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.UserDesk;
+import dawngauge.report.CrewSheet;
 import dawngauge.settings.UserState;
 import dawngauge.trip.RouteEdits;
 import dawngauge.ui.common.TripDocument;
@@ -25,7 +26,8 @@ final class Menus {
           + " normals, public domain. Forecasts, where you ask for them: U.S. National Weather Service,"
           + " public domain; MET Norway, CC BY 4.0.\n\n"
           + "Built on OpenJFX (GPL v2 with Classpath Exception), AtlantaFX (MIT), Jackson, picocli,"
-          + " Hipparchus, OkHttp and commons-suncalc (Apache 2.0), directories (MPL 2.0).\n\n";
+          + " Hipparchus, OkHttp and commons-suncalc (Apache 2.0), directories (MPL 2.0), OpenPDF (LGPL 2.1)"
+          + " and biweekly (BSD). The sheet is set in the DejaVu fonts.\n\n";
 
   private final PlannerWindow window;
   private final TripDocument document;
@@ -34,6 +36,7 @@ final class Menus {
   private final UserDesk desk;
   private final KeptRigsMenu rigs;
   private final WeatherActions air;
+  private final RoadPapers papers;
 
   Menus(
       PlannerWindow window,
@@ -42,7 +45,9 @@ final class Menus {
       WindowFiles files,
       UserDesk desk,
       KeptRigsMenu rigs,
-      WeatherActions air) {
+      WeatherActions air,
+      RoadPapers papers) {
+    this.papers = papers;
     this.air = air;
     this.window = window;
     this.document = document;
@@ -53,7 +58,7 @@ final class Menus {
   }
 
   MenuBar bar() {
-    return new MenuBar(file(), edit(), view(), rigs.menu(), air(), help());
+    return new MenuBar(file(), edit(), view(), rigs.menu(), air(), paper(), help());
   }
 
   private Menu file() {
@@ -176,6 +181,24 @@ final class Menus {
             withdraw);
     menu.setOnShowing(event -> withdraw.setDisable(!air.agreed()));
     return menu;
+  }
+
+  private Menu paper() {
+    CrewSheet.Paper letter = CrewSheet.Paper.LETTER;
+    CrewSheet.Paper a4 = CrewSheet.Paper.A4;
+    return new Menu(
+        "Paper",
+        null,
+        item("Crew sheet, Letter…", "Shortcut+P", () -> sheet(letter, false)),
+        item("Crew sheet, Letter, large type…", "", () -> sheet(letter, true)),
+        item("Crew sheet, A4…", "", () -> sheet(a4, false)),
+        item("Crew sheet, A4, large type…", "", () -> sheet(a4, true)),
+        new SeparatorMenuItem(),
+        item("Reminders as a calendar…", "", papers::calendar));
+  }
+
+  private void sheet(CrewSheet.Paper paper, boolean large) {
+    papers.sheet(new CrewSheet.Options(paper, large));
   }
 
   private Menu help() {

@@ -53,6 +53,7 @@ public final class PlannerWindow {
   private final UserDesk desk;
   private final TripDocument document;
   private final WindowFiles files;
+  private final RoadPapers papers;
   private final WeatherActions air;
   private final NoticeBar notices = new NoticeBar();
   private final RouteView route;
@@ -95,6 +96,7 @@ public final class PlannerWindow {
     this.root = new BorderPane(route);
     this.files = new WindowFiles(document, desk, asker, notices, () -> root);
     this.air = new WeatherActions(document, weather, asker, notices);
+    this.papers = new RoadPapers(document, weather, asker, notices);
     KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices);
     places.selectedToggleProperty().addListener(change -> showPlace());
     places.selectToggle("Rig".equals(desk.state().place()) ? rigButton : routeButton);
@@ -102,7 +104,10 @@ public final class PlannerWindow {
     caution.getStyleClass().add("caution");
     caution.setWrapText(true);
     root.setTop(
-        new VBox(new Menus(this, document, route, files, desk, rigs, air).bar(), head(), notices));
+        new VBox(
+            new Menus(this, document, route, files, desk, rigs, air, papers).bar(),
+            head(),
+            notices));
     root.setBottom(caution);
     UserState.Window last = desk.state().window();
     Scene scene = new Scene(root, last.width(), last.height());
@@ -155,6 +160,7 @@ public final class PlannerWindow {
   }
 
   private void greet() {
+    papers.watch();
     files.offerUnsaved();
     if (!desk.state().cautionsSeen()) {
       notices.tell("cautions", String.join("\n", Ledger.CAUTIONS));
@@ -169,6 +175,7 @@ public final class PlannerWindow {
   }
 
   private void ended() {
+    papers.end();
     files.end();
     boolean whole = stage.isMaximized();
     UserState.Window now =

@@ -30,6 +30,12 @@ final class FakeAsker implements FileAsker {
   }
 
   @Override
+  public Optional<Path> fileToWrite(String what, String name) {
+    asked.add("write " + what + " " + name);
+    return file;
+  }
+
+  @Override
   public Leave unsaved(String trip) {
     asked.add("unsaved " + trip);
     return leave;

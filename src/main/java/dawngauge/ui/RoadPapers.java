@@ -1,0 +1,183 @@
+package dawngauge.ui;
+
+import dawngauge.advice.Advice;
+import dawngauge.ledger.Ledger;
+import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.ReminderLine;
+import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.WeatherDesk;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.report.CrewSheet;
+import dawngauge.report.ReminderCalendar;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.Texts;
+import dawngauge.ui.common.TripDocument;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+
+/**
+ * What goes along on the road: the crew's sheet, the calendar of reminders, and notices while the
+ * program runs when it is time to look at the tires.
+ */
+final class RoadPapers {
+
+  private static final String PAPER = "paper";
+  private static final String REMINDER = "reminder ";
+
+  private final TripDocument document;
+  private final WeatherDesk clock;
+  private final FileAsker asker;
+  private final NoticeBar notices;
+  private final Timeline ticking;
+  private List<ReminderLine> reminders = List.of();
+
+  /** Up to here reminders were called out. */
+  private Instant called;
+
+  RoadPapers(TripDocument document, WeatherDesk clock, FileAsker asker, NoticeBar notices) {
+    this.document = document;
+    this.clock = clock;
+    this.asker = asker;
+    this.notices = notices;
+    this.called = clock.now();
+    ticking =
+        new Timeline(new KeyFrame(javafx.util.Duration.seconds(20), event -> look(clock.now())));
+    ticking.setCycleCount(Animation.INDEFINITE);
+    document.plannedProperty().addListener(change -> learn());
+    document.unitsProperty().addListener(change -> learn());
+  }
+
+  /** Begins to watch the time; what should be under way now is called out at once. */
+  void watch() {
+    learn();
+    Instant now = clock.now();
+    for (ReminderLine reminder : reminders) {
+      if (!reminder.start().isAfter(now) && reminder.end().isAfter(now)) {
+        call(reminder);
+      }
+    }
+    called = now;
+    ticking.play();
+  }
+
+  /** Watches no more. */
+  void end() {
+    ticking.stop();
+  }
+
+  private void learn() {
+    PlannedTrip planned = document.planned();
+    Advice advice = planned.advice();
+    reminders =
+        advice == null
+            ? List.of()
+            : ReminderLine.all(
+                advice, document.planner().reminders(advice), ledger(planned, document.units()));
+  }
+
+  private static Ledger ledger(PlannedTrip planned, UnitSystem units) {
+    return Ledger.of(planned.trip(), planned.advice(), planned.problems(), units, null);
+  }
+
+  /** Calls out what has become due. */
+  void look(Instant now) {
+    for (ReminderLine reminder : reminders) {
+      for (Duration before : reminder.alarms()) {
+        Instant due = reminder.start().minus(before);
+        if (due.isAfter(called) && !due.isAfter(now) && reminder.end().isAfter(now)) {
+          call(reminder);
+        }
+      }
+    }
+    called = now.isAfter(called) ? now : called;
+  }
+
+  private void call(ReminderLine reminder) {
+    String text = reminder.text();
+    int end = text.indexOf("\n\n");
+    notices.tell(
+        REMINDER + reminder.key(),
+        reminder.summary() + "\n" + (end < 0 ? text : text.substring(0, end)));
+  }
+
+  /** Writes the crew's sheet. */
+  void sheet(CrewSheet.Options options) {
+    PlannedTrip planned = document.planned();
+    Trip trip = planned.trip();
+    UnitSystem units = document.units();
+    write(
+        "crew sheet",
+        trip.name() + ".pdf",
+        file -> {
+          PlanPage plan =
+              trip.plan().followed()
+                  ? document
+                      .planner()
+                      .adjustment(trip)
+                      .value()
+                      .map(adjustment -> PlanPage.of(trip, adjustment, units))
+                      .orElse(null)
+                  : null;
+          byte[] sheet = CrewSheet.of(ledger(planned, units), planned.advice(), plan, options);
+          return document.planner().write(sheet, file, own(), true);
+        });
+  }
+
+  /** Writes the calendar of reminders, or brings one up to date. */
+  void calendar() {
+    List<ReminderLine> now = reminders;
+    String name = document.trip().name();
+    write(
+        "calendar of reminders",
+        name + ".ics",
+        file -> {
+          Outcome<ReminderCalendar.Earlier> earlier =
+              document
+                  .planner()
+                  .existing(file)
+                  .map(there -> there.then(ReminderCalendar::read))
+                  .orElse(Outcome.of(ReminderCalendar.Earlier.NONE));
+          if (!earlier.hasValue()) {
+            return Optional.of(earlier.problems().get(0));
+          }
+          String text = ReminderCalendar.of(name, name, now, earlier.get(), clock.now());
+          return document.planner().write(text, file, own(), true);
+        });
+  }
+
+  private Path own() {
+    return document.fileProperty().get().orElse(Path.of(""));
+  }
+
+  private void write(String what, String name, Function<Path, Optional<Problem>> writing) {
+    String offered = name.replaceAll("[\\\\/:*?\"<>|\\p{Cc}]", " ").strip();
+    asker
+        .fileToWrite(what, offered)
+        .ifPresent(
+            file ->
+                Tasks.work(
+                    job -> writing.apply(file),
+                    problem ->
+                        notices.tell(
+                            PAPER,
+                            problem
+                                .map(found -> "The " + what + " is not written: " + found.text())
+                                .orElse(
+                                    "The "
+                                        + what
+                                        + " is in "
+                                        + Texts.shortened(file.toString())
+                                        + ".")),
+                    wrong -> notices.tell(PAPER, "The " + what + " could not be made: " + wrong)));
+  }
+}
