@@ -127,6 +127,8 @@ class ArchitectureTest {
         Arguments.of("Json", SideRules.JACKSON),
         Arguments.of("Swing", SideRules.SWING),
         Arguments.of("Awt", SideRules.SWING),
+        Arguments.of("Calendars", SideRules.CALENDAR),
+        Arguments.of("PaperSheet", SideRules.PDF),
         Arguments.of("Sun", SideRules.SUNCALC),
         Arguments.of("Statistics", SideRules.HIPPARCHUS),
         Arguments.of("Arguments", SideRules.PICOCLI),

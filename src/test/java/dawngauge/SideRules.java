@@ -49,6 +49,8 @@ final class SideRules {
           "dawngauge.feed..",
           "dawngauge.settings..",
           "dawngauge.report..");
+  static final ArchRule CALENDAR = only(resideInAnyPackage("biweekly.."), "dawngauge.report..");
+  static final ArchRule PDF = only(resideInAnyPackage("com.lowagie.."), "dawngauge.report..");
   static final ArchRule SUNCALC =
       only(resideInAnyPackage("org.shredzone.commons.suncalc.."), "dawngauge.geo..");
   static final ArchRule HIPPARCHUS =
@@ -95,6 +97,8 @@ final class SideRules {
           JAVAFX,
           SWING,
           JACKSON,
+          CALENDAR,
+          PDF,
           SUNCALC,
           HIPPARCHUS,
           PICOCLI,
@@ -151,7 +155,9 @@ final class SideRules {
     } else if (owner.getPackageName().startsWith("java.time")) {
       return name.equals("now") && !takesClock(access);
     }
-    return owner.getName().equals("java.util.Date") || owner.getName().equals("java.util.Calendar");
+    boolean date = owner.getName().equals("java.util.Date");
+    return (date && !name.equals("from") && !name.equals("toInstant"))
+        || owner.getName().equals("java.util.Calendar");
   }
 
   private static boolean takesClock(JavaAccess<?> access) {

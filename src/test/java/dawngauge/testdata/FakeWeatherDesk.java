@@ -22,6 +22,7 @@ public final class FakeWeatherDesk implements WeatherDesk, WeatherService {
   /** When it says that it made its forecast. */
   public static final Instant ISSUED = Instant.parse("2027-04-06T06:30:00Z");
 
+  private volatile Instant now = Instant.parse("2027-04-06T20:00:00Z");
   private volatile double celsius = 5;
   private volatile int asked;
   private volatile CountDownLatch gate = new CountDownLatch(0);
@@ -70,7 +71,12 @@ public final class FakeWeatherDesk implements WeatherDesk, WeatherService {
 
   @Override
   public Instant now() {
-    return Instant.parse("2027-04-06T20:00:00Z");
+    return now;
+  }
+
+  /** It is another time now. */
+  public void time(Instant other) {
+    now = other;
   }
 
   @Override

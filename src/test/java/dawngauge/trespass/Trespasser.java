@@ -45,6 +45,18 @@ final class Trespasser {
     java.awt.@Nullable Color color;
   }
 
+  static final class Calendars {
+    Object calendar() {
+      return new biweekly.ICalendar();
+    }
+  }
+
+  static final class PaperSheet {
+    Object page() {
+      return com.lowagie.text.PageSize.A4;
+    }
+  }
+
   static final class Sun {
     @Nullable SunTimes times;
   }
