@@ -120,6 +120,7 @@ public final class CommandLineFace implements Callable<Integer> {
     line.addSubcommand(new PlanCommand(planner, console));
     line.addSubcommand(new RemindersCommand(planner, console, weather));
     line.addSubcommand(new SheetCommand(planner, console));
+    line.addSubcommand(new FigureCommand(planner, console));
     line.addSubcommand(new FitnessCommand(planner, console));
     line.addSubcommand(new NewCommand(planner, console));
     line.addSubcommand(new WeatherCommand(planner, console, weather));
@@ -127,6 +128,7 @@ public final class CommandLineFace implements Callable<Integer> {
         ForecastCommand.Format.class, new Choice<>(ForecastCommand.Format.class));
     line.registerConverter(ExplainCommand.When.class, new Choice<>(ExplainCommand.When.class));
     line.registerConverter(CrewSheet.Paper.class, new Choice<>(CrewSheet.Paper.class));
+    line.registerConverter(FigureCommand.State.class, new Choice<>(FigureCommand.State.class));
     line.registerConverter(UnitSystem.class, new Choice<>(UnitSystem.class));
     line.setExpandAtFiles(false);
     line.setUsageHelpWidth(LINE_WIDTH);

@@ -42,6 +42,26 @@ public record Moment(
     return reading - settled;
   }
 
+  /** The same tire once as cool as the air around. */
+  public Moment cooled() {
+    return new Moment(
+        seconds,
+        airKelvins,
+        airPressure,
+        elevation,
+        airKelvins,
+        fill,
+        origin,
+        settled,
+        settled,
+        settled,
+        settledSigma,
+        settledSigma,
+        limitSigma,
+        coldSide,
+        0);
+  }
+
   /** The same where the tire's warmth is not known: settled figures only. */
   Moment withoutReading() {
     return new Moment(

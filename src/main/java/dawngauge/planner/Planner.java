@@ -5,6 +5,7 @@ import dawngauge.advice.AdjustmentPlan;
 import dawngauge.advice.AdjustmentPlanner;
 import dawngauge.advice.Advice;
 import dawngauge.advice.Adviser;
+import dawngauge.advice.FigureNow;
 import dawngauge.advice.PlanWishes;
 import dawngauge.advice.Reminder;
 import dawngauge.advice.Reminders;
@@ -35,6 +36,7 @@ import dawngauge.settings.Settings;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
 import dawngauge.tripfile.SafeFile;
 import dawngauge.tripfile.TripFile;
 import java.io.InputStream;
@@ -221,6 +223,18 @@ public final class Planner {
     problems.addAll(ambient.problems());
     Ambient air = ambient.get().under(whatIf, lastReading(trip));
     return Outcome.of(new Forecaster(trip, itinerary.get(), air, options()), List.copyOf(problems));
+  }
+
+  /**
+   * What a tire is to be set to at a stop; empty where nothing is known of it there.
+   *
+   * @param stop index of the stop
+   */
+  public Optional<FigureNow> figureNow(Trip trip, int stop, WheelPosition position) {
+    return forecaster(trip, WhatIf.NOTHING)
+        .value()
+        .filter(forecaster -> stop < forecaster.itinerary().visits().size())
+        .flatMap(forecaster -> FigureNow.of(forecaster, position, stop));
   }
 
   /** When the crew is to look at the tires on the rest of a planned trip. */

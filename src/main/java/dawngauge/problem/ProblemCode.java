@@ -257,6 +257,10 @@ public enum ProblemCode {
       Severity.ERROR,
       "this file is not a calendar of reminders that was written here, so it is not replaced; give"
           + " another name"),
+  NOTHING_KNOWN_HERE(
+      Severity.ERROR,
+      "nothing is known of this tire at {0}: no time, no air temperature, no elevation, no reading or"
+          + " no label; type what is missing"),
   WISH_TWICE(
       Severity.ERROR, "there is a wish for the stop \"{0}\" before this one; keep one of them"),
   FIGURES_NOT_HERE(
