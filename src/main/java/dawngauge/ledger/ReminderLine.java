@@ -149,6 +149,9 @@ public record ReminderLine(
       line.append(row.arriveRange().isEmpty() ? "" : " (" + row.arriveRange() + ")");
       line.append(row.set() ? ", set to " + row.checkReads() : "");
     }
+    String range = before ? row.checkRange() : row.arriveRange();
+    int end = range.indexOf('–');
+    line.append(end > 0 ? "; under " + range.substring(0, end) + ": find out why" : "");
     return line.append("; floor ")
         .append(row.floor())
         .append(", aim ")

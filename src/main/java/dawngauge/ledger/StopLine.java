@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param hose whether compressed air is to be had
  * @param mark the strongest of its tires
  * @param rows tires, those with the same figures together
+ * @param chance highest chance of a tire to be under its floor from here to the next stop, and
+ *     whose it is; empty where it is not known or there is none
  * @param tasks what to do, strongest first
  * @param loads what is taken on or set down
  * @param leg the leg ahead in one line; empty at the end and where no time is known
@@ -43,6 +45,7 @@ public record StopLine(
     String hose,
     Mark mark,
     List<TireRow> rows,
+    String chance,
     List<Task> tasks,
     List<String> loads,
     String leg,
@@ -116,6 +119,7 @@ public record StopLine(
         "",
         Mark.UNKNOWN,
         List.of(),
+        "",
         List.of(),
         List.of(),
         "",

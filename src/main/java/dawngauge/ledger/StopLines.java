@@ -16,6 +16,7 @@ import dawngauge.quantity.Elevation;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.Ratio;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.Unit;
@@ -41,6 +42,9 @@ final class StopLines {
 
   /** Two-sided 90 %. */
   private static final double NINETY = 1.6449;
+
+  /** Lower chances are not told apart. */
+  private static final double LEAST_CHANCE = 0.01;
 
   private static final double WHOLE_PSI = GaugePressure.of(1, Unit.PSI).pascals();
 
@@ -82,10 +86,32 @@ final class StopLines {
         hose(visit.stop().air()),
         tires.stream().map(TireAdvice::mark).reduce(Mark.CLEAR, Mark::stronger),
         visit.passes() ? List.of() : rows(tires, last),
+        visit.passes() || last ? "" : chance(tires),
         tasks(stop, tires),
         loads(stop),
         leg(forecast),
         stop.legCautions().stream().map(caution -> caution.in(units)).toList());
+  }
+
+  /** The likeliest tire to be under its floor before the next stop. */
+  private String chance(List<TireAdvice> tires) {
+    double highest = -1;
+    String whose = "";
+    for (TireAdvice tire : tires) {
+      double ahead = tire.tire().low() == null ? Double.NaN : tire.tire().low().chance();
+      for (double chance : new double[] {tire.tire().leavingChance(), ahead}) {
+        if (chance > highest) {
+          highest = chance;
+          whose = trip.rig().shortForm(tire.tire().fitted().position());
+        }
+      }
+    }
+    return highest < 0
+        ? ""
+        : "chance of a tire under its floor before the next stop: "
+            + (highest < LEAST_CHANCE
+                ? "under 1 %"
+                : "at most " + units.format(new Ratio(highest)) + ", " + whose);
   }
 
   private boolean moreStops(Itinerary.Visit visit) {

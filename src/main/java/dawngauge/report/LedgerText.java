@@ -94,6 +94,9 @@ public final class LedgerText {
       out.wrapped(indent, load);
     }
     table.print(out, stop);
+    if (!stop.chance().isEmpty()) {
+      out.wrapped(indent, stop.chance());
+    }
     for (StopLine.Task task : stop.tasks()) {
       out.wrapped(left("  " + task.mark().word(), INDENT), task.tires() + ": " + task.text());
     }

@@ -40,6 +40,9 @@ final class SheetStop {
     head(stop).forEach(cell::addElement);
     if (!stop.rows().isEmpty()) {
       cell.addElement(figures(stop));
+      if (!stop.chance().isEmpty()) {
+        cell.addElement(pen.paragraph(pen.plain(stop.chance())));
+      }
       cell.addElement(boxes(stop));
     }
     for (StopLine.Task task : stop.tasks()) {

@@ -7,6 +7,7 @@ import java.util.List;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 
@@ -98,5 +99,28 @@ class PlanWindowTest extends WindowTest {
     for (TextField field : open.nodes(TextField.class, field -> true)) {
       assertThat(field.getAccessibleText()).isNotBlank();
     }
+  }
+
+  @Test
+  void whatAReadingMeansIsToldBesideTheFiguresToSet() {
+    OpenWindow open = open(demo());
+    TitledPane pane =
+        open.nodes(TitledPane.class, known -> known.getText().startsWith("Set a tire here")).get(0);
+    open.focus(open.rows().get(0));
+    open.keys(KeyCode.DOWN);
+    open.until("the second stop is chosen", () -> open.chosen() == 1);
+    open.run(() -> pane.setExpanded(true));
+    open.until("the figures are there", () -> !open.texts("figure-line").isEmpty());
+    assertThat(open.texts("figure-line"))
+        .anySatisfy(line -> assertThat(line).startsWith("Cold: 62 psi"))
+        .anySatisfy(line -> assertThat(line).contains("never let air out"));
+    open.write("Reading to be explained", "66");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "the reading is explained",
+        () ->
+            open.texts("figure-line").stream()
+                .anyMatch(line -> line.startsWith("66 psi warm is 62 psi cold")));
+    assertThat(open.document.dirtyProperty().get()).as("nothing of it is an edit").isFalse();
   }
 }

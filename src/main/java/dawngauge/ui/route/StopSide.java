@@ -34,6 +34,8 @@ final class StopSide extends BorderPane {
   private final Label name = new Label();
   private final TitledPane toDo = section("What to do here", tasks);
   private final TitledPane pressures = section("Tires here", new VBox(8, tires, steps));
+  private final FigurePane figures;
+  private final TitledPane now;
   private final ScrollPane scroll;
   private @Nullable Ledger ledger;
   private int index;
@@ -41,6 +43,10 @@ final class StopSide extends BorderPane {
   StopSide(TripDocument document, RouteView route) {
     this.document = document;
     this.editor = new StopEditor(document);
+    this.figures = new FigurePane(document);
+    this.now = section("Set a tire here, or what does a reading mean?", figures);
+    now.setExpanded(false);
+    now.expandedProperty().addListener(change -> showFigures());
     this.several = new SeveralStops(document);
     several.managedProperty().bind(several.visibleProperty());
     editor.managedProperty().bind(editor.visibleProperty());
@@ -58,7 +64,7 @@ final class StopSide extends BorderPane {
             button("Duplicate", "Duplicate the chosen stop", route::duplicate),
             button("Remove", "Remove the chosen stop", route::remove));
     bar.getStyleClass().add("bar");
-    VBox content = new VBox(toDo, pressures, editor, several);
+    VBox content = new VBox(toDo, pressures, now, editor, several);
     content.getStyleClass().add("side");
     scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
@@ -122,18 +128,29 @@ final class StopSide extends BorderPane {
       StopLine line = known.stops().get(index);
       line.tasks().forEach(task -> tasks.getChildren().add(TaskLine.whole(task)));
       line.cautions().forEach(caution -> tasks.getChildren().add(caution(caution)));
+      if (!line.chance().isEmpty()) {
+        tasks.getChildren().add(caution(line.chance()));
+      }
       if (!line.tasks().isEmpty()) {
         tasks.getChildren().add(caution(Ledger.CAUTIONS.get(1)));
       }
     }
     toDo.setVisible(!together && !tasks.getChildren().isEmpty());
     pressures.setVisible(!together);
+    now.setVisible(!together && any);
+    showFigures();
     editor.setVisible(!together);
     several.setVisible(together);
     if (together) {
       several.show(taken);
     } else {
       editor.show(index);
+    }
+  }
+
+  private void showFigures() {
+    if (now.isVisible() && now.isExpanded()) {
+      figures.show(index);
     }
   }
 

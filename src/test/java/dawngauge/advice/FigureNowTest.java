@@ -1,0 +1,125 @@
+package dawngauge.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dawngauge.forecast.Moment;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Unit;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.WheelPosition;
+import dawngauge.trip.WheelSlot;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+
+/** Figures to set here and now, and what readings mean, worked by the gas law. */
+class FigureNowTest {
+
+  private static final double PSI = GaugePressure.of(1, Unit.PSI).pascals();
+  private static final WheelPosition LEFT = new WheelPosition(Scenario.AXLE, WheelSlot.LEFT);
+
+  private static FigureNow at(Scenario scenario, int visit) {
+    return FigureNow.of(scenario.forecaster(), LEFT, visit).orElseThrow();
+  }
+
+  private static Scenario colderDawn(String limit) {
+    return Scenario.from("Home", "41 °F")
+        .air()
+        .maxCold(limit)
+        .allRead("70 psi")
+        .to("Stop", 0.5, "45 °F")
+        .air()
+        .to("Night", 20, "19 °F")
+        .to("End", 1, "30 °F");
+  }
+
+  /**
+   * 80 psi set at 41 °F at sea level (14.696 psi) is at 19 °F (80 + 14.696)·478.67/500.67 − 14.696
+   * = 75.84 psi; 0.03 psi or so is lost in a night.
+   */
+  @Test
+  void theColdFigureTellsWhatTheNextDawnWillRead() {
+    double dawn = 94.696 * 478.67 / 500.67 - 14.696;
+    assertThat(dawn).isCloseTo(75.84, within(0.01));
+    FigureNow now = at(colderDawn("110 psi"), 0);
+    assertThat(Objects.requireNonNull(now.cold()).figure().in(Unit.PSI))
+        .isCloseTo(80, within(1e-6));
+    assertThat(now.nextStart()).isEqualTo(2);
+    assertThat(now.nextAfterCold() / PSI).isCloseTo(dawn, within(0.1));
+    assertThat(now.warm()).as("it stands there cold").isNull();
+  }
+
+  @Test
+  void theWarmFigureHoldsTheBuildUpAndNoneIsOverTheLimit() {
+    FigureNow now = at(colderDawn("80 psi"), 1);
+    SetFigure cold = Objects.requireNonNull(now.cold());
+    SetFigure warm = Objects.requireNonNull(now.warm());
+    Moment arrival = Objects.requireNonNull(now.at().arrival());
+    assertThat(cold.figure().in(Unit.PSI)).isCloseTo(80, within(1e-6));
+    // (80 + 14.696)·T/θ − 14.696 in whole psi.
+    double exact = 94.696 * arrival.tireKelvins() / arrival.airKelvins() - 14.696;
+    assertThat(warm.figure().in(Unit.PSI)).isCloseTo(Math.rint(exact), within(1e-6));
+    assertThat(warm.settled().in(Unit.PSI)).isLessThanOrEqualTo(80.5 + 1e-3);
+    assertThat(warm.spread().pascals()).isPositive();
+  }
+
+  /**
+   * 49 CFR 393.75(i)(2), Table 1: a tire rated up to 4,000 lb that averaged 41 to 55 mph in the
+   * hour before counts as 5 psi less cold than it reads warm; beside that our own figure by the gas
+   * law.
+   */
+  @Test
+  void aWarmReadingIsTurnedColdByOursAndByThePublishedFigure() {
+    FigureNow now = at(colderDawn("110 psi"), 1);
+    Moment arrival = Objects.requireNonNull(now.at().arrival());
+    FigureNow.Meaning meaning =
+        now.meaning(GaugePressure.of(84, Unit.PSI), ReadingState.WARM).orElseThrow();
+    assertThat(meaning.published() / PSI).isCloseTo(79, within(1e-6));
+    double cold = (84 + 14.696) * arrival.airKelvins() / arrival.tireKelvins() - 14.696;
+    assertThat(meaning.likely() / PSI).isCloseTo(cold, within(0.01));
+    assertThat(meaning.low()).isLessThan(meaning.likely());
+    assertThat(meaning.high()).isGreaterThan(meaning.likely());
+  }
+
+  /**
+   * In the sun a tire is 0 to 15 °C over the air: 60 psi at 41 °F (278.15 K) is at the least (60 +
+   * 14.696)·278.15/293.15 − 14.696 = 56.18 psi cold, less what a gauge repeats to (0.5 psi, 1.645
+   * of it in 9 of 10 cases).
+   */
+  @Test
+  void inTheSunOnlyARangeIsTold() {
+    FigureNow.Meaning meaning =
+        at(colderDawn("110 psi"), 0)
+            .meaning(GaugePressure.of(60, Unit.PSI), ReadingState.COLD_IN_SUN)
+            .orElseThrow();
+    double least = 74.696 * 278.15 / 293.15 - 14.696;
+    assertThat(meaning.likely()).isNaN();
+    assertThat(meaning.low() / PSI).isCloseTo(least - 1.645 * 0.5, within(0.01));
+    assertThat(meaning.high() / PSI).isCloseTo(60 + 1.645 * 0.5, within(0.01));
+    assertThat(meaning.low80()).isTrue();
+  }
+
+  @Test
+  void eightyPercentOfTheLabelIsJudgedOnTheCautiousSideOfTheColdFigure() {
+    FigureNow now = at(colderDawn("110 psi"), 1);
+    // 70 warm looks like 88 % of 80, but cold it is about 63: under 64.
+    assertThat(now.meaning(GaugePressure.of(70, Unit.PSI), ReadingState.WARM).orElseThrow().low80())
+        .isTrue();
+    assertThat(now.meaning(GaugePressure.of(80, Unit.PSI), ReadingState.WARM).orElseThrow().low80())
+        .isFalse();
+  }
+
+  @Test
+  void whatIsJustFilledTellsNothingYet() {
+    assertThat(
+            at(colderDawn("110 psi"), 1)
+                .meaning(GaugePressure.of(80, Unit.PSI), ReadingState.JUST_FILLED))
+        .isEmpty();
+  }
+
+  @Test
+  void whereNothingIsKnownThereIsNoFigure() {
+    Scenario nothing = Scenario.from("Home", "41 °F").to("End", 1, "41 °F");
+    assertThat(FigureNow.of(nothing.forecaster(), LEFT, 0)).isEmpty();
+  }
+}

@@ -1,0 +1,128 @@
+package dawngauge.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.testdata.FakeWeatherDesk;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands for the road: plan, figure, reminders, sheet. */
+class RoadCommandsTest {
+
+  private static Run run(String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    Console console =
+        new Console(InputStream.nullInputStream(), new PrintWriter(out), new PrintWriter(err));
+    int code =
+        CommandLineFace.run(
+            Run.planner(),
+            console,
+            new FakeWeatherDesk(),
+            (planner, trip, file) -> false,
+            arguments);
+    console.out().flush();
+    console.err().flush();
+    return new Run(code, out.toString(), err.toString());
+  }
+
+  /** Where lines break does not count. */
+  private static String words(Run run) {
+    return run.out().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void thePlanSaysWhereToWhatAndWhyInBothUnits() {
+    Run us = run("plan", Run.DEMO);
+    assertThat(us.code()).isEqualTo(ExitCode.DONE);
+    assertThat(words(us))
+        .contains("2 stops with gauge and hose: Dalhart TX and Graham TX.")
+        .contains(
+            "Why: with one stop fewer, whichever is left out, trailer axle 1 left would be over")
+        .contains("t1l t1r t2l: let out to 80 psi, only while it is cold")
+        .contains("set to the aim each morning")
+        .contains("never let air out of it warm")
+        .contains("have it inspected by a qualified technician");
+    Run si = run("plan", Run.DEMO, "--units", "si");
+    assertThat(words(si)).contains("let out to 5.52 bar").doesNotContain(" psi");
+    assertThat(us.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 100);
+  }
+
+  @Test
+  void thePlanIsWrittenToAFileThatIsNotReplacedUnasked(@TempDir Path folder) throws IOException {
+    Path out = folder.resolve("plan.txt");
+    assertThat(run("plan", Run.DEMO, "--out", out.toString()).code()).isEqualTo(ExitCode.DONE);
+    assertThat(Files.readString(out)).contains("where to set the tires");
+    assertThat(run("plan", Run.DEMO, "--out", out.toString()).code())
+        .isEqualTo(ExitCode.CANNOT_WRITE);
+    assertThat(run("plan", Run.DEMO, "--out", Run.DEMO, "--force").code())
+        .as("never the trip itself")
+        .isEqualTo(ExitCode.CANNOT_WRITE);
+  }
+
+  @Test
+  void aFigureAndWhatAReadingMeans() {
+    Run run = run("figure", Run.DEMO, "--stop", "dalhart", "--tire", "t2r", "--reading", "70 psi");
+    assertThat(run.code()).isEqualTo(ExitCode.DONE);
+    assertThat(words(run))
+        .contains("Cold: 80 psi; settles at 80 psi, limit 80 psi")
+        .contains("By 49 CFR 393.75 Table 1 it counts as 65 psi cold")
+        .contains("do not add air and go");
+    assertThat(run("figure", Run.DEMO, "--stop", "raton", "--tire", "t2r").code())
+        .isEqualTo(ExitCode.CONTENT);
+    Run wrong = run("figure", Run.DEMO, "--stop", "dalhart", "--tire", "t2r", "--reading", "80");
+    assertThat(wrong.code()).isEqualTo(ExitCode.USAGE);
+    assertThat(wrong.err()).contains("80");
+  }
+
+  @Test
+  void remindersAreToldAndExportedAgainWithoutDoubling(@TempDir Path folder) throws IOException {
+    Run run = run("reminders", Run.DEMO);
+    assertThat(words(run))
+        .contains("Wednesday 7 April 2027, 07:00 CDT · Gauge the tires cold: Floydada TX")
+        .contains("Gauge every tire cold from 07:00 CDT and be done by 07:");
+    Path calendar = folder.resolve("haul.ics");
+    for (int export = 0; export < 2; export++) {
+      assertThat(run("reminders", Run.DEMO, "--calendar", calendar.toString()).code())
+          .isEqualTo(ExitCode.DONE);
+      List<String> lines = Files.readAllLines(calendar);
+      assertThat(lines).filteredOn(line -> line.equals("BEGIN:VEVENT")).hasSize(10);
+      assertThat(lines).contains("SEQUENCE:" + export);
+    }
+    Path other = folder.resolve("other.txt");
+    Files.writeString(other, "mine");
+    Run refused = run("reminders", Run.DEMO, "--calendar", other.toString());
+    assertThat(refused.code()).isEqualTo(ExitCode.CONTENT);
+    assertThat(refused.err()).contains("is not replaced");
+    assertThat(Files.readString(other)).isEqualTo("mine");
+  }
+
+  @Test
+  void theSheetIsAPdfFileAndNeverGoesToStandardOutput(@TempDir Path folder) throws IOException {
+    Path out = folder.resolve("sheet.pdf");
+    assertThat(run("sheet", Run.DEMO, "--out", out.toString(), "--paper", "a4", "--large").code())
+        .isEqualTo(ExitCode.DONE);
+    assertThat(new String(Files.readAllBytes(out), StandardCharsets.ISO_8859_1))
+        .startsWith("%PDF-1.5");
+    assertThat(run("sheet", Run.DEMO, "--out", "-").code()).isEqualTo(ExitCode.USAGE);
+    assertThat(run("sheet", Run.DEMO).err()).contains("--out");
+    assertThat(run("sheet", Run.DEMO, "--out", out.toString()).code())
+        .isEqualTo(ExitCode.CANNOT_WRITE);
+  }
+
+  @Test
+  void whereNoTimeIsKnownTheyAllSayWhatIsMissing() {
+    for (String command : List.of("plan", "reminders")) {
+      Run run = run(command, "no-such-file.dawngauge");
+      assertThat(run.code()).isEqualTo(ExitCode.NO_FILE);
+    }
+  }
+}
