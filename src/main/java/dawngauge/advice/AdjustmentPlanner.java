@@ -7,10 +7,7 @@ import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
 import dawngauge.trip.Air;
-import dawngauge.trip.Itinerary;
-import dawngauge.trip.LogEvent;
 import dawngauge.trip.WheelPosition;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,7 +54,7 @@ public final class AdjustmentPlanner {
     this.forecaster = forecaster;
     this.thresholds = thresholds;
     this.wishes = wishes;
-    this.first = firstOpen();
+    this.first = forecaster.itinerary().open(forecaster.trip().log());
   }
 
   /** The plan. */
@@ -87,21 +84,6 @@ public final class AdjustmentPlanner {
       best = best == null || better(candidate, best) ? candidate : best;
     }
     return finished(best == null ? candidate(tires, all) : best, tires, result);
-  }
-
-  /** The first stop at which something can still be set: where the log ends, or the next one. */
-  private int firstOpen() {
-    Instant last = Instant.MIN;
-    for (LogEvent event : forecaster.trip().log()) {
-      Instant time = event.time().instant();
-      last = time.isAfter(last) ? time : last;
-    }
-    List<Itinerary.Visit> visits = forecaster.itinerary().visits();
-    int open = 0;
-    while (open < visits.size() - 1 && visits.get(open).leave().isBefore(last)) {
-      open++;
-    }
-    return open;
   }
 
   private int count() {

@@ -36,16 +36,9 @@ public final class Reminders {
   private Reminders(Advice advice, Thresholds thresholds) {
     this.advice = advice;
     this.shortStopSeconds = thresholds.shortStopSeconds();
-    Instant last = Instant.MIN;
-    for (LogEvent event : advice.forecast().trip().log()) {
-      Instant time = event.time().instant();
-      last = time.isAfter(last) ? time : last;
-    }
-    int open = 0;
-    while (open < advice.stops().size() && visit(open).leave().isBefore(last)) {
-      open++;
-    }
-    this.from = open;
+    List<Itinerary.Visit> visits =
+        advice.stops().stream().map(stop -> stop.stop().visit()).toList();
+    this.from = new Itinerary(visits, List.of()).open(advice.forecast().trip().log());
   }
 
   /**

@@ -5,7 +5,6 @@ import dawngauge.advice.SetFigure;
 import dawngauge.explain.Phrase;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Temperature;
-import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
@@ -15,8 +14,6 @@ import org.jspecify.annotations.Nullable;
 
 /** What a tire is to be set to here and now, and what a reading means, line by line. */
 public final class FigureLines {
-
-  private static final double WHOLE = 1e-6;
 
   private final Trip trip;
   private final FigureNow figures;
@@ -43,7 +40,7 @@ public final class FigureLines {
     if (!figures.air()) {
       out.line(Phrase.of("There is no air to be had here."));
     }
-    return out.lines;
+    return List.copyOf(out.lines);
   }
 
   private void figure(@Nullable SetFigure set, boolean warm) {
@@ -55,14 +52,15 @@ public final class FigureLines {
         Phrase.of(
             "{0}: {1}{2}; settles at {3}, limit {4}",
             warm ? "As warm as it arrives" : "Cold",
-            figure(set.figure()),
+            Wording.figure(set.figure()),
             warm && set.spread().pascals() > 0
-                ? Phrase.of(" (± {0} by how warm it is)", shown(set.spread().pascals() * 1.6449))
+                ? Phrase.of(
+                    " (± {0} by how warm it is)", Wording.shown(set.spread().pascals() * 1.6449))
                 : Phrase.of(""),
-            shown(set.settled().pascals()),
+            Wording.shown(set.settled().pascals()),
             Double.isNaN(ceiling)
                 ? Phrase.of("not known: read sidewall and wheel first")
-                : shown(ceiling)));
+                : Wording.shown(ceiling)));
     double next = warm ? figures.nextAfterWarm() : figures.nextAfterCold();
     if (figures.nextStart() < 0 || Double.isNaN(next)) {
       return;
@@ -72,7 +70,7 @@ public final class FigureLines {
             "at the start from {0}, {1}, it will read about {2}",
             trip.route().stops().get(figures.nextStart()).place(),
             new Temperature(figures.nextAir()),
-            shown(next));
+            Wording.shown(next));
     double aim = figures.at().limits().aim();
     boolean cut = set.cutByCeiling() || set.cutByHose();
     line(
@@ -80,7 +78,7 @@ public final class FigureLines {
             ? Phrase.of(
                 "  {0} is the most it may be set to here; {1}: add {2} before leaving, cold. Carry a"
                     + " compressor, or stop where there is air",
-                shown(set.settled().pascals()), where, shown(aim - next))
+                Wording.shown(set.settled().pascals()), where, Wording.shown(aim - next))
             : Phrase.of("  {0}", where));
   }
 
@@ -89,7 +87,7 @@ public final class FigureLines {
       Trip trip, FigureNow figures, GaugePressure reading, ReadingState state, UnitSystem units) {
     FigureLines out = new FigureLines(trip, figures, units);
     out.mean(reading, state);
-    return out.lines;
+    return List.copyOf(out.lines);
   }
 
   private void mean(GaugePressure reading, ReadingState state) {
@@ -109,20 +107,23 @@ public final class FigureLines {
             ? Phrase.of(
                 "{0} in the sun is {1} to {2} cold: the sun warms a tire by up to 15 °C ({3}) over the"
                     + " air. Let no air out; read it again in shade or before sunrise.",
-                figure(reading), shown(meaning.low()), shown(meaning.high()), "27 °F")
+                Wording.figure(reading),
+                Wording.shown(meaning.low()),
+                Wording.shown(meaning.high()),
+                "27 °F")
             : Phrase.of(
                 "{0} {1} is {2} cold ({3} to {4} in 9 of 10 cases)",
-                figure(reading),
+                Wording.figure(reading),
                 state.word(),
-                shown(meaning.likely()),
-                shown(meaning.low()),
-                shown(meaning.high())));
+                Wording.shown(meaning.likely()),
+                Wording.shown(meaning.low()),
+                Wording.shown(meaning.high())));
     if (!Double.isNaN(meaning.published())) {
       line(
           Phrase.of(
               "By 49 CFR 393.75 Table 1 it counts as {0} cold: an enforcement figure, shown beside"
                   + " ours and never mixed in",
-              shown(meaning.published())));
+              Wording.shown(meaning.published())));
     } else if (state == ReadingState.WARM) {
       line(
           Phrase.of(
@@ -130,7 +131,7 @@ public final class FigureLines {
                   + " over the hour before"));
     }
     if (!Double.isNaN(meaning.expected())) {
-      line(Phrase.of("Expected to read: {0}", shown(meaning.expected())));
+      line(Phrase.of("Expected to read: {0}", Wording.shown(meaning.expected())));
     }
     if (meaning.low80()) {
       line(
@@ -143,14 +144,5 @@ public final class FigureLines {
 
   private void line(Phrase phrase) {
     lines.add(phrase.in(units));
-  }
-
-  private static Phrase.Stated shown(double pascals) {
-    return new Phrase.Stated(new GaugePressure(pascals), 0, 2);
-  }
-
-  private static Phrase.Stated figure(GaugePressure figure) {
-    double psi = figure.in(Unit.PSI);
-    return new Phrase.Stated(figure, Math.abs(psi - Math.rint(psi)) < WHOLE ? 0 : 1, 2);
   }
 }

@@ -3,8 +3,6 @@ package dawngauge.ledger;
 import dawngauge.advice.AdjustmentPlan;
 import dawngauge.advice.SetFigure;
 import dawngauge.explain.Phrase;
-import dawngauge.quantity.GaugePressure;
-import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
@@ -16,8 +14,6 @@ import java.util.Map;
 
 /** Writes what a plan sets. */
 final class PlanWriter {
-
-  private static final double WHOLE = 1e-6;
 
   private final Trip trip;
   private final Itinerary itinerary;
@@ -37,7 +33,7 @@ final class PlanWriter {
         .settings()
         .forEach(
             (position, setting) -> {
-              String figure = figure(setting.set().figure()).in(units);
+              String figure = Phrase.of("{0}", Wording.figure(setting.set().figure())).in(units);
               same.computeIfAbsent(new Key(figure, text(setting)), key -> new ArrayList<>())
                   .add(position);
             });
@@ -90,27 +86,29 @@ final class PlanWriter {
             ? Phrase.of(
                 "add to {0} as it is then, warm ({1} expected before; settles at {2}); never let air"
                     + " out of it warm",
-                figure(set.figure()), shown(setting.now()), shown(set.settled().pascals()))
+                Wording.figure(set.figure()),
+                Wording.shown(setting.now()),
+                Wording.shown(set.settled().pascals()))
             : set.adds()
                 ? Phrase.of(
                     "add to {0} cold ({1} expected before)",
-                    figure(set.figure()), shown(setting.now()))
+                    Wording.figure(set.figure()), Wording.shown(setting.now()))
                 : Phrase.of(
                     "let out to {0}, only while it is cold ({1} expected before)",
-                    figure(set.figure()), shown(setting.now()));
+                    Wording.figure(set.figure()), Wording.shown(setting.now()));
     Phrase limit =
         Double.isNaN(setting.ceiling())
             ? Phrase.of("its limit is not known: read sidewall and wheel first")
             : Phrase.of(
                 set.cutByCeiling() ? "its limit of {0} allows no more" : "limit {0} cold",
-                shown(setting.ceiling()));
+                Wording.shown(setting.ceiling()));
     Phrase next =
         setting.nextStart() < 0
             ? Phrase.of("")
             : Phrase.of(
                 "; next day's start at {0} about {1}",
                 itinerary.visits().get(setting.nextStart()).stop().place(),
-                shown(setting.atNextStart()));
+                Wording.shown(setting.atNextStart()));
     return Phrase.of(
             "{0}; {1}{2}{3}",
             figure, limit, set.cutByHose() ? "; the hose reaches no further" : "", next)
@@ -131,17 +129,5 @@ final class PlanWriter {
 
   private String name(WheelPosition position) {
     return trip.rig().shortForm(position);
-  }
-
-  private static Phrase.Stated shown(double pascals) {
-    return new Phrase.Stated(new GaugePressure(pascals), 0, 2);
-  }
-
-  private static Phrase figure(GaugePressure figure) {
-    double psi = figure.in(Unit.PSI);
-    double tenths = figure.in(Unit.BAR) * 10;
-    int us = Math.abs(psi - Math.rint(psi)) < WHOLE ? 0 : 1;
-    int si = Math.abs(tenths - Math.rint(tenths)) < WHOLE ? 1 : 2;
-    return Phrase.of("{0}", new Phrase.Stated(figure, us, si));
   }
 }

@@ -1,5 +1,6 @@
 package dawngauge.ledger;
 
+import dawngauge.explain.Phrase;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
@@ -21,6 +22,8 @@ public final class Wording {
   private static final DateTimeFormatter SHORT_DAY =
       DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
   private static final DateTimeFormatter ZONE = DateTimeFormatter.ofPattern("zzz", Locale.ENGLISH);
+
+  private static final double WHOLE = 1e-6;
 
   private Wording() {}
 
@@ -75,6 +78,21 @@ public final class Wording {
                 units == UnitSystem.US ? 1 : 0.01, units == UnitSystem.US ? Unit.PSI : Unit.BAR)
             .pascals();
     return pressure(Math.ceil(pascals / step - 1e-6) * step, units);
+  }
+
+  /** A pressure as the ledger shows it, with its unit. */
+  static Phrase.Stated shown(double pascals) {
+    return new Phrase.Stated(new GaugePressure(pascals), 0, 2);
+  }
+
+  /** A figure to set, whole psi and tenths of a bar where it is that. */
+  static Phrase.Stated figure(GaugePressure figure) {
+    return new Phrase.Stated(
+        figure, whole(figure.in(Unit.PSI)) ? 0 : 1, whole(figure.in(Unit.BAR) * 10) ? 1 : 2);
+  }
+
+  private static boolean whole(double number) {
+    return Math.abs(number - Math.rint(number)) < WHOLE;
   }
 
   /** A margin or chance with its sign: "+13 %", "-4 %"; rounded down. */

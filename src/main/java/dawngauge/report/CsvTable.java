@@ -48,23 +48,41 @@ public final class CsvTable {
    */
   public static String of(Trip trip, @Nullable Advice advice, @Nullable WheelPosition only) {
     StringBuilder out = new StringBuilder();
+    rows(trip, advice, only).forEach(cells -> row(out, cells));
+    return out.toString();
+  }
+
+  /** The same for the clipboard: cells parted by tabs, which no cell holds. */
+  public static String tabbed(Trip trip, @Nullable Advice advice) {
+    StringBuilder out = new StringBuilder();
+    for (List<String> cells : rows(trip, advice, null)) {
+      out.append(
+              String.join("\t", cells.stream().map(cell -> cell.replaceAll("\\s", " ")).toList()))
+          .append('\n');
+    }
+    return out.toString();
+  }
+
+  private static List<List<String>> rows(
+      Trip trip, @Nullable Advice advice, @Nullable WheelPosition only) {
+    List<List<String>> rows = new ArrayList<>();
     List<String> header = new ArrayList<>(FIRST);
     for (String figure : FIGURES) {
       for (String unit : BothUnits.unitsOf(BothUnits.kindOf(figure)).keySet()) {
         header.add(figure + "_" + unit);
       }
     }
-    row(out, header);
+    rows.add(header);
     if (advice != null) {
       for (StopAdvice stop : advice.stops()) {
         for (TireAdvice tire : stop.tires()) {
           if (only == null || tire.tire().fitted().position().equals(only)) {
-            row(out, cells(trip, stop, tire));
+            rows.add(cells(trip, stop, tire));
           }
         }
       }
     }
-    return out.toString();
+    return rows;
   }
 
   /** Names of the figures, in order. */

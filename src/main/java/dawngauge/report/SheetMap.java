@@ -41,13 +41,13 @@ final class SheetMap {
     double east = Double.NEGATIVE_INFINITY;
     double south = Double.POSITIVE_INFINITY;
     double north = Double.NEGATIVE_INFINITY;
-    Double firstLongitude = null;
+    double firstLongitude = Double.NaN;
     List<double[]> points = new ArrayList<>();
     List<Stop> stops = trip.route().stops();
     for (int i = 0; i < stops.size(); i++) {
       Coordinate at = stops.get(i).coordinate();
       if (at != null) {
-        firstLongitude = firstLongitude == null ? at.longitude() : firstLongitude;
+        firstLongitude = Double.isNaN(firstLongitude) ? at.longitude() : firstLongitude;
         // Across the date line the short way.
         double longitude =
             firstLongitude + Math.IEEEremainder(at.longitude() - firstLongitude, 360);

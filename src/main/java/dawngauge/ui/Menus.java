@@ -1,8 +1,11 @@
 package dawngauge.ui;
 
 import dawngauge.ledger.Ledger;
+import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.UserDesk;
 import dawngauge.report.CrewSheet;
+import dawngauge.report.CsvTable;
+import dawngauge.report.LedgerText;
 import dawngauge.settings.UserState;
 import dawngauge.trip.RouteEdits;
 import dawngauge.ui.common.TripDocument;
@@ -15,6 +18,8 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCombination;
 
 /** The window's menus. */
@@ -109,7 +114,28 @@ final class Menus {
               window.showRoute();
               route.askPlaces(true);
             }),
+        new SeparatorMenuItem(),
+        item("Copy the ledger as text", "Shortcut+Shift+C", () -> copy(text())),
+        item("Copy the ledger as a table", "", () -> copy(table())),
+        new SeparatorMenuItem(),
         item("Reverse the route", "", () -> document.edit(RouteEdits.reverse(document.trip()))));
+  }
+
+  private String text() {
+    PlannedTrip planned = document.planned();
+    return LedgerText.of(
+        Ledger.of(planned.trip(), planned.advice(), planned.problems(), document.units(), null));
+  }
+
+  private String table() {
+    PlannedTrip planned = document.planned();
+    return CsvTable.tabbed(planned.trip(), planned.advice());
+  }
+
+  private static void copy(String text) {
+    ClipboardContent content = new ClipboardContent();
+    content.putString(text);
+    Clipboard.getSystemClipboard().setContent(content);
   }
 
   private Menu view() {

@@ -101,6 +101,14 @@ final class PlanTrial {
     }
   }
 
+  /** Where a limit is given up, no one fill of each tire at any one stop would have kept all. */
+  void noOneFillDoes() {
+    assertThat(allDo(-1)).as("without any stop").isFalse();
+    for (int visit = plan.from(); visit < stops - 1; visit++) {
+      assertThat(allDo(visit)).as("with stop %d alone", visit).isFalse();
+    }
+  }
+
   /** Whether every tire keeps its limits clearly with one stop, or none where that is negative. */
   private boolean allDo(int visit) {
     return tracks.values().stream().allMatch(track -> does(track, visit));

@@ -147,6 +147,7 @@ class RandomTripsTest {
         }
         sizes[adjustment.plan().stops().size()]++;
       } else {
+        trial.noOneFillDoes();
         clashes++;
       }
       adjustment.plan().clashes().forEach(clash -> readable(clash.text().in(UnitSystem.US)));

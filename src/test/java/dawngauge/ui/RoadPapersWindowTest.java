@@ -18,6 +18,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
+import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -137,5 +138,32 @@ class RoadPapersWindowTest extends WindowTest {
     } else if (node instanceof Parent parent) {
       parent.getChildrenUnmodifiable().forEach(child -> gather(child, texts));
     }
+  }
+
+  @Test
+  void theLedgerIsCopiedAsTextAndAsATable() {
+    OpenWindow open = open(demo());
+    open.focus(open.rows().get(0));
+    open.keys(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.C);
+    open.until("the text is there", () -> copied().contains("5. Dalhart TX"));
+    assertThat(OpenWindow.onToolkit(RoadPapersWindowTest::copied))
+        .startsWith("Spring fleece haul")
+        .contains("Cautions");
+    MenuItem table =
+        open.nodes(MenuBar.class, known -> true).get(0).getMenus().get(1).getItems().stream()
+            .filter(item -> "Copy the ledger as a table".equals(item.getText()))
+            .findFirst()
+            .orElseThrow();
+    open.run(table::fire);
+    open.until("the table is there", () -> copied().startsWith("stop\tplace\tkind"));
+    List<String> lines = OpenWindow.onToolkit(RoadPapersWindowTest::copied).lines().toList();
+    assertThat(lines).hasSize(1 + 13 * 10);
+    int columns = lines.get(0).split("\t", -1).length;
+    assertThat(columns).isGreaterThan(30);
+    assertThat(lines).allMatch(line -> line.split("\t", -1).length == columns);
+  }
+
+  private static String copied() {
+    return String.valueOf(Clipboard.getSystemClipboard().getString());
   }
 }
