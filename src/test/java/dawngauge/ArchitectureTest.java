@@ -127,6 +127,7 @@ class ArchitectureTest {
         Arguments.of("Json", SideRules.JACKSON),
         Arguments.of("Swing", SideRules.SWING),
         Arguments.of("Awt", SideRules.SWING),
+        Arguments.of("Tracks", SideRules.GPX),
         Arguments.of("Calendars", SideRules.CALENDAR),
         Arguments.of("PaperSheet", SideRules.PDF),
         Arguments.of("Sun", SideRules.SUNCALC),

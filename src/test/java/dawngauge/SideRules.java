@@ -49,6 +49,7 @@ final class SideRules {
           "dawngauge.feed..",
           "dawngauge.settings..",
           "dawngauge.report..");
+  static final ArchRule GPX = only(resideInAnyPackage("io.jenetics.jpx.."), "dawngauge.exchange..");
   static final ArchRule CALENDAR = only(resideInAnyPackage("biweekly.."), "dawngauge.report..");
   static final ArchRule PDF = only(resideInAnyPackage("com.lowagie.."), "dawngauge.report..");
   static final ArchRule SUNCALC =
@@ -97,6 +98,7 @@ final class SideRules {
           JAVAFX,
           SWING,
           JACKSON,
+          GPX,
           CALENDAR,
           PDF,
           SUNCALC,

@@ -19,6 +19,7 @@ import dawngauge.ambient.TypedAmbient;
 import dawngauge.ambient.WeatherFill;
 import dawngauge.ambient.WeatherService;
 import dawngauge.ambient.WhatIf;
+import dawngauge.exchange.GpxFile;
 import dawngauge.fitness.Defect;
 import dawngauge.fitness.FitnessCheck;
 import dawngauge.forecast.ForecastOptions;
@@ -29,6 +30,8 @@ import dawngauge.geo.Gazetteer;
 import dawngauge.geo.Place;
 import dawngauge.geo.PlaceList;
 import dawngauge.geo.Spot;
+import dawngauge.geo.TrackLine;
+import dawngauge.geo.TrackPoint;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -145,6 +148,31 @@ public final class Planner {
   public Outcome<PlaceList> placeList(
       String text, @Nullable Coordinate near, Map<String, Spot> chosen) {
     return PlaceList.read(Gazetteer.load(), text, near, chosen);
+  }
+
+  /** Lines of somebody else's GPX file; the problems tell what was left out of them. */
+  public Outcome<List<TrackLine>> tracks(Path file) {
+    return GpxFile.open(file);
+  }
+
+  /** A trip's route for other programs, as GPX. */
+  public String gpx(Trip trip) {
+    return GpxFile.write(trip);
+  }
+
+  /** The points of a line that could become stops, named after the nearest place where nameless. */
+  public List<Spot> spots(TrackLine line, List<TrackLine.Offer> offers) {
+    List<Spot> spots = new ArrayList<>();
+    for (TrackLine.Offer offer : offers) {
+      TrackPoint point = line.points().get(offer.index());
+      Optional<Estimate> estimate = estimateAt(point.at());
+      String name =
+          point.name().isEmpty()
+              ? estimate.map(near -> "near " + near.nearest().label()).orElse("a point on the way")
+              : point.name();
+      spots.add(Spot.of(name, point.at(), estimate));
+    }
+    return spots;
   }
 
   /** Rough elevation and time zone of a place, to be shown as an estimate. */

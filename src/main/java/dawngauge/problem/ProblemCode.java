@@ -261,6 +261,11 @@ public enum ProblemCode {
       Severity.ERROR,
       "nothing is known of this tire at {0}: no time, no air temperature, no elevation, no reading or"
           + " no label; type what is missing"),
+  NO_GPX_ROUTE(
+      Severity.ERROR,
+      "no route can be taken from this file: {0}; choose a GPX file with a track or" + " a route"),
+  GPX_POINT_LEFT_OUT(Severity.NOTE, "left out: {0} is no place on the earth"),
+  GPX_POINTS_LEFT_OUT(Severity.NOTE, "and {0} more points were left out"),
   WISH_TWICE(
       Severity.ERROR, "there is a wish for the stop \"{0}\" before this one; keep one of them"),
   FIGURES_NOT_HERE(

@@ -4,6 +4,7 @@ import dawngauge.ui.common.Texts;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.scene.control.Alert;
@@ -35,6 +36,18 @@ final class DialogAsker implements FileAsker {
     FileChooser chooser = chooser("Save the trip");
     chooser.setInitialFileName(name);
     return Optional.ofNullable(chooser.showSaveDialog(stage)).map(File::toPath);
+  }
+
+  @Override
+  public Optional<Path> fileToRead(String what, String ending) {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Open a " + what);
+    chooser
+        .getExtensionFilters()
+        .add(
+            new FileChooser.ExtensionFilter(
+                what, "*" + ending, "*" + ending.toUpperCase(Locale.ROOT)));
+    return Optional.ofNullable(chooser.showOpenDialog(stage)).map(File::toPath);
   }
 
   @Override

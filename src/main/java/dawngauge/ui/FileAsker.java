@@ -18,6 +18,14 @@ public interface FileAsker {
   Optional<Path> fileToSave(String name);
 
   /**
+   * Which file of another kind to read.
+   *
+   * @param what what it is
+   * @param ending its ending, such as ".gpx"
+   */
+  Optional<Path> fileToRead(String what, String ending);
+
+  /**
    * Where to write something that is no trip file.
    *
    * @param what what it is

@@ -31,7 +31,7 @@ final class Menus {
           + " normals, public domain. Forecasts, where you ask for them: U.S. National Weather Service,"
           + " public domain; MET Norway, CC BY 4.0.\n\n"
           + "Built on OpenJFX (GPL v2 with Classpath Exception), AtlantaFX (MIT), Jackson, picocli,"
-          + " Hipparchus, OkHttp and commons-suncalc (Apache 2.0), directories (MPL 2.0), OpenPDF (LGPL 2.1)"
+          + " Hipparchus, OkHttp, jpx and commons-suncalc (Apache 2.0), directories (MPL 2.0), OpenPDF (LGPL 2.1)"
           + " and biweekly (BSD). The sheet is set in the DejaVu fonts.\n\n";
 
   private final PlannerWindow window;
@@ -42,6 +42,7 @@ final class Menus {
   private final KeptRigsMenu rigs;
   private final WeatherActions air;
   private final RoadPapers papers;
+  private final TrackFiles tracks;
 
   Menus(
       PlannerWindow window,
@@ -51,7 +52,9 @@ final class Menus {
       UserDesk desk,
       KeptRigsMenu rigs,
       WeatherActions air,
-      RoadPapers papers) {
+      RoadPapers papers,
+      TrackFiles tracks) {
+    this.tracks = tracks;
     this.papers = papers;
     this.air = air;
     this.window = window;
@@ -78,6 +81,9 @@ final class Menus {
             new SeparatorMenuItem(),
             item("Save", "Shortcut+S", files::save),
             item("Save as…", "Shortcut+Shift+S", files::saveAs),
+            new SeparatorMenuItem(),
+            item("Take a route from a GPX file…", "Shortcut+G", tracks::take),
+            item("Write the route as GPX…", "", tracks::write),
             new SeparatorMenuItem(),
             item("Quit", "Shortcut+Q", window::quit));
     file.setOnShowing(event -> recent(recent));

@@ -53,6 +53,7 @@ public final class PlannerWindow {
   private final UserDesk desk;
   private final TripDocument document;
   private final WindowFiles files;
+  private final TrackFiles tracks;
   private final RoadPapers papers;
   private final WeatherActions air;
   private final NoticeBar notices = new NoticeBar();
@@ -97,6 +98,7 @@ public final class PlannerWindow {
     this.files = new WindowFiles(document, desk, asker, notices, () -> root);
     this.air = new WeatherActions(document, weather, asker, notices);
     this.papers = new RoadPapers(document, weather, asker, notices);
+    this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);
     KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices);
     places.selectedToggleProperty().addListener(change -> showPlace());
     places.selectToggle("Rig".equals(desk.state().place()) ? rigButton : routeButton);
@@ -105,7 +107,7 @@ public final class PlannerWindow {
     caution.setWrapText(true);
     root.setTop(
         new VBox(
-            new Menus(this, document, route, files, desk, rigs, air, papers).bar(),
+            new Menus(this, document, route, files, desk, rigs, air, papers, tracks).bar(),
             head(),
             notices));
     root.setBottom(caution);
@@ -396,8 +398,11 @@ public final class PlannerWindow {
       notices.tell("drop", "Drop one trip file at a time; these were " + dropped.size() + ".");
       return false;
     }
-    if (files.mayLeave()) {
-      open(dropped.get(0).toPath());
+    Path file = dropped.get(0).toPath();
+    if (TrackFiles.takes(file)) {
+      tracks.take(file);
+    } else if (files.mayLeave()) {
+      open(file);
     }
     return true;
   }

@@ -45,6 +45,12 @@ final class Trespasser {
     java.awt.@Nullable Color color;
   }
 
+  static final class Tracks {
+    Object point() {
+      return io.jenetics.jpx.WayPoint.of(0, 0);
+    }
+  }
+
   static final class Calendars {
     Object calendar() {
       return new biweekly.ICalendar();

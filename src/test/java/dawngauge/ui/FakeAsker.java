@@ -30,6 +30,12 @@ final class FakeAsker implements FileAsker {
   }
 
   @Override
+  public Optional<Path> fileToRead(String what, String ending) {
+    asked.add("read " + what + " " + ending);
+    return file;
+  }
+
+  @Override
   public Optional<Path> fileToWrite(String what, String name) {
     asked.add("write " + what + " " + name);
     return file;

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextArea;
 import javafx.scene.image.PixelReader;
@@ -46,6 +47,9 @@ class PicturesTest extends WindowTest {
     }
   }
 
+  private static final Path TRACK_FILE =
+      Path.of("src", "test", "resources", "dawngauge", "exchange", "over-a-pass.gpx");
+
   /** What is in the window; each page is met in both themes, both units and both sizes. */
   @SuppressWarnings("ImmutableEnumChecker") // the ways are lambdas without state
   private enum Page {
@@ -70,6 +74,13 @@ class PicturesTest extends WindowTest {
                 ChoiceBox<?> air = (ChoiceBox<?>) open.stage.getScene().getFocusOwner();
                 air.getSelectionModel().select(3);
               });
+        }),
+    TRACK(
+        true,
+        open -> {
+          open.run(() -> open.window.dropped(List.of(TRACK_FILE.toFile())));
+          open.until(
+              "its points are offered", () -> open.nodes(CheckBox.class, b -> true).size() >= 4);
         }),
     PLAN(
         true,

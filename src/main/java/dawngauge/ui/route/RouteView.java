@@ -1,9 +1,11 @@
 package dawngauge.ui.route;
 
 import dawngauge.advice.Advice;
+import dawngauge.geo.TrackLine;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.Trace;
 import dawngauge.planner.PlannedTrip;
+import dawngauge.problem.Problem;
 import dawngauge.trip.Air;
 import dawngauge.trip.GroupEdits;
 import dawngauge.trip.Remarks;
@@ -19,6 +21,7 @@ import java.util.Locale;
 import java.util.NavigableSet;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
@@ -56,6 +59,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
   private final WhatIfPane whatIf;
   private final PlaceListPane placeList;
   private final PlanPane plan;
+  private final TrackPane track;
   private @Nullable WheelPosition position;
   private int chosen;
 
@@ -67,6 +71,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     this.trace = new TracePane(side::explain);
     this.whatIf = new WhatIfPane(document, () -> askWhatIf(false));
     whatIf.setVisible(false);
+    this.track = new TrackPane(document, () -> showBelow(null));
     this.plan = new PlanPane(document, () -> askPlan(false));
     plan.setVisible(false);
     this.placeList = new PlaceListPane(document, () -> chosen, () -> askPlaces(false));
@@ -165,6 +170,20 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     setBottom(shown ? whatIf : null);
     if (shown) {
       whatIf.ask();
+    }
+  }
+
+  /** Offers the lines of somebody else's file. */
+  public void offerTracks(List<TrackLine> lines, List<Problem> leftOut) {
+    showBelow(track);
+    track.open(lines, leftOut);
+  }
+
+  private void showBelow(@Nullable Node page) {
+    askWhatIf(false);
+    setBottom(page);
+    if (page == null) {
+      ledger.requestFocus();
     }
   }
 

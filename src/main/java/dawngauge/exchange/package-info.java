@@ -1,0 +1,5 @@
+/** Other people's files: routes and tracks. */
+@NullMarked
+package dawngauge.exchange;
+
+import org.jspecify.annotations.NullMarked;

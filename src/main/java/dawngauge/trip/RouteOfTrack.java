@@ -1,0 +1,162 @@
+package dawngauge.trip;
+
+import dawngauge.geo.Spot;
+import dawngauge.geo.TrackLine;
+import dawngauge.geo.TrackPoint;
+import dawngauge.quantity.Distance;
+import dawngauge.quantity.Elevation;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.Speed;
+import dawngauge.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A route made from a line of somebody else's file: chosen points become stops. Of a track, what
+ * lies between two stops is the leg: its length, and its heights as far as they matter; of routes
+ * and waypoints, which name turns only, legs are guessed as between places.
+ */
+public final class RouteOfTrack {
+
+  /** Heights between two kept points differ from the line between them by less, in meter; ours. */
+  private static final double SMOOTH = 40;
+
+  /** Most points kept on one leg; ours. */
+  private static final int MOST_POINTS = 40;
+
+  private RouteOfTrack() {}
+
+  /**
+   * A stop on a line.
+   *
+   * @param index of its point
+   * @param spot where it is; its elevation is that of the line where it has one
+   */
+  public record OnLine(int index, Spot spot) {}
+
+  /** Makes chosen points of a line the route; see {@link RouteOfPlaces#replace}. */
+  public static Trip replace(Trip trip, TrackLine line, List<OnLine> stops) {
+    List<RouteOfPlaces.Wanted> wanted =
+        stops.stream().map(stop -> new RouteOfPlaces.Wanted(stop.spot(), null)).toList();
+    Trip made = RouteOfPlaces.replace(trip, wanted);
+    double[] meters = line.meters();
+    for (int i = 0; i < stops.size(); i++) {
+      Elevation height = line.points().get(stops.get(i).index()).elevation();
+      if (height != null) {
+        Stop stop = made.route().stops().get(i);
+        made = RouteEdits.withStop(made, i, StopEdits.withElevation(stop, typed(height)));
+      }
+    }
+    if (line.kind() != TrackLine.Kind.TRACK) {
+      return made;
+    }
+    for (int i = 0; i + 1 < stops.size(); i++) {
+      int from = stops.get(i).index();
+      int to = stops.get(i + 1).index();
+      Distance length = new Distance(meters[to] - meters[from]);
+      Entered<Speed> speed = made.route().legs().get(i).averageSpeed();
+      made =
+          RouteEdits.withLeg(
+              made,
+              i,
+              new Leg(
+                  LegGuess.typed(length, Unit.MILE),
+                  speed,
+                  null,
+                  null,
+                  profile(line, meters, from, to),
+                  Remarks.NONE));
+    }
+    return made;
+  }
+
+  private static Entered<Elevation> typed(Elevation height) {
+    long meters = Math.round(height.meters());
+    return Entered.of(QuantityKind.ELEVATION, meters + " m");
+  }
+
+  /** Heights between two stops, as few points as keep within a span of the ground. */
+  private static List<ProfilePoint> profile(TrackLine line, double[] meters, int from, int to) {
+    List<Integer> known = new ArrayList<>();
+    for (int i = from; i <= to; i++) {
+      if (line.points().get(i).elevation() != null) {
+        known.add(i);
+      }
+    }
+    List<ProfilePoint> points = new ArrayList<>();
+    if (known.size() < 3) {
+      return points;
+    }
+    double span = SMOOTH;
+    List<Integer> kept = kept(line, meters, known, span);
+    while (kept.size() > MOST_POINTS) {
+      span *= 1.5;
+      kept = kept(line, meters, known, span);
+    }
+    double end =
+        LegGuess.typed(new Distance(meters[to] - meters[from]), Unit.MILE).value().meters();
+    double before = 0;
+    for (int index : kept) {
+      Entered<Distance> along =
+          LegGuess.typed(new Distance(meters[index] - meters[from]), Unit.MILE);
+      TrackPoint point = line.points().get(index);
+      Elevation height = point.elevation();
+      double at = along.value().meters();
+      if (at > before && at < end && height != null) {
+        String name = point.name().isEmpty() ? null : point.name();
+        points.add(new ProfilePoint(name, along, typed(height), null, Remarks.NONE));
+        before = at;
+      }
+    }
+    return points;
+  }
+
+  /** Points kept by Douglas and Peucker (1973), height over distance; the ends are left out. */
+  private static List<Integer> kept(
+      TrackLine line, double[] meters, List<Integer> known, double span) {
+    List<Integer> kept = new ArrayList<>();
+    keep(line, meters, known, new int[] {0, known.size() - 1}, span, kept);
+    kept.sort(Integer::compare);
+    return kept;
+  }
+
+  private static void keep(
+      TrackLine line,
+      double[] meters,
+      List<Integer> known,
+      int[] whole,
+      double span,
+      List<Integer> kept) {
+    List<int[]> open = new ArrayList<>();
+    open.add(whole);
+    while (!open.isEmpty()) {
+      int[] part = open.remove(open.size() - 1);
+      int furthest = -1;
+      double most = span;
+      double a = height(line, known.get(part[0]));
+      double b = height(line, known.get(part[1]));
+      double begin = meters[known.get(part[0])];
+      double length = Math.max(1, meters[known.get(part[1])] - begin);
+      for (int i = part[0] + 1; i < part[1]; i++) {
+        double straight = a + (b - a) * (meters[known.get(i)] - begin) / length;
+        double off = Math.abs(height(line, known.get(i)) - straight);
+        if (off > most) {
+          most = off;
+          furthest = i;
+        }
+      }
+      if (furthest > 0) {
+        kept.add(known.get(furthest));
+        open.add(new int[] {part[0], furthest});
+        open.add(new int[] {furthest, part[1]});
+      }
+    }
+  }
+
+  private static double height(TrackLine line, int index) {
+    @Nullable Elevation elevation = line.points().get(index).elevation();
+    return elevation == null ? Double.NaN : elevation.meters();
+  }
+}
