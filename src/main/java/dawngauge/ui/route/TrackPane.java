@@ -50,7 +50,7 @@ public final class TrackPane extends BorderPane {
     which.setOnAction(event -> offer());
     HBox head = new HBox(10, title, which);
     head.getStyleClass().add("bar");
-    left.getStyleClass().add("lesser");
+    left.getStyleClass().addAll("lesser", "left-out");
     left.setWrapText(true);
     left.managedProperty().bind(left.visibleProperty());
     points.getStyleClass().add("edited-rows");
@@ -128,6 +128,7 @@ public final class TrackPane extends BorderPane {
       box.setSelected(offer.usual());
       boolean end = i == 0 || i == offers.size() - 1;
       box.setDisable(end);
+      box.getStyleClass().add("fixed-choice");
       box.setMnemonicParsing(false);
       box.setOnAction(event -> tell());
       points.getChildren().add(box);
