@@ -15,7 +15,7 @@ import java.util.TreeSet;
 final class StopSearch {
 
   /** Sets looked at before the search gives up proving; ours. */
-  private static final int MOST_SETS = 60_000;
+  private static final int MOST_SETS = 20_000;
 
   private final List<TireWay> tires;
   private final boolean[] usable;

@@ -136,6 +136,12 @@ final class TireJudge {
     boolean floorAtRisk = worst != null && chances.tooLikely(worst);
     double wanted = Double.isNaN(aim) ? needed : Math.max(aim, needed);
 
+    boolean planned = plan != null && plan.speaksOf(visit);
+    Double figure = planned && plan != null ? plan.at(visit).orElse(null) : null;
+    SetFigure byPlan = figure == null ? null : byPlan(at, check, figure, step, reasons);
+    if (byPlan != null) {
+      return byPlan;
+    }
     if (above) {
       belowAimSinceStart = false;
       double down = Double.isNaN(aim) ? limits.ceiling() : Math.min(wanted, limits.ceiling());
@@ -144,11 +150,6 @@ final class TireJudge {
               "{0} is over its limit of {1}",
               Shown.beside(check.settled(), limits.ceiling()), Shown.pressure(limits.ceiling()));
       return letOut(check, limits, down, needed, step, over, reasons);
-    }
-    boolean planned = plan != null && plan.speaksOf(visit);
-    Double figure = planned && plan != null ? plan.at(visit).orElse(null) : null;
-    if (figure != null) {
-      return byPlan(at, check, figure, step, reasons);
     }
     if (!Double.isNaN(aim) && aboveMate(apart, check, wanted, step)) {
       Phrase over =

@@ -24,6 +24,7 @@ import java.util.function.Function;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What goes along on the road: the crew's sheet, the calendar of reminders, and notices while the
@@ -155,8 +156,9 @@ final class RoadPapers {
         });
   }
 
-  private Path own() {
-    return document.fileProperty().get().orElse(Path.of(""));
+  /** The trip's own file, which is never written over. */
+  private @Nullable Path own() {
+    return document.fileProperty().get().orElse(null);
   }
 
   private void write(String what, String name, Function<Path, Optional<Problem>> writing) {

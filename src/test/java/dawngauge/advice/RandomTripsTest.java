@@ -122,6 +122,22 @@ class RandomTripsTest {
     assertThat(held).isGreaterThan(100);
   }
 
+  @Test
+  void holdsWhereThePlanIsFollowedToo() {
+    for (int i = 0; i < TRIPS; i++) {
+      Scenario scenario = next();
+      Advice advice = scenario.follow();
+      for (int stop = 0; stop < advice.stops().size(); stop++) {
+        check(advice.stops().get(stop));
+        for (TireAdvice tire : advice.stops().get(stop).tires()) {
+          check(tire, Chances.airAt(scenario.forecaster(), stop));
+        }
+      }
+    }
+    assertThat(added).isGreaterThan(100);
+    assertThat(letOut).isGreaterThan(20);
+  }
+
   /**
    * Plans on the forecast itself: what they set may be set, it keeps the limits unless a clash is
    * told, and no set of one stop fewer that is tried on the forecast does for trips of up to one
