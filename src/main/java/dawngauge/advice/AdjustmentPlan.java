@@ -73,6 +73,8 @@ public record AdjustmentPlan(
 
   /** What a plan keeps, the most important first. */
   public enum Limit {
+    /** A load that no pressure carries, or that an axle or wheel is not rated for. */
+    LOAD,
     /** What the load needs, with the chosen confidence. */
     FLOOR,
     /** The cold limit before a day's first start. */

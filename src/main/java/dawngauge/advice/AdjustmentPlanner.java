@@ -9,9 +9,11 @@ import dawngauge.forecast.Track;
 import dawngauge.trip.Air;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -93,7 +95,6 @@ public final class AdjustmentPlanner {
   /** Follows each tire that can be planned. */
   private void collect() {
     TireWays reader = new TireWays(forecaster, thresholds);
-    Adviser.Judgement judgement = Adviser.Judgement.of(forecaster, thresholds, null);
     for (WheelPosition position : forecaster.trip().rig().positions()) {
       Track track = forecaster.track(position).orElse(null);
       if (track == null) {
@@ -104,7 +105,7 @@ public final class AdjustmentPlanner {
         known++;
       }
       Phrase why = known >= count() ? Phrase.of("nothing is known of its air") : null;
-      why = why == null ? unfit(judgement, position, known) : why;
+      why = why == null ? unfit(position, track, known) : why;
       if (why != null) {
         leftOut.add(new AdjustmentPlan.LeftOut(position, why));
       } else {
@@ -115,33 +116,27 @@ public final class AdjustmentPlanner {
   }
 
   /**
-   * Why a tire is not to be run, so that a figure to set is no way out; null where it is not so.
+   * Why a tire is not to be run whatever air there is, so that a figure to set is no way out; null
+   * where it is not so.
    */
-  private static @Nullable Phrase unfit(
-      Adviser.Judgement judgement, WheelPosition position, int known) {
-    for (List<TireAdvice> stop : judgement.byStop().subList(0, known + 1)) {
-      for (TireAdvice advice : stop) {
-        if (advice.tire().fitted().position().equals(position)
-            && sameTire(advice, judgement, position, known)) {
-          for (Reason reason : advice.reasons()) {
-            if (HoldRules.ofTheTire(reason)) {
-              return Phrase.of("on hold, not only for want of air: {0}", reason.text());
-            }
+  private @Nullable Phrase unfit(WheelPosition position, Track track, int known) {
+    HoldRules rules = new HoldRules(forecaster);
+    String tire = track.stops().get(known).fitted().tire().id();
+    List<TireAtStop> mate =
+        forecaster
+            .track(new WheelPosition(position.axle(), position.slot().mate()))
+            .map(Track::stops)
+            .orElse(List.of());
+    for (int visit = 0; visit <= known; visit++) {
+      if (track.stops().get(visit).fitted().tire().id().equals(tire)) {
+        for (Reason reason : rules.at(visit, track.stops(), mate)) {
+          if (HoldRules.ofTheTire(reason)) {
+            return Phrase.of("on hold, not only for want of air: {0}", reason.text());
           }
         }
       }
     }
     return null;
-  }
-
-  private static boolean sameTire(
-      TireAdvice advice, Adviser.Judgement judgement, WheelPosition position, int known) {
-    for (TireAdvice now : judgement.byStop().get(known)) {
-      if (now.tire().fitted().position().equals(position)) {
-        return now.tire().fitted().tire().id().equals(advice.tire().fitted().tire().id());
-      }
-    }
-    return false;
   }
 
   /** Stops at which some tire can be set. */
@@ -181,6 +176,21 @@ public final class AdjustmentPlanner {
 
   private void giveUp(TireWay tire, AdjustmentPlan.Limit limit, int at) {
     unkept.computeIfAbsent(new Unkept(tire.position(), limit), key -> new ArrayList<>()).add(at);
+  }
+
+  /** What no pressure carries, each thing once. */
+  private static void overloads(
+      WheelPosition position, List<TireAtStop> stops, List<AdjustmentPlan.Clash> clashes) {
+    Set<Phrase> told = new HashSet<>();
+    for (TireAtStop at : stops) {
+      for (Reason reason : HoldRules.overloadOnly(at)) {
+        if (reason.mark() == Mark.HOLD && told.add(reason.text())) {
+          clashes.add(
+              new AdjustmentPlan.Clash(
+                  position, AdjustmentPlan.Limit.LOAD, at.visit(), reason.text()));
+        }
+      }
+    }
   }
 
   private static List<TireAtStop> stopsOf(
@@ -277,6 +287,7 @@ public final class AdjustmentPlanner {
     settings.forEach((at, figures) -> stops.add(new AdjustmentPlan.Planned(at, figures)));
     PlanWords words = new PlanWords(forecaster, thresholds, wishes, first);
     List<AdjustmentPlan.Clash> clashes = new ArrayList<>();
+    done.forEach((position, track) -> overloads(position, openPart(track.stops()), clashes));
     unkept.forEach(
         (limit, visits) -> {
           List<TireAtStop> track = stopsOf(done, limit.position());

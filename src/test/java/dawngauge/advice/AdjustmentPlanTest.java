@@ -209,6 +209,46 @@ class AdjustmentPlanTest {
   }
 
   @Test
+  void aTireOnHoldOnlyForWantOfAirIsPlanned() {
+    // 66 psi carries 2,904 lb by the straight line, its load is 3,080: held until there is air.
+    Scenario scenario =
+        Scenario.from("Home", "50 °F")
+            .weighing("6160 lb")
+            .read(WheelSlot.LEFT, 0, "66 psi", ReadingState.COLD)
+            .read(WheelSlot.RIGHT, 0, "80 psi", ReadingState.COLD)
+            .to("Fuel", 0.5, "50 °F")
+            .air()
+            .to("End", 1, "50 °F");
+    assertThat(Seen.at(scenario.advise(), 0).mark()).isEqualTo(Mark.HOLD);
+    AdjustmentPlan plan = scenario.adjust().plan();
+    assertThat(plan.leftOut()).isEmpty();
+    assertThat(plan.clashes())
+        .extracting(AdjustmentPlan.Clash::limit)
+        .contains(AdjustmentPlan.Limit.FLOOR);
+    assertThat(plan.clashes().get(0).text().in(UnitSystem.US)).contains("no air before it");
+    assertThat(stops(plan)).containsExactly(1);
+    assertThat(plan.stops().get(0).settings()).containsKey(LEFT);
+  }
+
+  @Test
+  void aLoadThatNoPressureCarriesIsNoSoundPlan() {
+    // Two tires rated 3,520 lb carry at most 7,040 lb.
+    AdjustmentPlan plan =
+        Scenario.from("Home", "50 °F")
+            .air()
+            .gawr("8000 lb")
+            .weighing("7400 lb")
+            .allRead("80 psi")
+            .to("End", 1, "50 °F")
+            .adjust()
+            .plan();
+    assertThat(plan.safe()).isFalse();
+    assertThat(plan.clashes().get(0).limit()).isEqualTo(AdjustmentPlan.Limit.LOAD);
+    assertThat(plan.clashes().get(0).text().in(UnitSystem.US))
+        .contains("more than the 3520 lb it may at any allowed pressure");
+  }
+
+  @Test
   void whatIsDoneIsNotPlannedAgain() {
     AdjustmentPlan plan = twoFuelStops("73 psi").set(WheelSlot.LEFT, 2.3, "80 psi").adjust().plan();
     assertThat(plan.from()).isEqualTo(1);
