@@ -18,7 +18,7 @@ final class SheetStop {
     "margin", "mark"
   };
 
-  private static final float[] WIDTHS = {17, 7, 10, 8, 7, 10, 8, 7, 7, 7, 11, 13};
+  private static final float[] WIDTHS = {16, 7, 10, 8, 7, 10, 8, 7, 7, 7, 10, 16};
 
   /** Boxes beside each other. */
   private static final int BOXES = 5;
