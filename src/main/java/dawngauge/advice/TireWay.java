@@ -19,7 +19,6 @@ final class TireWay {
   /** Forgives rounding, in steps of the gauge. */
   private static final double ROUNDING = 1e-6;
 
-  /** What to set figures in. */
   private final WheelPosition position;
 
   private final int first;

@@ -49,7 +49,7 @@ final class PlanCommand implements Callable<Integer> {
     Trip trip = opened.get();
     Outcome<Adjustment> adjustment = planner.adjustment(trip);
     if (!adjustment.hasValue()) {
-      return TripArgument.refuse(console, file, adjustment.problems());
+      return TripArgument.untimed(console, file, adjustment.problems());
     }
     String text = PlanText.of(trip.name(), PlanPage.of(trip, adjustment.get(), units));
     return new Output(planner, console).write(text, out, file, force);

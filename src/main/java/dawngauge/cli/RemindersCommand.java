@@ -58,7 +58,7 @@ final class RemindersCommand implements Callable<Integer> {
     PlannedTrip planned = planner.plan(trip);
     Advice advice = planned.advice();
     if (advice == null) {
-      return TripArgument.refuse(console, file, planned.problems());
+      return TripArgument.untimed(console, file, planned.problems());
     }
     Ledger ledger = Ledger.of(trip, advice, planned.problems(), units, null);
     List<ReminderLine> reminders = ReminderLine.all(advice, planner.reminders(advice), ledger);

@@ -28,6 +28,14 @@ final class TripArgument {
     }
   }
 
+  /** Says what keeps the times of a sound trip from being known, and gives the exit code for it. */
+  static int untimed(Console console, String file, List<Problem> problems) {
+    String name = file.equals(STANDARD) ? "standard input" : file;
+    console.err().println(name + ": no time on the way is known, so there is nothing to plan");
+    problems.forEach(problem -> console.err().println(problem.message()));
+    return ExitCode.CONTENT;
+  }
+
   /** Prints what is wrong with a file, all of it, and gives the exit code for it. */
   static int refuse(Console console, String file, List<Problem> problems) {
     String name = file.equals(STANDARD) ? "standard input" : file;

@@ -169,9 +169,9 @@ class AdjustmentPlanTest {
     }
   }
 
-  /** Each tire alone would be content with another stop; together they need one for both. */
+  /** Two tires that read unlike are set at one stop. */
   @Test
-  void thePlanIsForTheRigNotForATire() {
+  void tiresThatReadUnlikeAreSetAtOneStop() {
     AdjustmentPlan plan =
         Scenario.from("Home", "60 °F")
             .weighing("6000 lb")

@@ -119,7 +119,19 @@ class RoadCommandsTest {
   }
 
   @Test
-  void whereNoTimeIsKnownTheyAllSayWhatIsMissing() {
+  void whereNoTimeIsKnownTheySayWhatIsMissing(@TempDir Path folder) {
+    Path starter = folder.resolve("starter.dawngauge");
+    assertThat(run("new", starter.toString()).code()).isEqualTo(ExitCode.DONE);
+    for (String command : List.of("plan", "reminders")) {
+      Run run = run(command, starter.toString());
+      assertThat(run.code()).isEqualTo(ExitCode.CONTENT);
+      assertThat(run.out()).isEmpty();
+      assertThat(run.err()).contains("no time on the way is known", "departure");
+    }
+  }
+
+  @Test
+  void aTripFileThatDoesNotExistIsToldByItsExitCode() {
     for (String command : List.of("plan", "reminders")) {
       Run run = run(command, "no-such-file.dawngauge");
       assertThat(run.code()).isEqualTo(ExitCode.NO_FILE);
