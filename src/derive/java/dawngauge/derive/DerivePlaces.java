@@ -3,21 +3,15 @@ package dawngauge.derive;
 import dawngauge.geo.GreatCircle;
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.Stream;
-import java.util.zip.Deflater;
-import java.util.zip.GZIPOutputStream;
 
 /**
  * Writes the gazetteer, {@code places.tsv.gz} with its lists {@code states.tsv} and {@code
@@ -56,11 +50,9 @@ public final class DerivePlaces {
     Divisions divisions = Divisions.of(rows, names.file(from));
     List<String> zones = rows.stream().map(SourceRow::zone).distinct().sorted().toList();
 
-    write(to.resolve("states.tsv"), "# country\tpostal code\tname", divisions.lines());
-    write(to.resolve("zones.txt"), "# time zones", zones);
-    try (OutputStream packed = new Gzip(Files.newOutputStream(to.resolve("places.tsv.gz")))) {
-      packed.write(text(HEADER, lines(rows, divisions, zones)));
-    }
+    Bytes.writeText(to.resolve("states.tsv"), "# country\tpostal code\tname", divisions.lines());
+    Bytes.writeText(to.resolve("zones.txt"), "# time zones", zones);
+    Bytes.writePacked(to.resolve("places.tsv.gz"), HEADER, lines(rows, divisions, zones));
     Files.writeString(to.resolve("SOURCES.md"), sources(rows));
     System.out.println(rows.size() + " places");
   }
@@ -111,32 +103,16 @@ public final class DerivePlaces {
         .toList();
   }
 
-  private static void write(Path file, String header, Collection<String> lines) throws IOException {
-    Files.write(file, text(header, lines));
-  }
-
-  private static byte[] text(String header, Collection<String> lines) {
-    return (header + "\n" + String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
-  }
-
   private static String sources(List<SourceRow> rows) {
     SortedSet<String> days = new TreeSet<>(rows.stream().map(SourceRow::modified).toList());
     StringBuilder text = new StringBuilder();
     text.append("# Sources of the gazetteer\n\n");
     text.append("`places.tsv.gz`, `states.tsv` and `zones.txt` are derived from GeoNames ");
     text.append("(geonames.org), licensed under CC BY 4.0, by way of the npm packages\n\n");
-    Stream.of(NpmPackage.values()).forEach(source -> text.append(source.line()));
+    NpmPackage.PLACES.stream().forEach(source -> text.append(source.line()));
     text.append("\nLatest change of a place in them: ").append(days.last()).append(".\n");
     text.append(
         "Changed: selected, rounded, joined, some zones and elevations corrected; see docs/data.md.\n");
     return text.toString();
-  }
-
-  /** Packs as small as it can; Java's own header holds no time. */
-  private static final class Gzip extends GZIPOutputStream {
-    Gzip(OutputStream out) throws IOException {
-      super(out);
-      def.setLevel(Deflater.BEST_COMPRESSION);
-    }
   }
 }

@@ -99,10 +99,14 @@ final class PlaceTable {
     return zones.get(zone[index]);
   }
 
+  String name(int index) {
+    return names.substring(index == 0 ? 0 : nameEnds[index - 1], nameEnds[index]);
+  }
+
   Place place(int index) {
     Division within = divisions.get(division[index]);
     return new Place(
-        names.substring(index == 0 ? 0 : nameEnds[index - 1], nameEnds[index]),
+        name(index),
         within.shown(),
         within.country(),
         coordinate(index),

@@ -38,6 +38,9 @@ import dawngauge.problem.ProblemCode;
 import dawngauge.settings.Settings;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
+import dawngauge.trip.RouteEdits;
+import dawngauge.trip.Stop;
+import dawngauge.trip.StopEdits;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.tripfile.SafeFile;
@@ -63,6 +66,9 @@ public final class Planner {
 
   /** Longest result that is read again, in bytes; ours. */
   private static final long LONGEST_RESULT = 8 << 20;
+
+  /** Nearer to the middle of a place than this, in meters, a point is in it; ours. */
+  private static final double IN_PLACE = 3000;
 
   private final Settings settings;
   private final List<AmbientSource> further;
@@ -165,14 +171,32 @@ public final class Planner {
     List<Spot> spots = new ArrayList<>();
     for (TrackLine.Offer offer : offers) {
       TrackPoint point = line.points().get(offer.index());
-      Optional<Estimate> estimate = estimateAt(point.at());
-      String name =
+      Spot spot = spotAt(point.at());
+      spots.add(
           point.name().isEmpty()
-              ? estimate.map(near -> "near " + near.nearest().label()).orElse("a point on the way")
-              : point.name();
-      spots.add(Spot.of(name, point.at(), estimate));
+              ? spot
+              : new Spot(point.name(), spot.at(), spot.elevation(), spot.zone()));
     }
     return spots;
+  }
+
+  /** A point as a stop: named after the nearest place, with height and zone as estimates. */
+  public Spot spotAt(Coordinate at) {
+    Optional<Estimate> estimate = estimateAt(at);
+    String name =
+        estimate
+            .map(near -> (near.away().meters() < IN_PLACE ? "" : "near ") + near.nearest().label())
+            .orElse("a point on the way");
+    return Spot.of(name, at, estimate);
+  }
+
+  /** A trip with one stop elsewhere; one that was named after its point is named anew. */
+  public Trip movedTo(Trip trip, int index, Coordinate to) {
+    Stop stop = trip.route().stops().get(index);
+    Coordinate before = stop.coordinate();
+    boolean named = before != null && spotAt(before).name().equals(stop.place());
+    Stop moved = StopEdits.at(stop, to, estimateAt(to));
+    return RouteEdits.at(trip, index, named ? moved.withPlace(spotAt(to).name()) : moved);
   }
 
   /** Rough elevation and time zone of a place, to be shown as an estimate. */

@@ -3,6 +3,7 @@ package dawngauge.report;
 import com.lowagie.text.pdf.PdfTemplate;
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.GreatCircle;
+import dawngauge.geo.ScaleBar;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Unit;
@@ -11,7 +12,6 @@ import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The route in outline: stops by number where they lie, straight lines between, north up. */
 final class SheetMap {
@@ -124,19 +124,13 @@ final class SheetMap {
                 new Coordinate(Math.min(89, latitude) + 1, 0))
             .meters();
     Unit unit = units.unitOf(QuantityKind.DISTANCE);
-    double most = new Distance(width / 3 / scale * metersPerDegree).in(unit);
-    double length = Math.pow(10, Math.floor(Math.log10(most)));
-    length = most >= 5 * length ? 5 * length : most >= 2 * length ? 2 * length : length;
-    float drawn = (float) (Distance.of(length, unit).meters() / metersPerDegree * scale);
+    ScaleBar bar = ScaleBar.within(new Distance(width / 3 / scale * metersPerDegree), unit);
+    float drawn = (float) (bar.length().meters() / metersPerDegree * scale);
     map.setLineWidth(1.5f);
     map.moveTo(5, 6);
     map.lineTo(5 + drawn, 6);
     map.stroke();
-    String text =
-        (length >= 1 ? String.format(Locale.ROOT, "%.0f", length) : String.valueOf(length))
-            + " "
-            + unit.symbol();
-    text(text, 5, 9);
+    text(bar.text(), 5, 9);
   }
 
   private void text(String text, float x, float y) {

@@ -27,11 +27,11 @@ final class Menus {
 
   private static final String ABOUT =
       "Dawngauge 0.1.0 forecasts tire pressure and load margin along a haul.\n\n"
-          + "Places: GeoNames, CC BY 4.0, geonames.org. Typical temperatures: fitted to NOAA climate"
+          + "Map: Natural Earth and U.S. Census Bureau, public domain. Places: GeoNames, CC BY 4.0, geonames.org. Typical temperatures: fitted to NOAA climate"
           + " normals, public domain. Forecasts, where you ask for them: U.S. National Weather Service,"
           + " public domain; MET Norway, CC BY 4.0.\n\n"
           + "Built on OpenJFX (GPL v2 with Classpath Exception), AtlantaFX (MIT), Jackson, picocli,"
-          + " Hipparchus, OkHttp, jpx and commons-suncalc (Apache 2.0), directories (MPL 2.0), OpenPDF (LGPL 2.1)"
+          + " Hipparchus, OkHttp, jpx and commons-suncalc (Apache 2.0), directories (MPL 2.0), OpenPDF and JXMapViewer2 (LGPL 2.1)"
           + " and biweekly (BSD). The sheet is set in the DejaVu fonts.\n\n";
 
   private final PlannerWindow window;
@@ -163,6 +163,13 @@ final class Menus {
             () -> {
               window.showRoute();
               route.askPlan(true);
+            }),
+        item(
+            "Map",
+            "Shortcut+M",
+            () -> {
+              window.showRoute();
+              route.askMap();
             }),
         new SeparatorMenuItem(),
         item("Switch units", "Shortcut+U", window::switchUnits),

@@ -177,6 +177,7 @@ public final class PlannerWindow {
   }
 
   private void ended() {
+    route.end();
     papers.end();
     files.end();
     boolean whole = stage.isMaximized();

@@ -30,6 +30,7 @@ final class LedgerHead extends VBox {
 
   private final ToggleButton traceShown = new ToggleButton("Trace");
   private final ToggleButton stopShown = new ToggleButton("Stop");
+  private final ToggleButton mapShown = new ToggleButton("Map");
   private final ComboBox<String> traced = new ComboBox<>();
   private final Label of = new Label("of");
   private final GridPane columns = new GridPane();
@@ -57,12 +58,13 @@ final class LedgerHead extends VBox {
     traced.setPrefWidth(186);
     traceShown.setSelected(true);
     stopShown.setSelected(true);
-    for (ToggleButton button : List.of(traceShown, stopShown)) {
+    for (ToggleButton button : List.of(traceShown, stopShown, mapShown)) {
       button.setMinWidth(USE_PREF_SIZE);
       button.getStyleClass().add("small-toggle");
     }
     traceShown.setTooltip(wrapped("Show or fold away the trace. " + KEY));
     stopShown.setTooltip(wrapped("Show or fold away the chosen stop"));
+    mapShown.setTooltip(wrapped("Show or fold away the map"));
     of.setMinWidth(USE_PREF_SIZE);
     Label key =
         Texts.twoLines(
@@ -72,7 +74,7 @@ final class LedgerHead extends VBox {
     key.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(key, Priority.ALWAYS);
     key.visibleProperty().bind(traceShown.selectedProperty());
-    HBox bar = new HBox(6, key, traceShown, of, traced, stopShown);
+    HBox bar = new HBox(6, key, traceShown, of, traced, stopShown, mapShown);
     bar.setAlignment(Pos.CENTER_LEFT);
     bar.getStyleClass().add("bar");
     getChildren().addAll(bar, columns);
@@ -97,6 +99,10 @@ final class LedgerHead extends VBox {
 
   BooleanProperty stopShown() {
     return stopShown.selectedProperty();
+  }
+
+  BooleanProperty mapShown() {
+    return mapShown.selectedProperty();
   }
 
   /** Lets only one of the two be shown, or again both where one had to give way. */

@@ -104,6 +104,13 @@ public final class LedgerPane extends VBox {
     }
   }
 
+  /** Chooses one row, as if it had been pressed; the keyboard stays where it is. */
+  public void choose(int row) {
+    if (row < stopRows.size()) {
+      take(row, new TreeSet<>(List.of(row)));
+    }
+  }
+
   private void listen(Region row, int index) {
     row.setOnMousePressed(event -> pressed(event, index));
     row.setOnMouseClicked(

@@ -1,26 +1,38 @@
 package dawngauge.ui.route;
 
 import dawngauge.advice.Advice;
+import dawngauge.advice.Mark;
+import dawngauge.geo.Coordinate;
+import dawngauge.geo.Spot;
 import dawngauge.geo.TrackLine;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.Trace;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.problem.Problem;
+import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.Air;
 import dawngauge.trip.GroupEdits;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
+import dawngauge.trip.StopEdits;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.Palette;
+import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
+import dawngauge.ui.map.MapHands;
+import dawngauge.ui.map.MapPicture;
+import dawngauge.ui.map.MapSheet;
+import dawngauge.ui.map.MapStop;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.NavigableSet;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
+import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -37,7 +49,7 @@ import org.jspecify.annotations.Nullable;
  * The route: ledger and trace, and beside them the chosen stop with what to do there, its tires and
  * fields. Where the window is too narrow for all three, trace or stop gives way.
  */
-public final class RouteView extends BorderPane implements LedgerPane.Hands {
+public final class RouteView extends BorderPane implements LedgerPane.Hands, MapHands {
 
   /** Narrower than this only one of trace and stop stands beside the ledger. */
   private static final double ROOM_FOR_BOTH = 1180;
@@ -52,6 +64,8 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
   private final TracePane trace;
   private final ScrollPane scroll;
   private final SplitPane split = new SplitPane();
+  private final SplitPane column = new SplitPane();
+  private final MapSheet map;
   private final BorderPane left = new BorderPane();
   private final Label summary = new Label();
   private final TitledPane missing = new TitledPane();
@@ -69,6 +83,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     this.dark = dark;
     this.side = new StopSide(document, this);
     this.trace = new TracePane(side::explain);
+    this.map = new MapSheet(this, picture());
     this.whatIf = new WhatIfPane(document, () -> askWhatIf(false));
     whatIf.setVisible(false);
     this.track = new TrackPane(document, () -> showBelow(null));
@@ -95,7 +110,10 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     scroll.getStyleClass().add("page-scroll");
     left.setCenter(scroll);
     left.setTop(head);
-    split.getItems().addAll(left, side);
+    column.setOrientation(Orientation.VERTICAL);
+    column.setMinWidth(300);
+    column.getItems().add(side);
+    split.getItems().addAll(left, column);
     split.setDividerPositions(0.6);
     setCenter(split);
     head.follow(ledger, trace);
@@ -103,6 +121,8 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     trace.managedProperty().bind(head.traceShown());
     head.traceShown().addListener(change -> arrange(true));
     head.stopShown().addListener(change -> arrange(false));
+    head.mapShown().addListener(change -> arrange(false));
+    map.wideProperty().addListener(change -> arrange(false));
     widthProperty().addListener(change -> arrange(true));
     head.onPosition(
         wanted -> {
@@ -123,14 +143,45 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     if (getWidth() > 0) {
       head.room(getWidth() >= ROOM_FOR_BOTH, traceLast);
     }
-    boolean there = split.getItems().contains(side);
-    if (head.stopShown().get() && !there) {
-      split.getItems().add(side);
-      split.setDividerPositions(head.traceShown().get() ? 0.6 : 0.52);
-    } else if (!head.stopShown().get() && there) {
-      split.getItems().remove(side);
+    boolean mapped = head.mapShown().get();
+    boolean wide = mapped && map.wideProperty().get();
+    boolean wasMapped = column.getItems().contains(map);
+    List<Node> inColumn = new ArrayList<>();
+    if (head.stopShown().get() && !wide) {
+      inColumn.add(side);
+    }
+    if (mapped) {
+      inColumn.add(map);
+    }
+    List<Node> inPage = new ArrayList<>();
+    if (!wide) {
+      inPage.add(left);
+    }
+    if (!inColumn.isEmpty()) {
+      inPage.add(column);
+    }
+    fill(column, inColumn, 0.5);
+    fill(split, inPage, head.traceShown().get() ? 0.6 : 0.52);
+    if (mapped && !wasMapped) {
+      map.show(picture());
+      map.open();
     }
     Platform.runLater(this::look);
+  }
+
+  /** Puts into a pane what it is to hold; what is there already is not touched. */
+  private static void fill(SplitPane pane, List<Node> wanted, double divider) {
+    if (!pane.getItems().equals(wanted)) {
+      pane.getItems().retainAll(wanted);
+      for (int i = 0; i < wanted.size(); i++) {
+        if (!pane.getItems().contains(wanted.get(i))) {
+          pane.getItems().add(i, wanted.get(i));
+        }
+      }
+      pane.setDividerPositions(divider);
+      // Laid out anew, it would go by what its contents would like to have.
+      Platform.runLater(() -> pane.setDividerPositions(divider));
+    }
   }
 
   /** Tells the trace which part of the page is seen. */
@@ -161,6 +212,58 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     } else if (bounds.getMaxY() > from + viewport()) {
       scroll.setVvalue(Math.min(bounds.getMinY(), bounds.getMaxY() - viewport()) / over);
     }
+  }
+
+  /** Shows or folds away the map. */
+  public void askMap() {
+    head.mapShown().set(!head.mapShown().get());
+  }
+
+  /** Whether the map is shown; it may be set. */
+  public BooleanProperty mapShown() {
+    return head.mapShown();
+  }
+
+  /** Ends what paints beside the window's own thread. */
+  public void end() {
+    map.close();
+  }
+
+  private MapPicture picture() {
+    PlannedTrip planned = document.planned();
+    Advice advice = planned.advice();
+    List<Stop> stops = planned.trip().route().stops();
+    List<MapStop> shown = new ArrayList<>();
+    for (int i = 0; i < stops.size(); i++) {
+      Coordinate at = stops.get(i).coordinate();
+      if (at != null) {
+        boolean known = advice != null && i < advice.stops().size();
+        Mark mark = known && advice != null ? advice.stops().get(i).mark() : Mark.UNKNOWN;
+        shown.add(new MapStop(i, Texts.shortened(stops.get(i).place()), at, mark));
+      }
+    }
+    return new MapPicture(
+        shown, chosen, document.units().unitOf(QuantityKind.DISTANCE), dark.get());
+  }
+
+  @Override
+  public void chooseOnMap(int stop) {
+    ledger.choose(stop);
+  }
+
+  @Override
+  public void moveOnMap(int stop, Coordinate to) {
+    Trip trip = document.trip();
+    if (stop < trip.route().stops().size()) {
+      document.edit(document.planner().movedTo(trip, stop, to));
+    }
+  }
+
+  @Override
+  public void addOnMap(Coordinate at) {
+    Trip trip = document.trip();
+    Spot spot = document.planner().spotAt(at);
+    insert(StopEdits.at(newStop(trip, spot.name()), spot));
   }
 
   /** Shows or folds away another plan under another weather or start. */
@@ -216,6 +319,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
     whatIf.chosen(row);
     showSide();
     reveal();
+    showMap();
   }
 
   @Override
@@ -227,28 +331,34 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
   @Override
   public void insertAfter(int index) {
     Trip trip = document.trip();
-    String place = "New stop";
-    Stop stop =
-        new Stop(
-            RouteEdits.freeId(trip, place.toLowerCase(Locale.ROOT)),
-            place,
-            Stop.Kind.REST,
-            null,
-            null,
-            null,
-            Duration.ofMinutes(20),
-            null,
-            null,
-            Air.NONE,
-            List.of(),
-            Remarks.NONE);
-    chosen = index + 1;
-    document.edit(RouteEdits.insert(trip, index + 1, stop));
-    Platform.runLater(
-        () -> {
-          reveal();
-          open();
-        });
+    chosen = index;
+    insert(newStop(trip, "New stop"));
+    Platform.runLater(this::open);
+  }
+
+  /** Puts a stop after the chosen one and chooses it. */
+  private void insert(Stop stop) {
+    Trip trip = document.trip();
+    boolean none = trip.route().stops().isEmpty();
+    chosen = none ? 0 : chosen + 1;
+    document.edit(RouteEdits.insert(trip, chosen, stop));
+    Platform.runLater(this::reveal);
+  }
+
+  private static Stop newStop(Trip trip, String place) {
+    return new Stop(
+        RouteEdits.freeId(trip, place.toLowerCase(Locale.ROOT)),
+        place,
+        Stop.Kind.REST,
+        null,
+        null,
+        null,
+        Duration.ofMinutes(20),
+        null,
+        null,
+        Air.NONE,
+        List.of(),
+        Remarks.NONE);
   }
 
   @Override
@@ -327,6 +437,13 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands {
       Platform.runLater(this::look);
     }
     showSide();
+    showMap();
+  }
+
+  private void showMap() {
+    if (head.mapShown().get()) {
+      map.show(picture());
+    }
   }
 
   private void showSide() {

@@ -1,0 +1,16 @@
+package dawngauge.ui.map;
+
+import dawngauge.geo.Coordinate;
+
+/** What is done on the map, told on the window's thread. Stops are counted from 0. */
+public interface MapHands {
+
+  /** A stop was pressed. */
+  void chooseOnMap(int stop);
+
+  /** A stop was dragged to another place. */
+  void moveOnMap(int stop, Coordinate to);
+
+  /** A new stop is wanted. */
+  void addOnMap(Coordinate at);
+}

@@ -1,0 +1,36 @@
+package dawngauge.ui.map;
+
+import java.util.Map;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+
+/** The map itself, asked on the window's thread alone. */
+interface RouteMap {
+
+  /** Where it is shown. */
+  Node node();
+
+  /** Shows something else; what part of the earth is seen stays. */
+  void show(MapPicture picture);
+
+  /** Shows all stops, or North America where there are none. */
+  void fit();
+
+  /** Brings the chosen stop into the middle. */
+  void center();
+
+  /** Comes nearer by powers of two; below zero goes away. */
+  void zoom(int steps);
+
+  /** Goes by parts of the width and the height. */
+  void pan(double right, double down);
+
+  /** Whether a press beside the stops wants a new one. */
+  void adding(boolean on);
+
+  /** The stops as they were painted last, by index, in the node's coordinates. */
+  Map<Integer, Point2D> painted();
+
+  /** Ends it for good. */
+  void close();
+}
