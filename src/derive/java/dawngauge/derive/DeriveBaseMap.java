@@ -58,15 +58,15 @@ public final class DeriveBaseMap {
           layer,
           Stream.concat(
               MapLines.rows(kind, fine.lines(layer)).stream(),
-              MapLines.rows(kind, areas ? MapLines.areasOutside(far) : MapLines.outside(far))
+              MapLines.rows(kind, areas ? MapLines.areasOutside(far) : MapLines.pieces(far, false))
                   .stream()));
     }
     write(
         to,
         "coast",
         Stream.concat(
-            MapLines.rows("coast", fine.lines("coastlines")).stream(),
-            MapLines.rows("coast", MapLines.outside(world.lines("coastlines"))).stream()));
+            MapLines.rows("coast", MapLines.pieces(fine.lines("coastlines"), true)).stream(),
+            MapLines.rows("coast", MapLines.pieces(world.lines("coastlines"), false)).stream()));
     write(to, "borders", borders(fine, world, states));
     Bytes.writeText(to.resolve("divisions.tsv"), "# postal code\tlatitude\tlongitude", names(fine));
     Bytes.writeText(to.resolve("MAP-SOURCES.md"), "# Sources of the base map", sources());

@@ -10,31 +10,43 @@ import java.util.function.ToDoubleFunction;
 /** Cuts lines and areas along the edge of the finer map, and writes them as rows. */
 final class MapLines {
 
-  /** Eastern and southern edge of the finer map, degrees; west and north it ends with the earth. */
-  static final double EAST = -45;
+  /** A part of the earth, degrees. */
+  private record Box(double west, double south, double east, double north) {
+    boolean holds(Point at) {
+      return at.longitude() >= west
+          && at.longitude() <= east
+          && at.latitude() >= south
+          && at.latitude() <= north;
+    }
+  }
 
-  static final double SOUTH = 0;
+  /** Where the finer map has no land: the Old World, South America, and the tip of Asia. */
+  private static final List<Box> COARSE =
+      List.of(
+          new Box(-45, -90, 180, 90),
+          new Box(-180, -90, -45, 7.2),
+          new Box(-77.4, 7.2, -45, 13),
+          new Box(-180, 64, -168.9, 90));
 
   private static final double STEPS_PER_DEGREE = 10_000;
 
   private MapLines() {}
 
-  /** Whether the finer map shows a point. */
-  static boolean isFine(Point point) {
-    return point.longitude() < EAST && point.latitude() > SOUTH;
+  private static boolean isFine(Point point) {
+    return COARSE.stream().noneMatch(box -> box.holds(point));
   }
 
-  /** The pieces of lines outside of the finer map. */
-  static List<List<Point>> outside(List<List<Point>> lines) {
+  /** The pieces of lines within the finer map or outside of it, each with a point beyond. */
+  static List<List<Point>> pieces(List<List<Point>> lines, boolean fine) {
     List<List<Point>> pieces = new ArrayList<>();
     for (List<Point> line : lines) {
       List<Point> piece = new ArrayList<>();
       for (int i = 0; i < line.size(); i++) {
-        boolean beside =
-            !isFine(line.get(i))
-                || (i > 0 && !isFine(line.get(i - 1)))
-                || (i + 1 < line.size() && !isFine(line.get(i + 1)));
-        if (beside) {
+        boolean wanted =
+            isFine(line.get(i)) == fine
+                || (i > 0 && isFine(line.get(i - 1)) == fine)
+                || (i + 1 < line.size() && isFine(line.get(i + 1)) == fine);
+        if (wanted) {
           piece.add(line.get(i));
         } else {
           keep(piece, 2, pieces);
@@ -46,13 +58,18 @@ final class MapLines {
     return pieces;
   }
 
-  /** The parts of areas outside of the finer map: east of it, and south of it. */
+  /** The parts of areas outside of the finer map. */
   static List<List<Point>> areasOutside(List<List<Point>> rings) {
     List<List<Point>> parts = new ArrayList<>();
     for (List<Point> ring : rings) {
-      keep(clipped(ring, p -> p.longitude() >= EAST, Point::longitude, EAST), 4, parts);
-      List<Point> west = clipped(ring, p -> p.longitude() <= EAST, Point::longitude, EAST);
-      keep(clipped(west, p -> p.latitude() <= SOUTH, Point::latitude, SOUTH), 4, parts);
+      for (Box box : COARSE) {
+        List<Point> part =
+            clipped(ring, p -> p.longitude() >= box.west(), Point::longitude, box.west());
+        part = clipped(part, p -> p.longitude() <= box.east(), Point::longitude, box.east());
+        part = clipped(part, p -> p.latitude() >= box.south(), Point::latitude, box.south());
+        part = clipped(part, p -> p.latitude() <= box.north(), Point::latitude, box.north());
+        keep(part, 4, parts);
+      }
     }
     return parts;
   }

@@ -1,6 +1,7 @@
 package dawngauge.trip;
 
 import dawngauge.geo.Coordinate;
+import dawngauge.geo.GreatCircle;
 import dawngauge.geo.Place;
 import dawngauge.geo.Spot;
 import java.util.ArrayList;
@@ -17,6 +18,9 @@ public final class RouteEdits {
 
   /** Ids stand in the file beside each figure of their stop. */
   private static final int LONGEST_WISH = 40;
+
+  /** A stop that moves farther has other air; ours. */
+  private static final double OTHER_AIR_METERS = 10_000;
 
   private RouteEdits() {}
 
@@ -149,7 +153,8 @@ public final class RouteEdits {
 
   /**
    * Puts a stop elsewhere. Legs beside it whose distance is not typed are guessed anew, without
-   * their points, which lay on another way.
+   * their points, which lay on another way. Air that a service or the season told for the old place
+   * is dropped where the new one is more than 10 km off; typed air stays.
    *
    * @param moved the stop with its new coordinates
    */
@@ -164,7 +169,27 @@ public final class RouteEdits {
         legs.set(leg, LegGuess.anew(old, stops.get(leg), stops.get(leg + 1)));
       }
     }
-    return trip.withRoute(new Route(stops, legs));
+    Trip there = trip.withRoute(new Route(stops, legs));
+    Coordinate now = moved.coordinate();
+    boolean far =
+        before != null
+            && now != null
+            && GreatCircle.between(before, now).meters() > OTHER_AIR_METERS;
+    return far ? withoutForeignAir(there, index) : there;
+  }
+
+  /** Drops the air of a stop and of the legs beside it that nobody typed. */
+  private static Trip withoutForeignAir(Trip trip, int index) {
+    String id = trip.route().stops().get(index).id();
+    String before = index == 0 ? "" : trip.route().stops().get(index - 1).id();
+    return trip.withAmbient(
+        trip.ambient().stream()
+            .filter(
+                entry ->
+                    entry.provenance().kind() == Provenance.Kind.TYPED
+                        || !(entry.stop().equals(id)
+                            || (entry.stop().equals(before) && !entry.isAtStop())))
+            .toList());
   }
 
   /** A leg between two stops as far as it can be guessed from their coordinates. */

@@ -84,6 +84,29 @@ class RouteEditsTest {
   }
 
   @Test
+  void aStopMovedFarLosesTheAirThatNobodyTypedThere() {
+    Provenance told = new Provenance(Provenance.Kind.FEED, "a service", null);
+    AmbientEntry typed =
+        DEMO.ambient().stream().filter(e -> e.stop().equals("dalhart")).findFirst().orElseThrow();
+    AmbientEntry fed =
+        new AmbientEntry("dalhart", typed.along(), typed.figure(), told, null, Remarks.NONE);
+    List<AmbientEntry> air = new ArrayList<>(DEMO.ambient());
+    air.add(fed);
+    Trip trip = DEMO.withAmbient(air);
+    Stop stop = DEMO.route().stops().get(4);
+    Coordinate at = Forecasts.known(stop.coordinate());
+    Trip near = RouteEdits.at(trip, 4, stop.withCoordinate(moved(at, 0.05))); // 5.6 km
+    assertThat(near.ambient()).contains(fed, typed);
+    Trip far = RouteEdits.at(trip, 4, stop.withCoordinate(moved(at, 0.15))); // 17 km
+    assertThat(far.ambient()).contains(typed).doesNotContain(fed);
+    assertThat(far.ambient()).hasSize(DEMO.ambient().size());
+  }
+
+  private static Coordinate moved(Coordinate at, double north) {
+    return new Coordinate(at.latitude() + north, at.longitude());
+  }
+
+  @Test
   void theAirAndTheLogOfARemovedStopGoWithIt() {
     TypedTime time = Hauls.at("2027-04-06T13:00-05:00[America/Chicago]");
     List<LogEvent> log = new ArrayList<>(DEMO.log());

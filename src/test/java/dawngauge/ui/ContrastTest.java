@@ -3,6 +3,7 @@ package dawngauge.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dawngauge.testdata.Contrast;
 import dawngauge.ui.common.Palette;
 import java.io.IOException;
 import java.io.InputStream;
@@ -122,22 +123,16 @@ class ContrastTest {
         new Color(shade.getRed(), shade.getGreen(), shade.getBlue(), 1), shade.getOpacity());
   }
 
-  /** Contrast ratio of WCAG 2.1. */
   private static double contrast(Color a, Color b) {
-    double lighter = Math.max(luminance(a), luminance(b));
-    double darker = Math.min(luminance(a), luminance(b));
-    return (lighter + 0.05) / (darker + 0.05);
+    return Contrast.of(rgb(a), rgb(b));
   }
 
-  /** Relative luminance of WCAG 2.1, 0 for black and 1 for white. */
-  private static double luminance(Color color) {
-    return 0.2126 * linear(color.getRed())
-        + 0.7152 * linear(color.getGreen())
-        + 0.0722 * linear(color.getBlue());
+  private static int rgb(Color color) {
+    return (eight(color.getRed()) << 16) | (eight(color.getGreen()) << 8) | eight(color.getBlue());
   }
 
-  private static double linear(double channel) {
-    return channel <= 0.03928 ? channel / 12.92 : Math.pow((channel + 0.055) / 1.055, 2.4);
+  private static int eight(double channel) {
+    return (int) Math.rint(channel * 255);
   }
 
   private static String css() {

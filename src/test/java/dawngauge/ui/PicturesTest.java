@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
+import dawngauge.ui.map.MapSheet;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -87,6 +88,16 @@ class PicturesTest extends WindowTest {
         open -> {
           open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT4);
           open.until("the plan is there", () -> !open.texts("plan-headline").isEmpty());
+        }),
+    MAP(
+        true,
+        open -> {
+          open.keys(KeyCode.SHORTCUT, KeyCode.M);
+          open.until(
+              "the map is painted",
+              () ->
+                  open.nodes(MapSheet.class, sheet -> true).stream()
+                      .anyMatch(sheet -> sheet.painted().isPresent()));
         }),
     PLACES(
         true,

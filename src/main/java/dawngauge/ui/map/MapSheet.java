@@ -1,9 +1,11 @@
 package dawngauge.ui.map;
 
 import java.util.Map;
+import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.geometry.Point2D;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -12,7 +14,6 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -66,7 +67,9 @@ public final class MapSheet extends BorderPane {
     bar.getStyleClass().add("bar");
     hint.setWrapText(true);
     hint.getStyleClass().add("map-hint");
-    hint.managedProperty().bind(hint.visibleProperty());
+    hint.setMouseTransparent(true);
+    StackPane.setAlignment(hint, Pos.TOP_LEFT);
+    frame.getChildren().add(hint);
     frame.getStyleClass().add("map-frame");
     frame.setFocusTraversable(true);
     frame.setAccessibleText(
@@ -75,7 +78,7 @@ public final class MapSheet extends BorderPane {
     frame.setMinSize(0, 0);
     frame.setOnKeyPressed(this::keyed);
     frame.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> frame.requestFocus());
-    setTop(new VBox(bar, hint));
+    setTop(bar);
     setCenter(frame);
     setMinSize(0, 150);
     hint();
@@ -155,15 +158,15 @@ public final class MapSheet extends BorderPane {
             RouteMap made = new SwingRouteMap(hands, picture);
             map = made;
             made.adding(isAdding());
-            frame.getChildren().add(made.node());
+            frame.getChildren().add(0, made.node());
           }
         });
   }
 
   /** Where the stops were painted last, by index, in the frame's coordinates; empty before. */
-  public Map<Integer, Point2D> painted() {
+  public Optional<Map<Integer, Point2D>> painted() {
     RouteMap known = map;
-    return known == null ? Map.of() : known.painted();
+    return known == null ? Optional.empty() : known.painted();
   }
 
   /** Ends the map with the window. */

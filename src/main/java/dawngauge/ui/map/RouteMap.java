@@ -1,6 +1,7 @@
 package dawngauge.ui.map;
 
 import java.util.Map;
+import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 
@@ -28,8 +29,8 @@ interface RouteMap {
   /** Whether a press beside the stops wants a new one. */
   void adding(boolean on);
 
-  /** The stops as they were painted last, by index, in the node's coordinates. */
-  Map<Integer, Point2D> painted();
+  /** The stops as they were painted last, by index, in the node's coordinates; empty before. */
+  Optional<Map<Integer, Point2D>> painted();
 
   /** Ends it for good. */
   void close();

@@ -6,6 +6,7 @@ import java.awt.geom.Point2D;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.embed.swing.SwingNode;
@@ -41,7 +42,7 @@ final class SwingRouteMap implements RouteMap, MapMouse.Wishes {
   private boolean fitWanted = true;
 
   /** Handed from Swing's thread to the window's. */
-  private volatile Map<Integer, javafx.geometry.Point2D> painted = Map.of();
+  private volatile Optional<Map<Integer, javafx.geometry.Point2D>> painted = Optional.empty();
 
   SwingRouteMap(MapHands hands, MapPicture first) {
     this.hands = hands;
@@ -69,7 +70,8 @@ final class SwingRouteMap implements RouteMap, MapMouse.Wishes {
     }
     if (fitWanted) {
       fitWanted = false;
-      SwingUtilities.invokeLater(() -> fit(map));
+      fit(map); // repaints
+      return;
     }
     MapFrame frame = MapFrame.of(map);
     Graphics2D own = (Graphics2D) g.create();
@@ -81,7 +83,7 @@ final class SwingRouteMap implements RouteMap, MapMouse.Wishes {
       Point2D.Double at = frame.of(stop.at());
       points.put(stop.index(), new javafx.geometry.Point2D(at.x, at.y));
     }
-    painted = Map.copyOf(points);
+    painted = Optional.of(Map.copyOf(points));
   }
 
   /** The picture with the stop that is dragged where the mouse is. */
@@ -202,7 +204,7 @@ final class SwingRouteMap implements RouteMap, MapMouse.Wishes {
   }
 
   @Override
-  public Map<Integer, javafx.geometry.Point2D> painted() {
+  public Optional<Map<Integer, javafx.geometry.Point2D>> painted() {
     return painted;
   }
 

@@ -1,0 +1,4 @@
+@NullMarked
+package dawngauge.ui.map;
+
+import org.jspecify.annotations.NullMarked;
