@@ -11,8 +11,6 @@ import java.util.List;
 /** Writes names where no other stands; one that finds no room is left out. */
 final class Labels {
 
-  private static final double GAP = 9;
-
   private final Graphics2D g;
   private final Rectangle2D seen;
   private final Color halo;
@@ -29,16 +27,20 @@ final class Labels {
     taken.add(new Rectangle2D.Double(x, y, width, height));
   }
 
-  /** Writes beside a point, to the right if there is room, else to the left, above or below. */
-  boolean beside(String text, double x, double y, Font font, Color color) {
+  /**
+   * Writes beside a point, to the right if there is room, else to the left, above or below.
+   *
+   * @param gap pixels between the point and the name
+   */
+  boolean beside(String text, double x, double y, double gap, Font font, Color color) {
     FontMetrics size = g.getFontMetrics(font);
     double wide = size.stringWidth(text);
     double high = size.getAscent() + size.getDescent();
     double[][] corners = {
-      {x + GAP, y - high / 2},
-      {x - GAP - wide, y - high / 2},
-      {x - wide / 2, y - GAP - high},
-      {x - wide / 2, y + GAP}
+      {x + gap, y - high / 2},
+      {x - gap - wide, y - high / 2},
+      {x - wide / 2, y - gap - high},
+      {x - wide / 2, y + gap}
     };
     for (double[] corner : corners) {
       if (written(text, corner[0], corner[1], font, color)) {

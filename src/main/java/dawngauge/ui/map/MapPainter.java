@@ -35,6 +35,9 @@ final class MapPainter {
 
   private static final double RADIUS = 6;
 
+  /** How far the chosen stop's ring is from its mark. */
+  private static final double RING = 4;
+
   /** Names on the map at the most. */
   private static final int MOST_NAMES = 60;
 
@@ -97,7 +100,7 @@ final class MapPainter {
     if (stop.index() == chosen) {
       g.setColor(colors.chosen());
       g.setStroke(new BasicStroke(2.4f));
-      g.draw(circle(x, y, RADIUS + 4));
+      g.draw(circle(x, y, RADIUS + RING));
     }
     g.setColor(colors.land());
     g.fill(circle(x, y, RADIUS + 1.5));
@@ -160,9 +163,10 @@ final class MapPainter {
       MapStop stop = picture.stops().get(i);
       Point2D.Double at = points.get(i);
       Color color = color(stop.mark(), colors);
-      boolean whole = labels.beside(stop.label(), at.x, at.y, BOLD, color);
+      double gap = RADIUS + (stop.index() == picture.chosen() ? RING + 2 : 3);
+      boolean whole = labels.beside(stop.label(), at.x, at.y, gap, BOLD, color);
       if (!whole) {
-        labels.beside(String.valueOf(stop.index() + 1), at.x, at.y, BOLD, color);
+        labels.beside(String.valueOf(stop.index() + 1), at.x, at.y, gap, BOLD, color);
       }
     }
     double level = frame.level();
@@ -194,15 +198,15 @@ final class MapPainter {
     double pixel = GreatCircle.between(left, right).meters() / 100;
     ScaleBar bar = ScaleBar.within(new Distance(100 * pixel), picture.unit());
     double wide = bar.length().meters() / pixel;
-    double low = frame.height() - 7;
+    FontMetrics size = g.getFontMetrics(PLAIN);
+    float from = (float) (frame.width() - size.stringWidth(CREDIT) - 6);
+    double low = frame.height() - (from < wide + 30 ? 26 : 7);
     g.setColor(colors.route());
     g.setStroke(new BasicStroke(2f));
     g.draw(new Line2D.Double(8, low, 8 + wide, low));
     g.setFont(PLAIN);
     g.drawString(bar.text(), 8, (float) low - 5);
     labels.take(0, low - 20, Math.max(wide, 60) + 16, 27);
-    FontMetrics size = g.getFontMetrics(PLAIN);
-    float from = (float) (frame.width() - size.stringWidth(CREDIT) - 6);
     g.setColor(colors.land());
     g.fill(
         new Rectangle2D.Double(

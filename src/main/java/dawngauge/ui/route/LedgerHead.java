@@ -16,7 +16,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What stands above ledger and trace and does not scroll: which of trace and stop is shown, whose
@@ -35,7 +34,7 @@ final class LedgerHead extends VBox {
   private final Label of = new Label("of");
   private final GridPane columns = new GridPane();
   private List<WheelPosition> positions = List.of();
-  private @Nullable ToggleButton gaveWay;
+  private List<ToggleButton> gaveWay = List.of();
   private boolean filling;
 
   LedgerHead() {
@@ -105,14 +104,17 @@ final class LedgerHead extends VBox {
     return mapShown.selectedProperty();
   }
 
-  /** Lets only one of the two be shown, or again both where one had to give way. */
-  void room(boolean forBoth, boolean traceFirst) {
-    if (forBoth && gaveWay != null) {
-      gaveWay.setSelected(true);
-      gaveWay = null;
-    } else if (!forBoth && traceShown.isSelected() && stopShown.isSelected()) {
-      gaveWay = traceFirst ? stopShown : traceShown;
-      gaveWay.setSelected(false);
+  /** Lets only trace or stop and map be shown, or again all where some had to give way. */
+  void room(boolean forAll, boolean traceFirst) {
+    List<ToggleButton> others =
+        List.of(stopShown, mapShown).stream().filter(ToggleButton::isSelected).toList();
+    if (forAll && !gaveWay.isEmpty()) {
+      List<ToggleButton> back = gaveWay;
+      gaveWay = List.of();
+      back.forEach(button -> button.setSelected(true));
+    } else if (!forAll && traceShown.isSelected() && !others.isEmpty()) {
+      gaveWay = traceFirst ? others : List.of(traceShown);
+      gaveWay.forEach(button -> button.setSelected(false));
     }
   }
 
