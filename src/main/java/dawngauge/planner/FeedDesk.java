@@ -31,6 +31,7 @@ public final class FeedDesk implements WeatherDesk {
   private final Path cache;
   private final String program;
   private final Clock clock;
+  private final TileDesk map;
   private @Nullable FeedChain open;
   private String openFor = "";
 
@@ -49,6 +50,12 @@ public final class FeedDesk implements WeatherDesk {
     this.cache = cache;
     this.program = program;
     this.clock = clock;
+    this.map = new FeedTiles(desk, settings, limits(), cache, program, clock);
+  }
+
+  @Override
+  public TileDesk map() {
+    return map;
   }
 
   @Override

@@ -33,6 +33,11 @@ public interface WeatherDesk {
   /** The user no longer agrees. */
   void withdraw();
 
+  /** The way to a map on the internet, with a consent of its own. */
+  default TileDesk map() {
+    return TileDesk.NONE;
+  }
+
   /** The services; why there are none as long as the user has not agreed, or settings are wrong. */
   Outcome<WeatherService> service();
 }

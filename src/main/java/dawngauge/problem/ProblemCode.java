@@ -318,6 +318,10 @@ public enum ProblemCode {
       Severity.ERROR,
       "\"{0}\" is no contact; write an e-mail address or a web address, which the weather services"
           + " will see"),
+  NOT_A_TILE_ADDRESS(
+      Severity.ERROR,
+      "\"{0}\" in feeds.properties is no address of a map server; write one that begins with https://"
+          + " and has z, x and y in braces, for level, column and row"),
   NOT_A_SERVICE_ADDRESS(
       Severity.ERROR,
       "\"{0}\" is no address of a weather service; write one that begins with https:// and has no"

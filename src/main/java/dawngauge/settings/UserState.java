@@ -15,6 +15,7 @@ import java.util.List;
  * @param recent trip files opened or saved last, newest first
  * @param cautionsSeen whether the cautions were shown once
  * @param contact what weather services are told to reach the user; empty without the user's consent
+ * @param mapContact what a map server is told to reach the user; empty without the user's consent
  */
 public record UserState(
     Window window,
@@ -23,14 +24,15 @@ public record UserState(
     String place,
     List<String> recent,
     boolean cautionsSeen,
-    String contact) {
+    String contact,
+    String mapContact) {
 
   /** As many trip files are remembered. */
   public static final int MOST_RECENT = 10;
 
   /** Before anything is known. */
   public static final UserState FIRST =
-      new UserState(Window.FIRST, UnitSystem.US, Theme.SYSTEM, "", List.of(), false, "");
+      new UserState(Window.FIRST, UnitSystem.US, Theme.SYSTEM, "", List.of(), false, "", "");
 
   /** Which colours are shown. */
   public enum Theme {
@@ -64,32 +66,37 @@ public record UserState(
 
   /** The same with the window elsewhere. */
   public UserState withWindow(Window other) {
-    return new UserState(other, units, theme, place, recent, cautionsSeen, contact);
+    return new UserState(other, units, theme, place, recent, cautionsSeen, contact, mapContact);
   }
 
   /** The same with other units. */
   public UserState withUnits(UnitSystem other) {
-    return new UserState(window, other, theme, place, recent, cautionsSeen, contact);
+    return new UserState(window, other, theme, place, recent, cautionsSeen, contact, mapContact);
   }
 
   /** The same with another theme. */
   public UserState withTheme(Theme other) {
-    return new UserState(window, units, other, place, recent, cautionsSeen, contact);
+    return new UserState(window, units, other, place, recent, cautionsSeen, contact, mapContact);
   }
 
   /** The same with another place shown. */
   public UserState withPlace(String other) {
-    return new UserState(window, units, theme, other, recent, cautionsSeen, contact);
+    return new UserState(window, units, theme, other, recent, cautionsSeen, contact, mapContact);
   }
 
   /** The same once the cautions were shown. */
   public UserState withCautionsSeen() {
-    return new UserState(window, units, theme, place, recent, true, contact);
+    return new UserState(window, units, theme, place, recent, true, contact, mapContact);
   }
 
   /** The same with another contact; empty to withdraw consent. */
   public UserState withContact(String other) {
-    return new UserState(window, units, theme, place, recent, cautionsSeen, other);
+    return new UserState(window, units, theme, place, recent, cautionsSeen, other, mapContact);
+  }
+
+  /** The same with another contact for a map server; empty to withdraw consent. */
+  public UserState withMapContact(String other) {
+    return new UserState(window, units, theme, place, recent, cautionsSeen, contact, other);
   }
 
   /** The same with a trip file as the newest. */
@@ -106,6 +113,6 @@ public record UserState(
   }
 
   private UserState withFiles(List<String> files) {
-    return new UserState(window, units, theme, place, files, cautionsSeen, contact);
+    return new UserState(window, units, theme, place, files, cautionsSeen, contact, mapContact);
   }
 }

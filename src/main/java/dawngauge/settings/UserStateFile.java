@@ -65,7 +65,8 @@ public final class UserStateFile {
         properties.getProperty("place", ""),
         recent,
         Boolean.parseBoolean(properties.getProperty("cautionsSeen")),
-        properties.getProperty("contact", ""));
+        properties.getProperty("contact", ""),
+        properties.getProperty("mapContact", ""));
   }
 
   /**
@@ -88,6 +89,7 @@ public final class UserStateFile {
     }
     properties.setProperty("cautionsSeen", "" + state.cautionsSeen());
     properties.setProperty("contact", state.contact());
+    properties.setProperty("mapContact", state.mapContact());
     try {
       StringWriter text = new StringWriter();
       properties.store(text, "What Dawngauge remembers; may be deleted");

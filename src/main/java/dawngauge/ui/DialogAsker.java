@@ -114,11 +114,11 @@ final class DialogAsker implements FileAsker {
   }
 
   @Override
-  public Optional<String> agree(List<String> told, String offered, String wrong) {
+  public Optional<String> agree(String what, List<String> told, String offered, String wrong) {
     ButtonType agree = new ButtonType("I agree", ButtonBar.ButtonData.OK_DONE);
     TextInputDialog dialog = new TextInputDialog(offered);
     dialog.initOwner(stage);
-    dialog.setTitle("Air from weather services");
+    dialog.setTitle(what);
     dialog.setHeaderText(null);
     Label words = new Label(String.join("\n\n", told));
     words.setWrapText(true);

@@ -62,14 +62,15 @@ public interface FileAsker {
   Optional<String> rigName(String offered);
 
   /**
-   * Whether the user agrees to what weather services are sent, with a contact for them.
+   * Whether the user agrees to what services are sent, with a contact for them.
    *
+   * @param what what comes from them
    * @param told what is sent where
    * @param offered the contact offered, perhaps empty
    * @param wrong what was wrong with the contact given before; empty the first time
    * @return the contact; empty where the user does not agree
    */
-  Optional<String> agree(List<String> told, String offered, String wrong);
+  Optional<String> agree(String what, List<String> told, String offered, String wrong);
 
   /** What becomes of edits that are not saved. */
   enum Leave {

@@ -208,7 +208,14 @@ final class Menus {
   private Menu air() {
     MenuItem fill = item("Fill in expected air", "Shortcut+R", air::fill);
     fill.disableProperty().bind(air.askingProperty());
-    MenuItem withdraw = item("Ask nobody any more", "", air::withdraw);
+    MenuItem withdraw =
+        item(
+            "Ask nobody any more",
+            "",
+            () -> {
+              route.offline();
+              air.withdraw();
+            });
     Menu menu =
         new Menu(
             "Air",
@@ -218,7 +225,7 @@ final class Menus {
             new SeparatorMenuItem(),
             item("What is sent where…", "", air::askAgain),
             withdraw);
-    menu.setOnShowing(event -> withdraw.setDisable(!air.agreed()));
+    menu.setOnShowing(event -> withdraw.setDisable(!air.agreedToAny()));
     return menu;
   }
 

@@ -97,6 +97,7 @@ public final class PlannerWindow {
     this.root = new BorderPane(route);
     this.files = new WindowFiles(document, desk, asker, notices, () -> root);
     this.air = new WeatherActions(document, weather, asker, notices);
+    route.onOnlineMap(air::onlineMap);
     this.papers = new RoadPapers(document, weather, asker, notices);
     this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);
     KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices);

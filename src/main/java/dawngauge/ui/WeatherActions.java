@@ -6,6 +6,8 @@ import dawngauge.ambient.WeatherFill;
 import dawngauge.ambient.WeatherService;
 import dawngauge.ledger.WeatherSummary;
 import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.TileDesk;
+import dawngauge.planner.TileSource;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -17,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -46,7 +49,12 @@ final class WeatherActions {
     return asking.getReadOnlyProperty();
   }
 
-  /** Whether the user has agreed. */
+  /** Whether the user has agreed to anything. */
+  boolean agreedToAny() {
+    return agreed() || weather.map().agreed();
+  }
+
+  /** Whether the user has agreed to asking the weather services. */
   boolean agreed() {
     return weather.contact().isPresent();
   }
@@ -152,14 +160,24 @@ final class WeatherActions {
 
   /** Tells what is sent where and asks for consent; whether it is given. */
   boolean askAgain() {
-    String offered = weather.contact().orElse("");
+    return askFor(
+            "Air from weather services",
+            weather.told(),
+            weather.contact().orElse(""),
+            weather::agree)
+        || agreed();
+  }
+
+  private boolean askFor(
+      String what, List<String> told, String before, Function<String, Optional<Problem>> agreeing) {
+    String offered = before;
     String wrong = "";
     while (true) {
-      Optional<String> contact = asker.agree(weather.told(), offered, wrong);
+      Optional<String> contact = asker.agree(what, told, offered, wrong);
       if (contact.isEmpty()) {
-        return agreed();
+        return false;
       }
-      Optional<Problem> problem = weather.agree(contact.get());
+      Optional<Problem> problem = agreeing.apply(contact.get());
       if (problem.isEmpty()) {
         return true;
       }
@@ -168,10 +186,25 @@ final class WeatherActions {
     }
   }
 
+  /** An online map, after asking the user once. */
+  Optional<TileSource> onlineMap() {
+    TileDesk map = weather.map();
+    if (!map.agreed() && !askFor("Online map", map.told(), map.offered(), map::agree)) {
+      return Optional.empty();
+    }
+    Outcome<TileSource> tiles = map.tiles();
+    if (!tiles.hasValue()) {
+      notices.tell("map", messages(tiles.problems()));
+    }
+    return tiles.value();
+  }
+
   /** Withdraws consent. */
   void withdraw() {
     weather.withdraw();
-    notices.tell(AIR, "No weather service is asked any more until you agree again.");
+    weather.map().withdraw();
+    notices.tell(
+        AIR, "No weather service and no map server is asked any more until you agree again.");
   }
 
   private static String messages(List<Problem> problems) {

@@ -4,6 +4,7 @@ import dawngauge.ambient.WeatherAnswer;
 import dawngauge.ambient.WeatherQuery;
 import dawngauge.ambient.WeatherService;
 import dawngauge.geo.Coordinate;
+import dawngauge.planner.TileDesk;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -28,6 +29,14 @@ public final class FakeWeatherDesk implements WeatherDesk, WeatherService {
   private volatile CountDownLatch gate = new CountDownLatch(0);
   private volatile boolean fails;
   private String contact = "";
+
+  /** The map server beside it, without pictures until a test brings some. */
+  public volatile FakeTiles tiles = new FakeTiles(new byte[0]);
+
+  @Override
+  public TileDesk map() {
+    return tiles;
+  }
 
   /** Expects another temperature everywhere. */
   public void expects(double degrees) {

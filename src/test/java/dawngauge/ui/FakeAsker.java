@@ -60,7 +60,7 @@ final class FakeAsker implements FileAsker {
   }
 
   @Override
-  public Optional<String> agree(List<String> told, String offered, String wrong) {
+  public Optional<String> agree(String what, List<String> told, String offered, String wrong) {
     asked.add("agree " + offered + wrong);
     return agrees && asked.size() < refuseAfter ? Optional.of(contact) : Optional.empty();
   }

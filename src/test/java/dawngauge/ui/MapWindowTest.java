@@ -7,12 +7,16 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.GreatCircle;
+import dawngauge.testdata.FakeTiles;
 import dawngauge.trip.Route;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.trip.TypedTime;
 import dawngauge.ui.map.MapSheet;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -21,10 +25,13 @@ import java.util.Set;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.Region;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 
@@ -250,5 +257,44 @@ class MapWindowTest extends WindowTest {
     Trip empty = demo().withRoute(new Route(List.of(), List.of()));
     OpenWindow open = mapped(empty, 0);
     assertThat(open.texts("map-hint")).singleElement().asString().contains("Add stops");
+  }
+
+  /** A square of one color as PNG. */
+  private static byte[] square(int rgb) throws IOException {
+    BufferedImage picture = new BufferedImage(256, 256, BufferedImage.TYPE_INT_RGB);
+    for (int i = 0; i < 256 * 256; i++) {
+      picture.setRGB(i % 256, i / 256, rgb);
+    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    ImageIO.write(picture, "png", bytes);
+    return bytes.toByteArray();
+  }
+
+  private static int corner(OpenWindow open) {
+    return frame(open).snapshot(null, null).getPixelReader().getArgb(8, 8) & 0xffffff;
+  }
+
+  @Test
+  void anOnlineMapComesOnlyAfterConsentAndGoesWithIt() throws IOException {
+    OpenWindow open = mapped(demo(), 13);
+    FakeTiles tiles = new FakeTiles(square(0x3366cc));
+    open.weather.tiles = tiles;
+    open.answers.agrees = false;
+    toggle(open, "Online map");
+    assertThat(open.answers.asked).anyMatch(asked -> asked.startsWith("agree"));
+    assertThat(tiles.asked()).isEmpty();
+    open.answers.agrees = true;
+    toggle(open, "Online map");
+    open.until("it is shown", () -> corner(open) == 0x3366cc);
+    assertThat(tiles.asked().size()).as("only what is seen").isBetween(1, 40);
+    MenuBar bar = open.nodes(MenuBar.class, known -> true).get(0);
+    open.run(
+        () ->
+            bar.getMenus().stream()
+                .flatMap(menu -> menu.getItems().stream())
+                .filter(item -> "Ask nobody any more".equals(item.getText()))
+                .forEach(MenuItem::fire));
+    open.until("its own map is back", () -> corner(open) != 0x3366cc);
+    assertThat(tiles.agreed()).isFalse();
   }
 }

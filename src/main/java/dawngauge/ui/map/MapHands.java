@@ -1,6 +1,8 @@
 package dawngauge.ui.map;
 
 import dawngauge.geo.Coordinate;
+import dawngauge.planner.TileSource;
+import java.util.Optional;
 
 /** What is done on the map, told on the window's thread. Stops are counted from 0. */
 public interface MapHands {
@@ -13,4 +15,7 @@ public interface MapHands {
 
   /** A new stop is wanted. */
   void addOnMap(Coordinate at);
+
+  /** An online map is wanted; empty where the user does not agree or there is none. */
+  Optional<TileSource> onlineMap();
 }

@@ -20,6 +20,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /** Paints the map: ground, legs, marks, names, scale and credit. */
 final class MapPainter {
@@ -28,7 +29,7 @@ final class MapPainter {
   private static final Font BOLD = new Font(Font.SANS_SERIF, Font.BOLD, 12);
   private static final Font DIVISION = new Font(Font.SANS_SERIF, Font.ITALIC, 11);
 
-  private static final String CREDIT = "Natural Earth, U.S. Census Bureau, GeoNames; no roads";
+  private static final String OWN_CREDIT = "Natural Earth, U.S. Census Bureau, GeoNames; no roads";
 
   /** Inhabitants from which on a place is named while a continent fills the map; ours. */
   private static final double NAMED_ON_A_CONTINENT = 1.5e6;
@@ -44,13 +45,21 @@ final class MapPainter {
   private final BaseMap map = BaseMap.load();
   private final GroundPainter ground = new GroundPainter(map);
 
-  void paint(Graphics2D g, MapFrame frame, MapPicture picture) {
+  /**
+   * Paints.
+   *
+   * @param tiles an online map, over the ground; null for the ground alone
+   */
+  void paint(Graphics2D g, MapFrame frame, MapPicture picture, @Nullable TileStore tiles) {
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     MapColors colors = picture.dark() ? MapColors.DARK : MapColors.LIGHT;
     ground.paint(g, frame, colors);
+    if (tiles != null) {
+      tiles.paint(g, frame, g.getTransform().getScaleX());
+    }
     List<Point2D.Double> points =
         picture.stops().stream().map(stop -> frame.of(stop.at())).toList();
     legs(g, frame, picture, colors);
@@ -61,8 +70,11 @@ final class MapPainter {
     for (int i = 0; i < points.size(); i++) {
       mark(g, points.get(i), picture.stops().get(i), picture.chosen(), colors);
     }
-    edge(g, frame, picture, colors, labels);
-    names(frame, picture, points, colors, labels);
+    edge(g, frame, picture, colors, labels, tiles == null ? OWN_CREDIT : tiles.credit());
+    stops(picture, points, colors, labels);
+    if (tiles == null) {
+      names(frame, colors, labels);
+    }
   }
 
   private static void legs(Graphics2D g, MapFrame frame, MapPicture picture, MapColors colors) {
@@ -142,12 +154,8 @@ final class MapPainter {
     return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
   }
 
-  private void names(
-      MapFrame frame,
-      MapPicture picture,
-      List<Point2D.Double> points,
-      MapColors colors,
-      Labels labels) {
+  private static void stops(
+      MapPicture picture, List<Point2D.Double> points, MapColors colors, Labels labels) {
     // The chosen stop's name first, then the strongest marks: these are not to be dropped.
     List<Integer> order =
         IntStream.range(0, points.size())
@@ -169,6 +177,9 @@ final class MapPainter {
         labels.beside(String.valueOf(stop.index() + 1), at.x, at.y, gap, BOLD, color);
       }
     }
+  }
+
+  private void names(MapFrame frame, MapColors colors, Labels labels) {
     double level = frame.level();
     if (level > 3.5 && level < 8) {
       for (BaseMap.Name name : map.divisions()) {
@@ -192,15 +203,24 @@ final class MapPainter {
 
   /** Scale and credit, along the lower edge. */
   private static void edge(
-      Graphics2D g, MapFrame frame, MapPicture picture, MapColors colors, Labels labels) {
+      Graphics2D g,
+      MapFrame frame,
+      MapPicture picture,
+      MapColors colors,
+      Labels labels,
+      String credit) {
     Coordinate left = frame.at(frame.width() / 2 - 50, frame.height() / 2);
     Coordinate right = frame.at(frame.width() / 2 + 50, frame.height() / 2);
     double pixel = GreatCircle.between(left, right).meters() / 100;
     ScaleBar bar = ScaleBar.within(new Distance(100 * pixel), picture.unit());
     double wide = bar.length().meters() / pixel;
     FontMetrics size = g.getFontMetrics(PLAIN);
-    float from = (float) (frame.width() - size.stringWidth(CREDIT) - 6);
+    float from = (float) (frame.width() - size.stringWidth(credit) - 6);
     double low = frame.height() - (from < wide + 30 ? 26 : 7);
+    g.setColor(colors.land());
+    g.fill(
+        new Rectangle2D.Double(
+            0, low - 18, Math.max(wide, size.stringWidth(bar.text())) + 14, frame.height()));
     g.setColor(colors.route());
     g.setStroke(new BasicStroke(2f));
     g.draw(new Line2D.Double(8, low, 8 + wide, low));
@@ -212,7 +232,7 @@ final class MapPainter {
         new Rectangle2D.Double(
             from - 4, frame.height() - size.getHeight() - 2, frame.width(), size.getHeight() + 2));
     g.setColor(colors.name());
-    g.drawString(CREDIT, from, (float) frame.height() - 5);
+    g.drawString(credit, from, (float) frame.height() - 5);
     labels.take(from - 4, frame.height() - 20, frame.width(), 20);
   }
 }

@@ -1,5 +1,6 @@
 package dawngauge.ui.map;
 
+import dawngauge.planner.TileSource;
 import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
@@ -34,6 +35,7 @@ public final class MapSheet extends BorderPane {
   private final StackPane frame = new StackPane();
   private final Label hint = new Label(NOTHING_YET);
   private final ToggleButton adding = new ToggleButton("Add stops");
+  private final ToggleButton online = new ToggleButton("Online map");
   private final ToggleButton wide = new ToggleButton("Wide");
   private MapPicture picture;
   private @Nullable RouteMap map;
@@ -46,10 +48,12 @@ public final class MapSheet extends BorderPane {
     getStyleClass().add("map-sheet");
     adding.setAccessibleText("Press on the map to add stops after the chosen one");
     wide.setAccessibleText("Map over the whole page");
-    for (ToggleButton button : new ToggleButton[] {adding, wide}) {
+    for (ToggleButton button : new ToggleButton[] {adding, online, wide}) {
       button.setMinWidth(USE_PREF_SIZE);
       button.getStyleClass().add("small-toggle");
     }
+    online.setAccessibleText("Show a map with roads from the internet; asks first");
+    online.selectedProperty().addListener(change -> online());
     adding.selectedProperty().addListener(change -> ask(known -> known.adding(isAdding())));
     FlowPane bar =
         new FlowPane(
@@ -63,6 +67,7 @@ public final class MapSheet extends BorderPane {
                 "Bring the chosen stop into the middle",
                 () -> ask(RouteMap::center)),
             adding,
+            online,
             wide);
     bar.getStyleClass().add("bar");
     hint.setWrapText(true);
@@ -127,6 +132,20 @@ public final class MapSheet extends BorderPane {
     if (done) {
       event.consume();
     }
+  }
+
+  /** Shows the online map, where the user agrees, or the program's own. */
+  private void online() {
+    Optional<TileSource> source = online.isSelected() ? hands.onlineMap() : Optional.empty();
+    if (source.isEmpty()) {
+      online.setSelected(false);
+    }
+    ask(known -> known.online(source));
+  }
+
+  /** Shows the program's own map again. */
+  public void offline() {
+    online.setSelected(false);
   }
 
   /** Whether a press on the map adds a stop. */

@@ -1,5 +1,6 @@
 package dawngauge.ui.map;
 
+import dawngauge.planner.TileSource;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Point2D;
@@ -28,6 +29,9 @@ interface RouteMap {
 
   /** Whether a press beside the stops wants a new one. */
   void adding(boolean on);
+
+  /** Shows an online map instead of its own, or its own again. */
+  void online(Optional<TileSource> tiles);
 
   /** The stops as they were painted last, by index, in the node's coordinates; empty before. */
   Optional<Map<Integer, Point2D>> painted();

@@ -1,6 +1,7 @@
 package dawngauge.ui.map;
 
 import dawngauge.geo.Coordinate;
+import dawngauge.planner.TileSource;
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.util.HashMap;
@@ -38,6 +39,7 @@ final class SwingRouteMap implements RouteMap, MapMouse.Wishes {
   private @Nullable MapPainter painter;
   private MapPicture picture;
   private @Nullable MapStop dragged;
+  private @Nullable TileStore tiles;
   private boolean adding;
   private boolean fitWanted = true;
 
@@ -76,7 +78,7 @@ final class SwingRouteMap implements RouteMap, MapMouse.Wishes {
     MapFrame frame = MapFrame.of(map);
     Graphics2D own = (Graphics2D) g.create();
     MapPicture shown = shown();
-    known.paint(own, frame, shown);
+    known.paint(own, frame, shown, tiles);
     own.dispose();
     Map<Integer, javafx.geometry.Point2D> points = new HashMap<>();
     for (MapStop stop : shown.stops()) {
@@ -196,6 +198,11 @@ final class SwingRouteMap implements RouteMap, MapMouse.Wishes {
               new Point2D.Double(
                   middle.getX() + right * map.getWidth(), middle.getY() + down * map.getHeight()));
         });
+  }
+
+  @Override
+  public void online(Optional<TileSource> source) {
+    later(map -> tiles = source.map(from -> new TileStore(from, map::repaint)).orElse(null));
   }
 
   @Override

@@ -8,6 +8,7 @@ import dawngauge.geo.TrackLine;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.Trace;
 import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.TileSource;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.Air;
@@ -30,6 +31,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.geometry.Orientation;
@@ -75,6 +78,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
   private final PlanPane plan;
   private final TrackPane track;
   private @Nullable WheelPosition position;
+  private Supplier<Optional<TileSource>> onlineMap = Optional::empty;
   private int chosen;
 
   /** The route of a document. */
@@ -257,6 +261,21 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     if (stop < trip.route().stops().size()) {
       document.edit(document.planner().movedTo(trip, stop, to));
     }
+  }
+
+  @Override
+  public Optional<TileSource> onlineMap() {
+    return onlineMap.get();
+  }
+
+  /** Who is asked for an online map, and asks the user first. */
+  public void onOnlineMap(Supplier<Optional<TileSource>> asked) {
+    onlineMap = asked;
+  }
+
+  /** Shows the program's own map. */
+  public void offline() {
+    map.offline();
   }
 
   @Override
