@@ -27,6 +27,7 @@ final class HelpWindow {
     {"Up, Down on the trace", "go along the way; the figures are explained beside it"},
     {"Ctrl+1, Ctrl+2, Ctrl+3, Ctrl+4", "route, rig, what if, where to set the tires"},
     {"Ctrl+G", "a route from a GPX file"},
+    {"Ctrl+M", "map; on it arrows move, + and − scale, Home shows all"},
     {"Ctrl+P", "crew sheet"},
     {"Ctrl+Shift+C", "copy the ledger as text"},
     {"Ctrl+E, Ctrl+L", "add a stop at the end, paste a list of places"},
