@@ -11,6 +11,7 @@ import java.util.List;
  * @param window where the window stood
  * @param units the units shown
  * @param theme light, dark or as the system
+ * @param size how large everything is shown
  * @param place which place was shown, by its name
  * @param recent trip files opened or saved last, newest first
  * @param cautionsSeen whether the cautions were shown once
@@ -21,6 +22,7 @@ public record UserState(
     Window window,
     UnitSystem units,
     Theme theme,
+    Size size,
     String place,
     List<String> recent,
     boolean cautionsSeen,
@@ -32,7 +34,8 @@ public record UserState(
 
   /** Before anything is known. */
   public static final UserState FIRST =
-      new UserState(Window.FIRST, UnitSystem.US, Theme.SYSTEM, "", List.of(), false, "", "");
+      new UserState(
+          Window.FIRST, UnitSystem.US, Theme.SYSTEM, Size.SYSTEM, "", List.of(), false, "", "");
 
   /** Which colours are shown. */
   public enum Theme {
@@ -42,6 +45,33 @@ public record UserState(
     LIGHT,
     /** Light on dark. */
     DARK
+  }
+
+  /** How large everything is shown: text and all around it. */
+  public enum Size {
+    /** As the system is set. */
+    SYSTEM(0),
+    /** As it was drawn. */
+    PLAIN(100),
+    /** A quarter larger. */
+    LARGER(125),
+    /** Half as large again. */
+    LARGE(150),
+    /** Three quarters larger. */
+    VERY_LARGE(175),
+    /** Twice as large. */
+    DOUBLE(200);
+
+    private final int percent;
+
+    Size(int percent) {
+      this.percent = percent;
+    }
+
+    /** In percent; 0 where the system decides. */
+    public int percent() {
+      return percent;
+    }
   }
 
   /**
@@ -55,6 +85,12 @@ public record UserState(
    */
   public record Window(double x, double y, double width, double height, boolean maximized) {
 
+    /** Narrowest: on 1280 pixels all of it is still seen at twice its size. */
+    public static final double LEAST_WIDTH = 640;
+
+    /** Lowest. */
+    public static final double LEAST_HEIGHT = 360;
+
     /** Before anything is known. */
     public static final Window FIRST = new Window(Double.NaN, Double.NaN, 1280, 820, false);
   }
@@ -66,37 +102,48 @@ public record UserState(
 
   /** The same with the window elsewhere. */
   public UserState withWindow(Window other) {
-    return new UserState(other, units, theme, place, recent, cautionsSeen, contact, mapContact);
+    return new UserState(
+        other, units, theme, size, place, recent, cautionsSeen, contact, mapContact);
   }
 
   /** The same with other units. */
   public UserState withUnits(UnitSystem other) {
-    return new UserState(window, other, theme, place, recent, cautionsSeen, contact, mapContact);
+    return new UserState(
+        window, other, theme, size, place, recent, cautionsSeen, contact, mapContact);
   }
 
   /** The same with another theme. */
   public UserState withTheme(Theme other) {
-    return new UserState(window, units, other, place, recent, cautionsSeen, contact, mapContact);
+    return new UserState(
+        window, units, other, size, place, recent, cautionsSeen, contact, mapContact);
+  }
+
+  /** The same with everything in another size. */
+  public UserState withSize(Size other) {
+    return new UserState(
+        window, units, theme, other, place, recent, cautionsSeen, contact, mapContact);
   }
 
   /** The same with another place shown. */
   public UserState withPlace(String other) {
-    return new UserState(window, units, theme, other, recent, cautionsSeen, contact, mapContact);
+    return new UserState(
+        window, units, theme, size, other, recent, cautionsSeen, contact, mapContact);
   }
 
   /** The same once the cautions were shown. */
   public UserState withCautionsSeen() {
-    return new UserState(window, units, theme, place, recent, true, contact, mapContact);
+    return new UserState(window, units, theme, size, place, recent, true, contact, mapContact);
   }
 
   /** The same with another contact; empty to withdraw consent. */
   public UserState withContact(String other) {
-    return new UserState(window, units, theme, place, recent, cautionsSeen, other, mapContact);
+    return new UserState(
+        window, units, theme, size, place, recent, cautionsSeen, other, mapContact);
   }
 
   /** The same with another contact for a map server; empty to withdraw consent. */
   public UserState withMapContact(String other) {
-    return new UserState(window, units, theme, place, recent, cautionsSeen, contact, other);
+    return new UserState(window, units, theme, size, place, recent, cautionsSeen, contact, other);
   }
 
   /** The same with a trip file as the newest. */
@@ -113,6 +160,7 @@ public record UserState(
   }
 
   private UserState withFiles(List<String> files) {
-    return new UserState(window, units, theme, place, files, cautionsSeen, contact, mapContact);
+    return new UserState(
+        window, units, theme, size, place, files, cautionsSeen, contact, mapContact);
   }
 }

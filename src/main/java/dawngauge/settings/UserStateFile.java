@@ -1,6 +1,7 @@
 package dawngauge.settings;
 
 import dawngauge.quantity.UnitSystem;
+import dawngauge.settings.UserState.Size;
 import dawngauge.settings.UserState.Theme;
 import dawngauge.settings.UserState.Window;
 import java.io.IOException;
@@ -22,8 +23,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class UserStateFile {
 
-  private static final double LEAST_WIDTH = 760;
-  private static final double LEAST_HEIGHT = 480;
   private static final double MOST = 20_000;
 
   private final Path file;
@@ -57,11 +56,12 @@ public final class UserStateFile {
         new Window(
             number(properties, "x", -MOST, MOST, first.window().x()),
             number(properties, "y", -MOST, MOST, first.window().y()),
-            number(properties, "width", LEAST_WIDTH, MOST, first.window().width()),
-            number(properties, "height", LEAST_HEIGHT, MOST, first.window().height()),
+            number(properties, "width", Window.LEAST_WIDTH, MOST, first.window().width()),
+            number(properties, "height", Window.LEAST_HEIGHT, MOST, first.window().height()),
             Boolean.parseBoolean(properties.getProperty("maximized"))),
         choice(UnitSystem.values(), properties.getProperty("units"), first.units()),
         choice(Theme.values(), properties.getProperty("theme"), first.theme()),
+        choice(Size.values(), properties.getProperty("size"), first.size()),
         properties.getProperty("place", ""),
         recent,
         Boolean.parseBoolean(properties.getProperty("cautionsSeen")),
@@ -83,6 +83,7 @@ public final class UserStateFile {
     properties.setProperty("maximized", "" + state.window().maximized());
     properties.setProperty("units", state.units().name());
     properties.setProperty("theme", state.theme().name());
+    properties.setProperty("size", state.size().name());
     properties.setProperty("place", state.place());
     for (int i = 0; i < state.recent().size(); i++) {
       properties.setProperty("recent." + i, state.recent().get(i));

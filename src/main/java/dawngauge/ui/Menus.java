@@ -10,6 +10,7 @@ import dawngauge.settings.UserState;
 import dawngauge.trip.RouteEdits;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.route.RouteView;
+import java.util.function.Supplier;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Menu;
@@ -174,7 +175,40 @@ final class Menus {
         new SeparatorMenuItem(),
         item("Switch units", "Shortcut+U", window::switchUnits),
         item("Switch light and dark", "Shortcut+D", window::switchTheme),
-        themes());
+        themes(),
+        sizes());
+  }
+
+  private Menu sizes() {
+    Menu menu = new Menu("Size");
+    ToggleGroup group = new ToggleGroup();
+    for (UserState.Size size : UserState.Size.values()) {
+      String name = size.percent() == 0 ? "As the system" : size.percent() + " %";
+      choice(menu, group, name, size, () -> window.choose(size));
+    }
+    ticked(menu, () -> desk.state().size());
+    return menu;
+  }
+
+  private static void choice(
+      Menu menu, ToggleGroup group, String name, Object value, Runnable chosen) {
+    RadioMenuItem item = new RadioMenuItem(name);
+    item.setToggleGroup(group);
+    item.setUserData(value);
+    item.setOnAction(event -> chosen.run());
+    menu.getItems().add(item);
+  }
+
+  /** Keeps the tick of a menu of choices where it belongs. */
+  private static void ticked(Menu menu, Supplier<Object> now) {
+    Runnable tick =
+        () ->
+            menu.getItems()
+                .forEach(
+                    item ->
+                        ((RadioMenuItem) item).setSelected(now.get().equals(item.getUserData())));
+    tick.run();
+    menu.setOnShowing(event -> tick.run());
   }
 
   private Menu themes() {
@@ -187,21 +221,9 @@ final class Menus {
             case LIGHT -> "Light";
             case DARK -> "Dark";
           };
-      RadioMenuItem item = new RadioMenuItem(name);
-      item.setToggleGroup(group);
-      item.setUserData(theme);
-      item.setOnAction(event -> window.choose(theme));
-      menu.getItems().add(item);
+      choice(menu, group, name, theme, () -> window.choose(theme));
     }
-    Runnable tick =
-        () ->
-            menu.getItems()
-                .forEach(
-                    item ->
-                        ((RadioMenuItem) item)
-                            .setSelected(item.getUserData() == desk.state().theme()));
-    tick.run();
-    menu.setOnShowing(event -> tick.run());
+    ticked(menu, () -> desk.state().theme());
     return menu;
   }
 

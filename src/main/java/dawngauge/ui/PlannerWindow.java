@@ -48,6 +48,12 @@ public final class PlannerWindow {
 
   private static final String STYLES = "planner.css";
 
+  /** Narrower than this, buttons that stand in the menus too are left out. */
+  private static final double ROOM_FOR_BUTTONS = 750;
+
+  /** Lower than this, only the caution about setting tires stands below; help has all. */
+  private static final double ROOM_FOR_BOTH_CAUTIONS = 460;
+
   private final Stage stage;
   private final Planner planner;
   private final UserDesk desk;
@@ -103,7 +109,13 @@ public final class PlannerWindow {
     KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices);
     places.selectedToggleProperty().addListener(change -> showPlace());
     places.selectToggle("Rig".equals(desk.state().place()) ? rigButton : routeButton);
-    Label caution = new Label(Ledger.CAUTIONS.get(0) + " " + Ledger.CAUTIONS.get(1));
+    Label caution = new Label();
+    caution
+        .textProperty()
+        .bind(
+            Bindings.when(root.heightProperty().greaterThan(ROOM_FOR_BOTH_CAUTIONS))
+                .then(Ledger.CAUTIONS.get(0) + " " + Ledger.CAUTIONS.get(1))
+                .otherwise(Ledger.CAUTIONS.get(1)));
     caution.getStyleClass().add("caution");
     caution.setWrapText(true);
     root.setTop(
@@ -131,8 +143,8 @@ public final class PlannerWindow {
                 document.plannedProperty(),
                 document.dirtyProperty(),
                 document.fileProperty()));
-    stage.setMinWidth(760);
-    stage.setMinHeight(480);
+    stage.setMinWidth(UserState.Window.LEAST_WIDTH);
+    stage.setMinHeight(UserState.Window.LEAST_HEIGHT);
     stage.setScene(scene);
     placed(last);
     document.unitsProperty().addListener((p, was, now) -> desk.remember(s -> s.withUnits(now)));
@@ -282,6 +294,10 @@ public final class PlannerWindow {
     theme
         .textProperty()
         .bind(Bindings.createStringBinding(() -> dark.get() ? "Light" : "Dark", dark));
+    for (Button lesser : List.of(units, theme)) {
+      lesser.managedProperty().bind(lesser.visibleProperty());
+      lesser.visibleProperty().bind(root.widthProperty().greaterThan(ROOM_FOR_BUTTONS));
+    }
     HBox head = new HBox(8, name, routeButton, rigButton, gap, fill, undo, redo, units, theme);
     head.getStyleClass().add("head");
     return head;
@@ -302,6 +318,12 @@ public final class PlannerWindow {
   /** Shows the other theme, from now on. */
   void switchTheme() {
     choose(dark.get() ? UserState.Theme.LIGHT : UserState.Theme.DARK);
+  }
+
+  /** Shows everything in another size, from the next start on. */
+  void choose(UserState.Size size) {
+    desk.remember(state -> state.withSize(size));
+    notices.tell("size", "Everything is shown in this size from the next start of Dawngauge on.");
   }
 
   /** Shows a theme from now on. */

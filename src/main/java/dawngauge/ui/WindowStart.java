@@ -6,6 +6,7 @@ import dawngauge.planner.WeatherDesk;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Application;
@@ -19,6 +20,8 @@ public final class WindowStart {
   private static @Nullable Consumer<Stage> filler;
 
   private static boolean shown;
+
+  private static final List<String> SCALES = List.of("glass.gtk.uiScale", "glass.win.uiScale");
 
   private WindowStart() {}
 
@@ -54,6 +57,7 @@ public final class WindowStart {
             window.showFirst();
           }
         };
+    scale(desk.state().size().percent());
     try {
       Application.launch(Program.class);
       return true;
@@ -62,6 +66,18 @@ public final class WindowStart {
         throw e;
       }
       return false;
+    }
+  }
+
+  /**
+   * Has the toolkit show everything larger: it reads this once, before its first window. On macOS
+   * it does not; there the system scales.
+   */
+  private static void scale(int percent) {
+    for (String property : SCALES) {
+      if (percent > 0 && System.getProperty(property) == null) {
+        System.setProperty(property, percent + "%");
+      }
     }
   }
 

@@ -33,6 +33,7 @@ final class LedgerHead extends VBox {
   private final ComboBox<String> traced = new ComboBox<>();
   private final Label of = new Label("of");
   private final GridPane columns = new GridPane();
+  private final HBox bar = new HBox(6);
   private List<WheelPosition> positions = List.of();
   private List<ToggleButton> gaveWay = List.of();
   private boolean filling;
@@ -73,7 +74,10 @@ final class LedgerHead extends VBox {
     key.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(key, Priority.ALWAYS);
     key.visibleProperty().bind(traceShown.selectedProperty());
-    HBox bar = new HBox(6, key, traceShown, of, traced, stopShown, mapShown);
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.SOMETIMES);
+    key.managedProperty().bind(key.visibleProperty());
+    bar.getChildren().addAll(key, gap, traceShown, of, traced, stopShown, mapShown);
     bar.setAlignment(Pos.CENTER_LEFT);
     bar.getStyleClass().add("bar");
     getChildren().addAll(bar, columns);
@@ -90,6 +94,15 @@ final class LedgerHead extends VBox {
   void follow(Region ledger, Region trace) {
     columns.prefWidthProperty().bind(ledger.widthProperty());
     columns.maxWidthProperty().bind(ledger.widthProperty());
+  }
+
+  /** Gives the buttons away, for the place above all else, or takes them back. */
+  HBox lend(boolean away) {
+    getChildren().remove(bar);
+    if (!away) {
+      getChildren().add(0, bar);
+    }
+    return bar;
   }
 
   BooleanProperty traceShown() {

@@ -57,6 +57,9 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
   /** Narrower than this only one of trace and stop stands beside the ledger. */
   private static final double ROOM_FOR_BOTH = 1180;
 
+  /** Narrower than this only one of ledger and stop or map is seen. */
+  private static final double ROOM_FOR_TWO = 780;
+
   private static final double LEDGER_MIN = 474;
 
   private final TripDocument document;
@@ -70,6 +73,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
   private final SplitPane column = new SplitPane();
   private final MapSheet map;
   private final BorderPane left = new BorderPane();
+  private final VBox top = new VBox();
   private final Label summary = new Label();
   private final TitledPane missing = new TitledPane();
   private final Label missingText = new Label();
@@ -102,7 +106,8 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     missing.setAnimated(false);
     missingText.setWrapText(true);
     missing.setContent(missingText);
-    setTop(new VBox(summary, missing));
+    top.getChildren().addAll(summary, missing);
+    setTop(top);
     HBox page = new HBox(ledger, trace);
     HBox.setHgrow(ledger, Priority.ALWAYS);
     HBox.setHgrow(trace, Priority.SOMETIMES);
@@ -157,8 +162,10 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     if (mapped) {
       inColumn.add(map);
     }
+    boolean narrow = getWidth() > 0 && getWidth() < ROOM_FOR_TWO;
+    lend(narrow);
     List<Node> inPage = new ArrayList<>();
-    if (!wide) {
+    if (!wide && (!narrow || inColumn.isEmpty())) {
       inPage.add(left);
     }
     if (!inColumn.isEmpty()) {
@@ -171,6 +178,18 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
       map.open();
     }
     Platform.runLater(this::look);
+  }
+
+  /** Puts the buttons that show and fold away above all, where the ledger itself may go. */
+  private void lend(boolean away) {
+    if (away != (top.getChildren().size() == 3)) {
+      if (away) {
+        top.getChildren().add(head.lend(true));
+      } else {
+        top.getChildren().remove(2);
+        head.lend(false);
+      }
+    }
   }
 
   /** Puts into a pane what it is to hold; what is there already is not touched. */
