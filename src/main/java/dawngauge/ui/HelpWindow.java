@@ -28,7 +28,7 @@ final class HelpWindow {
     {"Ctrl+1, Ctrl+2, Ctrl+3, Ctrl+4", "route, rig, what if, where to set the tires"},
     {"Ctrl+G", "a route from a GPX file"},
     {"Ctrl+M", "map; on it arrows move, + and − scale, Home shows all"},
-    {"Ctrl+P", "crew sheet"},
+    {"Ctrl+P, Ctrl+Shift+P", "crew sheet, print ledger and trace"},
     {"Ctrl+Shift+C", "copy the ledger as text"},
     {"Ctrl+E, Ctrl+L", "add a stop at the end, paste a list of places"},
     {"Ctrl+R", "fill in the air that weather services expect"},

@@ -12,6 +12,7 @@ import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.rig.RigView;
+import dawngauge.ui.route.LedgerPrint;
 import dawngauge.ui.route.RouteView;
 import dawngauge.ui.start.FirstStartView;
 import java.io.File;
@@ -258,6 +259,11 @@ public final class PlannerWindow {
   /** Shows the route. */
   void showRoute() {
     places.selectToggle(routeButton);
+  }
+
+  /** Ledger and trace on paper of a size in points. */
+  LedgerPrint printed(double width, double height) {
+    return route.printed(width, height);
   }
 
   /** Shows the rig. */

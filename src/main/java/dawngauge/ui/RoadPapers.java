@@ -15,6 +15,8 @@ import dawngauge.trip.Trip;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
+import dawngauge.ui.route.LedgerPrint;
+import dawngauge.ui.route.RouteView;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -24,6 +26,8 @@ import java.util.function.Function;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
+import javafx.print.PageLayout;
+import javafx.print.PrinterJob;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,6 +73,33 @@ final class RoadPapers {
     }
     called = now;
     ticking.play();
+  }
+
+  /** Prints ledger and trace as they are shown, on a printer that the user chooses. */
+  void print(RouteView route) {
+    PrinterJob job = PrinterJob.createPrinterJob();
+    if (job == null) {
+      notices.tell(
+          PAPER,
+          "No printer is set up on this computer. The crew sheet can be saved as PDF: Paper, Crew"
+              + " sheet.");
+      return;
+    }
+    if (!job.showPrintDialog(route.getScene().getWindow())) {
+      return;
+    }
+    PageLayout layout = job.getJobSettings().getPageLayout();
+    LedgerPrint pages = route.printed(layout.getPrintableWidth(), layout.getPrintableHeight());
+    boolean done = true;
+    for (int i = 0; done && i < pages.pages(); i++) {
+      done = job.printPage(layout, pages.page(i));
+    }
+    done = done && job.endJob();
+    notices.tell(
+        PAPER,
+        done
+            ? "Sent to the printer: " + pages.pages() + (pages.pages() == 1 ? " page." : " pages.")
+            : "The printer did not take it; see its own messages. The crew sheet can be saved as PDF.");
   }
 
   /** Watches no more. */

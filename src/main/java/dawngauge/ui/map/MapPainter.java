@@ -161,11 +161,9 @@ final class MapPainter {
         IntStream.range(0, points.size())
             .boxed()
             .sorted(
-                Comparator.comparingInt(
-                    i ->
-                        picture.stops().get(i).index() == picture.chosen()
-                            ? -100
-                            : -picture.stops().get(i).mark().compareTo(Mark.CLEAR)))
+                Comparator.comparing((Integer i) -> chosen(picture, i))
+                    .thenComparing(i -> picture.stops().get(i).mark())
+                    .reversed())
             .toList();
     for (int i : order) {
       MapStop stop = picture.stops().get(i);
@@ -177,6 +175,10 @@ final class MapPainter {
         labels.beside(String.valueOf(stop.index() + 1), at.x, at.y, gap, BOLD, color);
       }
     }
+  }
+
+  private static boolean chosen(MapPicture picture, int at) {
+    return picture.stops().get(at).index() == picture.chosen();
   }
 
   private void names(MapFrame frame, MapColors colors, Labels labels) {

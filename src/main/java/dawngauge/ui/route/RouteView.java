@@ -237,6 +237,28 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     }
   }
 
+  /**
+   * Ledger and trace on paper, as they are shown.
+   *
+   * @param width what can be printed on, points
+   * @param height of the same
+   */
+  public LedgerPrint printed(double width, double height) {
+    Advice advice = document.planned().advice();
+    boolean known = advice != null && !advice.tracks().isEmpty();
+    WheelPosition wanted = position;
+    if (advice != null && known && (wanted == null || !advice.tracks().containsKey(wanted))) {
+      wanted = Trace.tightest(advice);
+    }
+    return new LedgerPrint(
+        document.planned(),
+        document.units(),
+        known && head.traceShown().get() ? wanted : null,
+        width,
+        height,
+        getScene().getStylesheets());
+  }
+
   /** Shows or folds away the map. */
   public void askMap() {
     head.mapShown().set(!head.mapShown().get());
