@@ -262,7 +262,13 @@ final class Menus {
         item("Crew sheet, A4…", "", () -> sheet(a4, false)),
         item("Crew sheet, A4, large type…", "", () -> sheet(a4, true)),
         new SeparatorMenuItem(),
-        item("Print ledger and trace…", "Shortcut+Shift+P", () -> papers.print(route)),
+        item(
+            "Print ledger and trace…",
+            "Shortcut+Shift+P",
+            () -> {
+              window.showRoute();
+              papers.print(route);
+            }),
         item("Reminders as a calendar…", "", papers::calendar));
   }
 

@@ -87,6 +87,7 @@ class PrintWindowTest extends WindowTest {
     boolean none =
         OpenWindow.onToolkit(() -> Optional.ofNullable(Printer.getDefaultPrinter())).isEmpty();
     assumeTrue(none, "this computer has a printer, whose dialog would wait for an answer");
+    open.run(open.window::showRig);
     open.keys(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.P);
     open.until(
         "it is told",

@@ -264,11 +264,6 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     head.mapShown().set(!head.mapShown().get());
   }
 
-  /** Whether the map is shown; it may be set. */
-  public BooleanProperty mapShown() {
-    return head.mapShown();
-  }
-
   /** Ends what paints beside the window's own thread. */
   public void end() {
     map.close();
