@@ -63,8 +63,8 @@ class BaseMapTest {
 
   @ParameterizedTest
   @CsvSource({
-    // Corners of surveyed borders (Stein and others, "Boundaries of the United States and the
-    // Several States", U.S. Geological Survey Professional Paper 909, 1976; to a kilometer or two).
+    // Corners of surveyed borders, a strait and a river at a city: common knowledge, from memory,
+    // to a kilometer or two.
     "STATE, 36.999, -109.045, Four Corners",
     "STATE, 37.0, -103.0, Colorado's southeastern corner",
     "COUNTRY, 49.0, -110.0, 49th parallel between Montana and Alberta",
@@ -81,7 +81,8 @@ class BaseMapTest {
   @Test
   void theProjectionIsThePublishedOne() {
     // EPSG Guidance Note 7-2 (method 1024, Popular Visualisation Pseudo Mercator): 24°22'54.433" N
-    // 100°20'00" W is easting -11169055.58, northing 2800000.00 on the radius of 6378137 m.
+    // 100°20'00" W is easting -11169055.58, northing 2800000.00 on the radius of 6378137 m;
+    // example quoted from memory.
     double half = Math.PI * 6378137;
     Coordinate at = new Coordinate(24 + 22 / 60.0 + 54.433 / 3600, -(100 + 20 / 60.0));
     Mercator on = Mercator.of(at);
@@ -93,7 +94,7 @@ class BaseMapTest {
 
   @Test
   void beyondTheEdgeIsTheEdge() {
-    assertThat(Mercator.EDGE).isEqualTo(85.0511287798, within(1e-9)); // OGC 17-083r2
+    assertThat(Mercator.EDGE).isEqualTo(85.0511287798, within(1e-9)); // OGC 17-083r2, from memory
     assertThat(Mercator.of(new Coordinate(90, 0)).y()).isEqualTo(0, within(1e-12));
     assertThat(Mercator.of(new Coordinate(-90, 0)).y()).isEqualTo(1, within(1e-12));
     assertThat(new Mercator(1.25, 0.5).coordinate().longitude()).isEqualTo(-90, within(1e-9));

@@ -23,7 +23,7 @@ import javax.swing.SwingUtilities;
  */
 final class TileStore {
 
-  /** Pictures in memory, about 100 MB at the most. */
+  /** Pictures in memory: about 100 MB where they have 256 pixels, 400 MB where 512. */
   private static final int MOST = 400;
 
   private static final int PARALLEL = 2;
