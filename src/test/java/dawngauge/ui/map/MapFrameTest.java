@@ -80,7 +80,8 @@ class MapFrameTest {
   @Test
   void metersAPixelAreThePublishedOnes() {
     // OGC "Two Dimensional Tile Matrix Set" (17-083r2), WebMercatorQuad: 156543.034 m a pixel at
-    // level 0 on the equator, by the equatorial radius of 6378137 m (from memory); ours is the mean radius.
+    // level 0 on the equator, by the equatorial radius of 6378137 m (from memory); ours is the mean
+    // radius.
     MapFrame frame = MapFrame.of(viewer(16, 0, 0));
     assertThat(frame.level()).isEqualTo(8, within(1e-9));
     double pixel =
