@@ -55,6 +55,9 @@ public final class PlannerWindow {
   /** Lower than this, only the caution about setting tires stands below; help has all. */
   private static final double ROOM_FOR_BOTH_CAUTIONS = 460;
 
+  /** What a window's own frame takes of the screen's height, about. */
+  private static final double TITLE_BAR = 40;
+
   private final Stage stage;
   private final Planner planner;
   private final UserDesk desk;
@@ -126,7 +129,12 @@ public final class PlannerWindow {
             notices));
     root.setBottom(caution);
     UserState.Window last = desk.state().window();
-    Scene scene = new Scene(root, last.width(), last.height());
+    Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+    Scene scene =
+        new Scene(
+            root,
+            Math.min(last.width(), screen.getWidth()),
+            Math.min(last.height(), screen.getHeight() - TITLE_BAR));
     styles().ifPresent(scene.getStylesheets()::add);
     root.getStyleClass().add("planner");
     Tasks.compute(() -> planner.places("a", null, 1), places -> {});

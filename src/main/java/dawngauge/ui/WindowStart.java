@@ -9,8 +9,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
 import javafx.application.Application;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 
 /** Opens the window, where one can be opened. */
@@ -83,6 +86,29 @@ public final class WindowStart {
 
   /** What the toolkit starts. */
   public static final class Program extends Application {
+    /**
+     * Some window managers make a new window as small as it may be, a moment after it is shown; so
+     * its size is asked for again, until it has it, but only in its first moments: later it is the
+     * user who changes it.
+     */
+    private static void sizedAsAsked(Stage stage, double width, double height) {
+      Timeline again =
+          new Timeline(
+              new KeyFrame(
+                  Duration.millis(150),
+                  done -> {
+                    boolean smaller =
+                        stage.getScene().getWidth() < width
+                            || stage.getScene().getHeight() < height;
+                    if (smaller && !stage.isMaximized()) {
+                      stage.setWidth(width + stage.getWidth() - stage.getScene().getWidth());
+                      stage.setHeight(height + stage.getHeight() - stage.getScene().getHeight());
+                    }
+                  }));
+      again.setCycleCount(6);
+      again.play();
+    }
+
     @Override
     public void start(Stage stage) {
       Consumer<Stage> fill = filler;
@@ -90,8 +116,11 @@ public final class WindowStart {
         throw new IllegalStateException("the window is opened by WindowStart.open");
       }
       fill.accept(stage);
+      double width = stage.getScene().getWidth();
+      double height = stage.getScene().getHeight();
       stage.show();
       shown = true;
+      sizedAsAsked(stage, width, height);
     }
   }
 }
