@@ -1,5 +1,7 @@
 package dawngauge.forecast;
 
+import dawngauge.physics.GasLaw;
+
 /**
  * A tire at one moment. Pressures are gauge pressures in pascal, temperatures kelvin.
  *
@@ -40,6 +42,13 @@ public record Moment(
   /** How much the tire reads above its settled pressure; negative while it lags warming air. */
   public double buildUp() {
     return reading - settled;
+  }
+
+  /**
+   * The fill as people are shown it: the gauge pressure it has at 68 °F at sea level, in pascal.
+   */
+  public double atReference() {
+    return GasLaw.atReference(fill);
   }
 
   /** The same tire once as cool as the air around. */

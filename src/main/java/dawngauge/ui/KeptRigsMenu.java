@@ -22,9 +22,16 @@ final class KeptRigsMenu {
   private final UserDesk desk;
   private final FileAsker asker;
   private final NoticeBar notices;
+  private final EarlierTrips earlier;
   private final Menu menu = new Menu("Rigs");
 
-  KeptRigsMenu(TripDocument document, UserDesk desk, FileAsker asker, NoticeBar notices) {
+  KeptRigsMenu(
+      TripDocument document,
+      UserDesk desk,
+      FileAsker asker,
+      NoticeBar notices,
+      EarlierTrips earlier) {
+    this.earlier = earlier;
     this.document = document;
     this.desk = desk;
     this.asker = asker;
@@ -52,7 +59,10 @@ final class KeptRigsMenu {
     }
     take.setDisable(take.getItems().isEmpty());
     remove.setDisable(remove.getItems().isEmpty());
-    menu.getItems().setAll(keep, new SeparatorMenuItem(), take, remove);
+    MenuItem compare = new MenuItem("Compare with its last trip…");
+    compare.setOnAction(event -> earlier.compare());
+    menu.getItems()
+        .setAll(keep, new SeparatorMenuItem(), take, remove, new SeparatorMenuItem(), compare);
   }
 
   /** Keeps the trip's rig under a name that is asked for. */

@@ -69,6 +69,7 @@ public final class PlannerWindow {
   private final NoticeBar notices = new NoticeBar();
   private final RouteView route;
   private final RigView rig;
+  private final EarlierTrips earlier;
   private final BorderPane root;
   private final ToggleGroup places = new ToggleGroup();
   private final ToggleButton routeButton = place("Route");
@@ -110,7 +111,8 @@ public final class PlannerWindow {
     route.onOnlineMap(air::onlineMap);
     this.papers = new RoadPapers(document, weather, asker, notices);
     this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);
-    KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices);
+    this.earlier = new EarlierTrips(document, desk, asker, notices, rig, this::showRig);
+    KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices, earlier);
     places.selectedToggleProperty().addListener(change -> showPlace());
     places.selectToggle("Rig".equals(desk.state().place()) ? rigButton : routeButton);
     Label caution = new Label();

@@ -11,10 +11,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javafx.stage.Window;
@@ -71,6 +74,42 @@ class DocumentWindowTest extends WindowTest {
               assertThat(unsaved.of()).hasValue(Path.of("haul.dawngauge").toAbsolutePath());
               assertThat(unsaved.drafts()).containsExactly("Stay: x");
             });
+  }
+
+  @Test
+  void theRigIsComparedWithItsLastTripFoundAmongTheFilesOpenedOfLate() {
+    UserDesk desk = desk(1);
+    desk.remember(state -> state.withRecent(DEMO.toAbsolutePath().toString()));
+    OpenWindow open = open(demo(), desk);
+    open.run(
+        () ->
+            open.nodes(MenuBar.class, bar -> true).get(0).getMenus().stream()
+                .filter(menu -> menu.getText().equals("Rigs"))
+                .flatMap(menu -> menu.getItems().stream())
+                .filter(item -> "Compare with its last trip…".equals(item.getText()))
+                .forEach(MenuItem::fire));
+    open.until(
+        "it is compared",
+        () ->
+            open.texts("rig-heading").stream()
+                .anyMatch(text -> text.startsWith("Nothing of the rig differs from “Spring")));
+    String tread =
+        open.nodes(TextField.class, f -> spoken(f).startsWith("Tread of"))
+            .get(0)
+            .getAccessibleText();
+    open.write(tread, "5/32 in");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "an edit is compared at once",
+        () ->
+            open.texts("rig-heading").stream()
+                .anyMatch(text -> text.startsWith("1 figure differs")));
+    open.press(open.nodes(Button.class, b -> spoken(b).startsWith("Close the comp")).get(0));
+    assertThat(open.texts("rig-heading")).noneMatch(text -> text.contains("differs"));
+  }
+
+  private static String spoken(Node node) {
+    return String.valueOf(node.getAccessibleText());
   }
 
   @Test

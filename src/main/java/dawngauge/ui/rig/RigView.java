@@ -1,5 +1,6 @@
 package dawngauge.ui.rig;
 
+import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.trip.Axle;
 import dawngauge.trip.Rig;
@@ -39,6 +40,8 @@ public final class RigView extends BorderPane {
   private final VBox form = new VBox();
   private final VBox scale = new VBox();
   private final ScrollPane scroll = new ScrollPane(form);
+  private final EarlierRigPane earlier;
+  private Runnable askAnother = () -> {};
   private FieldBook fields;
   private FieldBook weights;
   private FindingBook findings = new FindingBook();
@@ -62,7 +65,8 @@ public final class RigView extends BorderPane {
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("page-scroll");
-    setTop(new VBox(summary, told));
+    earlier = new EarlierRigPane(document, () -> askAnother.run());
+    setTop(new VBox(summary, told, earlier));
     setCenter(scroll);
     document.plannedProperty().addListener(change -> refresh());
     document.unitsProperty().addListener(change -> refresh());
@@ -78,6 +82,17 @@ public final class RigView extends BorderPane {
               }
             });
     refresh();
+  }
+
+  /**
+   * Shows the rig beside that of an earlier trip.
+   *
+   * @param other the earlier trip
+   * @param another asks for another one
+   */
+  public void compareWith(PlannedTrip other, Runnable another) {
+    askAnother = another;
+    earlier.show(other);
   }
 
   private void refresh() {
