@@ -35,7 +35,7 @@ import java.util.List;
 import java.util.Map;
 
 /** An invented haul of any size: eight stops a day, 18 tires a rig unless asked for more. */
-final class BenchTrip {
+public final class BenchTrip {
 
   private static final ZoneId ZONE = ZoneId.of("America/Chicago");
   private static final int STOPS_A_DAY = 8;
@@ -48,7 +48,7 @@ final class BenchTrip {
    * @param stops how many
    * @param rigs how many times the 18 tires
    */
-  static Trip of(int stops, int rigs) {
+  public static Trip of(int stops, int rigs) {
     List<Vehicle> vehicles = new ArrayList<>();
     List<Tire> tires = new ArrayList<>();
     List<ScaleTicket.Platform> platforms = new ArrayList<>();

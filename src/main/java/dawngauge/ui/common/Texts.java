@@ -1,7 +1,10 @@
 package dawngauge.ui.common;
 
+import java.util.function.Supplier;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.MouseEvent;
 
 /**
  * Labels of which a part may not fit: it is cut at the end, and pointing at it shows the whole. A
@@ -19,7 +22,7 @@ public final class Texts {
   public static Label line(String text, String styleClass) {
     Label label = new Label(shortened(text, LONGEST));
     label.getStyleClass().add(styleClass);
-    label.setTooltip(tip(text));
+    tipped(label, () -> tip(text));
     return label;
   }
 
@@ -28,7 +31,7 @@ public final class Texts {
     Label label = new Label(shortened(text, 2 * LONGEST));
     label.getStyleClass().add("two-lines");
     label.setWrapText(true);
-    label.setTooltip(tip(text));
+    tipped(label, () -> tip(text));
     return label;
   }
 
@@ -40,6 +43,17 @@ public final class Texts {
   /** A text of which no more than so many characters are shown. */
   public static String shortened(String text, int longest) {
     return text.length() <= longest ? text : text.substring(0, longest - 1).stripTrailing() + "…";
+  }
+
+  /** Gives a control a tip that is made when it is first pointed at: making one takes long. */
+  public static void tipped(Control control, Supplier<Tooltip> tip) {
+    control.addEventHandler(
+        MouseEvent.MOUSE_ENTERED,
+        event -> {
+          if (control.getTooltip() == null) {
+            control.setTooltip(tip.get());
+          }
+        });
   }
 
   private static Tooltip tip(String text) {

@@ -48,6 +48,7 @@ public final class RigView extends BorderPane {
   private List<Object> shape = List.of();
   private List<Object> scaleShape = List.of();
   private boolean restoring;
+  private boolean stale = true;
 
   /** The rig of a document. */
   public RigView(TripDocument document, Planner planner) {
@@ -68,8 +69,8 @@ public final class RigView extends BorderPane {
     earlier = new EarlierRigPane(document, () -> askAnother.run());
     setTop(new VBox(summary, told, earlier));
     setCenter(scroll);
-    document.plannedProperty().addListener(change -> refresh());
-    document.unitsProperty().addListener(change -> refresh());
+    document.plannedProperty().addListener(change -> changed());
+    document.unitsProperty().addListener(change -> changed());
     ChangeListener<@Nullable Node> follow = (property, was, is) -> reveal(is);
     sceneProperty()
         .addListener(
@@ -79,9 +80,20 @@ public final class RigView extends BorderPane {
               }
               if (is != null) {
                 is.focusOwnerProperty().addListener(follow);
+                if (stale) {
+                  refresh();
+                }
               }
             });
-    refresh();
+  }
+
+  /** While the page is not seen it waits. */
+  private void changed() {
+    if (getScene() == null) {
+      stale = true;
+    } else {
+      refresh();
+    }
   }
 
   /**
@@ -96,6 +108,7 @@ public final class RigView extends BorderPane {
   }
 
   private void refresh() {
+    stale = false;
     told.setVisible(false);
     Trip trip = document.trip();
     String focused = focusedText();

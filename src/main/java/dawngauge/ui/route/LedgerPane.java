@@ -7,9 +7,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
@@ -19,6 +22,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The stop ledger: a heading a day, a row a stop, and the leg between two stops. One row is chosen;
@@ -45,7 +49,14 @@ public final class LedgerPane extends VBox {
     void open();
   }
 
+  /** Heading of a day, row of a stop and of the leg after it. */
+  private record Parts(StopLine line, @Nullable Label day, Region row, @Nullable Region leg) {}
+
   private final List<Region> stopRows = new ArrayList<>();
+
+  /** What stands for each stop now; it stays where its line stays the same. */
+  private final List<Parts> shown = new ArrayList<>();
+
   private final Hands hands;
   private final RowDrag drag;
   private NavigableSet<Integer> taken = new TreeSet<>();
@@ -76,31 +87,53 @@ public final class LedgerPane extends VBox {
     boolean hadFocus = chosen < stopRows.size() && stopRows.get(chosen).isFocused();
     int last = ledger.stops().size() - 1;
     boolean same = row == chosen && last == stopRows.size() - 1;
+    List<Parts> before = List.copyOf(shown);
     stopRows.clear();
-    getChildren().clear();
+    shown.clear();
+    List<Node> all = new ArrayList<>();
     chosen = Math.max(0, Math.min(row, last));
     if (!same) {
       taken = new TreeSet<>(List.of(chosen));
       anchor = chosen;
     }
     for (StopLine stop : ledger.stops()) {
-      if (!stop.newDay().isEmpty()) {
-        Label day = new Label(stop.newDay());
-        day.getStyleClass().add("day-heading");
-        day.setMaxWidth(Double.MAX_VALUE);
-        getChildren().add(day);
-      }
-      Region made = new StopRow(stop);
-      listen(made, stop.number() - 1);
-      stopRows.add(made);
-      getChildren().add(made);
-      if (!stop.leg().isEmpty()) {
-        getChildren().add(legRow(stop));
-      }
+      int index = stop.number() - 1;
+      boolean known = index < before.size() && before.get(index).line().equals(stop);
+      Parts parts = known ? before.get(index) : parts(stop, index);
+      shown.add(parts);
+      stopRows.add(parts.row());
+      Stream.of(parts.day(), parts.row(), parts.leg()).filter(Objects::nonNull).forEach(all::add);
     }
+    replaceChanged(all);
     mark();
     if (hadFocus && !stopRows.isEmpty()) {
       stopRows.get(chosen).requestFocus();
+    }
+  }
+
+  private Parts parts(StopLine stop, int index) {
+    Label day = null;
+    if (!stop.newDay().isEmpty()) {
+      day = new Label(stop.newDay());
+      day.getStyleClass().add("day-heading");
+      day.setMaxWidth(Double.MAX_VALUE);
+    }
+    Region row = new StopRow(stop);
+    listen(row, index);
+    return new Parts(stop, day, row, stop.leg().isEmpty() ? null : legRow(stop));
+  }
+
+  /** Leaves what stays where it is: a row that is taken out and put back is laid out anew. */
+  private void replaceChanged(List<Node> all) {
+    List<Node> now = getChildren();
+    if (now.size() != all.size()) {
+      getChildren().setAll(all);
+      return;
+    }
+    for (int i = 0; i < all.size(); i++) {
+      if (now.get(i) != all.get(i)) {
+        now.set(i, all.get(i));
+      }
     }
   }
 

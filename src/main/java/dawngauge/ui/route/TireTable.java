@@ -1,5 +1,6 @@
 package dawngauge.ui.route;
 
+import dawngauge.advice.Mark;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.explain.Step;
@@ -10,8 +11,13 @@ import dawngauge.ledger.Wording;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.MarkShape;
+import dawngauge.ui.common.Texts;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javafx.geometry.HPos;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -59,7 +65,15 @@ final class TireTable extends VBox {
     }
   }
 
+  private static final int COLUMNS = 10;
+
   private final GridPane grid = new GridPane();
+
+  /** What is laid out now: the figures of other advice for the same tires go into it. */
+  private List<Object> laidOut = List.of();
+
+  private final Map<Integer, Figure> figures = new HashMap<>();
+  private final Map<Integer, Mark> marks = new HashMap<>();
   private final Label note = new Label();
   private final StepsPane steps;
   private UnitSystem units = UnitSystem.US;
@@ -85,7 +99,26 @@ final class TireTable extends VBox {
     this.stop = stop;
     room = Room.in(available, units);
     grid.pseudoClassStateChanged(Styles.TIGHT, room != Room.ALL);
+    List<Object> layout = new ArrayList<>(List.of(room, units));
+    for (TireAdvice advice : stop.tires()) {
+      layout.add(advice.tire().fitted().position());
+      layout.add(trip.rig().shortForm(advice.tire().fitted().position()));
+    }
+    if (!layout.equals(laidOut)) {
+      layOut(trip, stop);
+      laidOut = layout;
+    }
+    int row = 1;
+    for (TireAdvice advice : stop.tires()) {
+      figures(advice, row++);
+    }
+  }
+
+  /** Heads, names of the tires, and room for the rest. */
+  private void layOut(Trip trip, StopAdvice stop) {
     grid.getChildren().clear();
+    figures.clear();
+    marks.clear();
     note.setText(
         "Pressures in "
             + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
@@ -106,7 +139,12 @@ final class TireTable extends VBox {
     }
     int row = 1;
     for (TireAdvice advice : stop.tires()) {
-      row(trip, advice, row++);
+      WheelPosition position = advice.tire().fitted().position();
+      Label name = new Label(trip.rig().shortForm(position));
+      name.setMinWidth(USE_PREF_SIZE);
+      name.getStyleClass().add("tire-name");
+      Texts.tipped(name, () -> new Tooltip(position.words()));
+      grid.add(name, 0, row++);
     }
   }
 
@@ -123,17 +161,15 @@ final class TireTable extends VBox {
   /** Shows nothing, as where no time is known. */
   void clear() {
     stop = null;
+    laidOut = List.of();
     grid.getChildren().clear();
+    figures.clear();
+    marks.clear();
     note.setText("Shown as soon as the times and the air of the way are known.");
   }
 
-  private void row(Trip trip, TireAdvice advice, int row) {
+  private void figures(TireAdvice advice, int row) {
     TireAtStop at = advice.tire();
-    Label name = new Label(trip.rig().shortForm(at.fitted().position()));
-    name.setMinWidth(USE_PREF_SIZE);
-    name.getStyleClass().add("tire-name");
-    Tooltip.install(name, new Tooltip(at.fitted().position().words()));
-    grid.add(name, 0, row);
     Moment arrival = at.arrival();
     Moment check = at.check();
     Moment leaving = at.leaving();
@@ -164,12 +200,23 @@ final class TireTable extends VBox {
         Wording.signedPercent(at.worstMargin()),
         who + ", load margin until the next stop",
         () -> judged == null ? List.of() : Explanation.ofMargin(at, judged));
-    Label word = new Label(advice.mark().word());
+    if (marks.get(row) != advice.mark()) {
+      marks.put(row, advice.mark());
+      mark(advice.mark(), row);
+    }
+  }
+
+  private void mark(Mark shown, int row) {
+    grid.getChildren()
+        .removeIf(
+            node ->
+                node instanceof HBox && Integer.valueOf(row).equals(GridPane.getRowIndex(node)));
+    Label word = new Label(shown.word());
     word.setMinWidth(USE_PREF_SIZE);
-    HBox mark = new HBox(5, new MarkShape(advice.mark()), word);
+    HBox mark = new HBox(5, new MarkShape(shown), word);
     mark.setAlignment(Pos.CENTER_LEFT);
     mark.setPadding(new Insets(0, 0, 0, 4));
-    grid.add(mark, 9, row);
+    grid.add(mark, COLUMNS - 1, row);
   }
 
   private static List<Step> stepsTo(@Nullable Moment moment) {
@@ -204,16 +251,46 @@ final class TireTable extends VBox {
     List<Step> make();
   }
 
+  /** One figure of the table, which tells how it came about. */
+  private final class Figure extends Button {
+    private String what = "";
+    private Maker maker = List::of;
+
+    Figure() {
+      getStyleClass().add("figure-button");
+      setMinWidth(USE_PREF_SIZE);
+      Texts.tipped(
+          this,
+          () -> {
+            Tooltip tip = new Tooltip(what);
+            tip.setOnShowing(event -> tip.setText(what + "\n" + steps.written(maker.make())));
+            return tip;
+          });
+      setOnAction(event -> steps.explain(what + ": " + getText(), maker.make()));
+    }
+
+    void show(String text, String meaning, Maker made) {
+      what = meaning;
+      maker = made;
+      if (!text.equals(getText())) {
+        setText(text);
+      }
+      setAccessibleText(what + ": " + text);
+    }
+  }
+
   private void figure(int column, int row, String text, String what, Maker maker) {
-    Button button = new Button(text);
-    button.getStyleClass().add("figure-button");
-    button.setMinWidth(USE_PREF_SIZE);
-    button.setAccessibleText(what + ": " + text);
-    Tooltip tip = new Tooltip(what);
-    tip.setOnShowing(event -> tip.setText(what + "\n" + steps.written(maker.make())));
-    button.setTooltip(tip);
-    button.setOnAction(event -> steps.explain(what + ": " + text, maker.make()));
-    GridPane.setHalignment(button, HPos.RIGHT);
-    grid.add(button, column, row);
+    Figure known = figures.get(cell(column, row));
+    if (known == null) {
+      known = new Figure();
+      figures.put(cell(column, row), known);
+      GridPane.setHalignment(known, HPos.RIGHT);
+      grid.add(known, column, row);
+    }
+    known.show(text, what, maker);
+  }
+
+  private static int cell(int column, int row) {
+    return row * COLUMNS + column;
   }
 }

@@ -1,0 +1,217 @@
+package dawngauge.ui;
+
+import atlantafx.base.theme.PrimerLight;
+import dawngauge.forecast.BenchTrip;
+import dawngauge.planner.Planner;
+import dawngauge.planner.UserDesk;
+import dawngauge.planner.WeatherDesk;
+import dawngauge.settings.SettingsFile;
+import dawngauge.trip.Stop;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.TripDocument;
+import dawngauge.ui.map.MapTiming;
+import java.lang.management.ManagementFactory;
+import java.lang.reflect.Proxy;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.IntConsumer;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.StackPane;
+import javafx.stage.Stage;
+
+/**
+ * Times the window: {@code edits FILE|STOPSxRIGS}, {@code scroll}, {@code first FILE}, {@code
+ * bare}, {@code map}. Needs a display. Edits are timed on the window's thread from the edit to the
+ * end of the layout pulse that shows it; the wait for that pulse, which comes 60 times a second, is
+ * told apart. First paint counts from the start of the process.
+ */
+public final class WindowTiming {
+
+  private static final int WARMING = 100;
+  private static final int TIMED = 500;
+  private static final double MILLION = 1e6;
+
+  private static String[] asked = {};
+
+  private WindowTiming() {}
+
+  /** Runs one timing and prints it. */
+  public static void main(String[] args) {
+    asked = args.clone();
+    if (args.length > 0 && args[0].equals("map")) {
+      System.out.println(MapTiming.line());
+      return;
+    }
+    Application.launch(Program.class);
+  }
+
+  /** What the toolkit starts. */
+  public static final class Program extends Application {
+
+    @Override
+    public void start(Stage stage) throws Exception {
+      if (asked[0].equals("bare")) {
+        Scene scene = new Scene(new StackPane(new Label("one label")), 1280, 820);
+        scene.getStylesheets().add(new PrimerLight().getUserAgentStylesheet());
+        firstPulse(stage, scene);
+        return;
+      }
+      Planner planner = new Planner(SettingsFile.defaults(), List.of());
+      Trip trip = trip(planner, asked.length > 1 ? asked[1] : "60x1");
+      Path folder = Files.createTempDirectory("timing");
+      UserDesk desk = new UserDesk(folder, Clock.systemUTC(), 1, process -> true);
+      desk.remember(state -> state.withCautionsSeen());
+      TripDocument document = new TripDocument(planner, trip);
+      new PlannerWindow(
+          stage, planner, desk, none(WeatherDesk.class), document, none(FileAsker.class), false);
+      if (asked[0].equals("first")) {
+        firstPulse(stage, stage.getScene());
+        return;
+      }
+      stage.show();
+      Platform.runLater(
+          () -> {
+            if (asked[0].equals("edits")) {
+              new Steps(stage.getScene(), i -> edit(document, trip, i)).run();
+            } else {
+              ScrollPane ledger = (ScrollPane) stage.getScene().getRoot().lookup(".page-scroll");
+              new Steps(stage.getScene(), i -> ledger.setVvalue((i % 100) / 100.0)).run();
+            }
+          });
+    }
+
+    /** A longer or shorter stay at the second stop: all after it changes. */
+    private static void edit(TripDocument document, Trip trip, int i) {
+      Stop second = trip.route().stops().get(1);
+      document.edit(
+          dawngauge.trip.RouteEdits.withStop(
+              document.trip(), 1, second.withStay(Duration.ofMinutes(10 + i % 50))));
+    }
+
+    private static Trip trip(Planner planner, String what) {
+      int cross = what.indexOf('x');
+      return what.endsWith(".dawngauge")
+          ? planner.open(Path.of(what)).get()
+          : BenchTrip.of(
+              Integer.parseInt(what.substring(0, cross)),
+              Integer.parseInt(what.substring(cross + 1)));
+    }
+
+    private static <T> T none(Class<T> type) {
+      return type.cast(
+          Proxy.newProxyInstance(
+              type.getClassLoader(),
+              new Class<?>[] {type},
+              (proxy, method, args) ->
+                  method.getReturnType() == java.util.Optional.class
+                      ? java.util.Optional.empty()
+                      : method.getReturnType() == List.class
+                          ? List.of()
+                          : method.getReturnType() == boolean.class
+                              ? (Object) false
+                              : method.getReturnType() == java.time.Instant.class
+                                  ? java.time.Instant.EPOCH
+                                  : null));
+    }
+
+    private static void firstPulse(Stage stage, Scene scene) {
+      scene.addPostLayoutPulseListener(
+          new Runnable() {
+            private boolean told;
+
+            @Override
+            public void run() {
+              if (!told) {
+                told = true;
+                System.out.printf(
+                    Locale.ROOT,
+                    "%s: first pulse after %d ms%n",
+                    asked[0],
+                    System.currentTimeMillis()
+                        - ManagementFactory.getRuntimeMXBean().getStartTime());
+                if (asked.length < 3) {
+                  Platform.exit();
+                }
+              }
+            }
+          });
+      stage.setScene(scene);
+      stage.show();
+    }
+  }
+
+  /** One step after another, each in the frame after the one before was shown. */
+  private static final class Steps {
+    private final Scene scene;
+    private final IntConsumer step;
+    private final List<Double> whole = new ArrayList<>();
+    private final List<Double> work = new ArrayList<>();
+    private final Runnable after = this::shown;
+    private final Runnable before = this::begins;
+    private int done;
+    private long started;
+    private long worked;
+    private long pulse;
+
+    Steps(Scene scene, IntConsumer step) {
+      this.scene = scene;
+      this.step = step;
+      scene.addPostLayoutPulseListener(after);
+      scene.addPreLayoutPulseListener(before);
+    }
+
+    void run() {
+      started = System.nanoTime();
+      step.accept(done);
+      worked = System.nanoTime();
+      Platform.requestNextPulse();
+    }
+
+    private void begins() {
+      pulse = System.nanoTime();
+    }
+
+    private void shown() {
+      if (started == 0) {
+        return;
+      }
+      long now = System.nanoTime();
+      if (done >= WARMING) {
+        whole.add((now - started) / MILLION);
+        work.add((worked - started + now - pulse) / MILLION);
+      }
+      started = 0;
+      done++;
+      if (done < WARMING + TIMED) {
+        Platform.runLater(this::run);
+      } else {
+        System.out.println(String.join(" ", asked) + ": " + told("to the end of the pulse", whole));
+        System.out.println(String.join(" ", asked) + ": " + told("our work alone", work));
+        Platform.exit();
+      }
+    }
+
+    private static String told(String what, List<Double> figures) {
+      double[] sorted = figures.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+      long over = Arrays.stream(sorted).filter(ms -> ms > 33).count();
+      return String.format(
+          Locale.ROOT,
+          "%s: p50 %.1f ms, p99 %.1f ms, over 33 ms %.1f %%, n %d",
+          what,
+          sorted[sorted.length / 2],
+          sorted[(int) (sorted.length * 0.99)],
+          100.0 * over / sorted.length,
+          sorted.length);
+    }
+  }
+}
