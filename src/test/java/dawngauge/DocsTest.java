@@ -167,9 +167,11 @@ class DocsTest {
       return new Known(full, simple);
     }
 
-    /** Where a class lies that is compiled only to derive data. */
-    private static Path derived(String name) {
-      return Path.of("src", "derive", "java").resolve(name.replace('.', '/') + ".java");
+    /** Whether a class is compiled only to derive data or to measure speed. */
+    private static boolean isBeside(String name) {
+      return Stream.of("derive", "bench")
+          .map(part -> Path.of("src", part, "java").resolve(name.replace('.', '/') + ".java"))
+          .anyMatch(Files::exists);
     }
 
     /** Names of classes in a text that no class has. */
@@ -186,7 +188,7 @@ class DocsTest {
           .results()
           .map(MatchResult::group)
           .filter(name -> !full.contains(name))
-          .filter(name -> !Files.exists(derived(name)))
+          .filter(name -> !isBeside(name))
           .forEach(missing::add);
       return missing;
     }

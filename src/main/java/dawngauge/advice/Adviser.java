@@ -6,13 +6,17 @@ import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.StopForecast;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireLoss;
 import dawngauge.forecast.Track;
 import dawngauge.trip.LoadChange;
+import dawngauge.trip.LogEvent;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,6 +45,7 @@ public final class Adviser {
   public Advice advise() {
     Judgement judgement = Judgement.of(forecaster, thresholds, plan);
     Forecast forecast = forecaster.forecast(judgement.tracks());
+    List<TireLoss> losses = TireLoss.of(forecaster.trip(), judgement.tracks());
     List<StopAdvice> stops = new ArrayList<>();
     for (StopForecast stop : forecast.stops()) {
       List<TireAdvice> tires = judgement.byStop().get(stop.visit().index());
@@ -48,9 +53,27 @@ public final class Adviser {
         Reason unknown = new Reason(Mark.UNKNOWN, Phrase.of("air on the leg ahead not known"), 0);
         tires = tires.stream().map(tire -> tire.with(unknown)).toList();
       }
+      for (TireLoss loss : losses) {
+        if (loss.to() == stop.visit().index()) {
+          tires = goingDown(tires, loss, judgement);
+        }
+      }
       stops.add(new StopAdvice(stop, tires, offers(stop, judgement), LegCautions.of(stop, tires)));
     }
     return new Advice(forecast, stops, judgement.tracks());
+  }
+
+  private List<TireAdvice> goingDown(List<TireAdvice> tires, TireLoss loss, Judgement judgement) {
+    Track track = judgement.tracks().get(loss.position());
+    return track == null
+        ? tires
+        : tires.stream()
+            .map(
+                tire ->
+                    tire.tire().fitted().position().equals(loss.position())
+                        ? tire.with(LossWords.of(forecaster, loss, track))
+                        : tire)
+            .toList();
   }
 
   private List<OfferAdvice> offers(StopForecast stop, Judgement judgement) {
@@ -83,12 +106,19 @@ public final class Adviser {
       seats.forEach(
           (position, seat) ->
               seat.mate = seats.get(new WheelPosition(position.axle(), position.slot().mate())));
+      Set<String> left = new HashSet<>();
+      for (LogEvent event : forecaster.trip().log()) {
+        if (event instanceof LogEvent.Left gone) {
+          left.add(gone.stop());
+        }
+      }
       List<List<TireAdvice>> byStop = new ArrayList<>();
       int count = forecaster.itinerary().visits().size();
       for (int visit = 0; visit < count; visit++) {
         List<TireAdvice> tires = new ArrayList<>(seats.size());
+        boolean over = left.contains(forecaster.itinerary().visits().get(visit).stop().id());
         for (Seat seat : seats.values()) {
-          tires.add(seat.judge(visit));
+          tires.add(seat.judge(visit, over));
         }
         byStop.add(tires);
       }
@@ -109,11 +139,16 @@ public final class Adviser {
       this.judge = judge;
     }
 
-    TireAdvice judge(int visit) {
+    /**
+     * Judges.
+     *
+     * @param over whether the rig has left the stop: then only what the log tells was done there
+     */
+    TireAdvice judge(int visit, boolean over) {
       List<TireAtStop> beside = mate == null ? List.of() : mate.track.stops();
       TireAdvice advice = judge.judge(visit, track.stops(), beside);
       SetFigure set = advice.set();
-      if (set == null) {
+      if (set == null || over) {
         return advice;
       }
       track = track.with(visit, new Setting(set.figure().pascals()));

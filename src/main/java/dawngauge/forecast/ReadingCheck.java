@@ -12,6 +12,12 @@ import dawngauge.trip.LogEvent;
  * @param coldEquivalent what the reading means for the tire as cool as the air around, by the model
  * @param coldSigma one standard deviation of that
  * @param rolledSinceSound whether the tire rolled since its last reading
+ * @param fillExpected fill expected just before it, in pascal per kelvin; NaN for the first
+ * @param fillKnown fill that is known from it on
+ * @param airPressure pressure of the air around, in pascal
+ * @param repeatSigma repeatability of the gauge, one standard deviation
+ * @param airSigma of the air's temperature then, in kelvin
+ * @param tireKelvins temperature of the air in the tire by the model
  */
 public record ReadingCheck(
     LogEvent.Reading reading,
@@ -19,15 +25,26 @@ public record ReadingCheck(
     double sigma,
     double coldEquivalent,
     double coldSigma,
-    boolean rolledSinceSound) {
+    boolean rolledSinceSound,
+    double fillExpected,
+    double fillKnown,
+    double airPressure,
+    double repeatSigma,
+    double airSigma,
+    double tireKelvins) {
 
   /** Whether it was the tire's first, so that nothing was expected. */
   public boolean first() {
     return Double.isNaN(expected);
   }
 
+  /** How much more than expected the gauge showed; NaN for the first. */
+  public double off() {
+    return reading.pressure().value().pascals() - expected;
+  }
+
   /** How far it lies from what was expected, in standard deviations; 0 for the first. */
   public double deviations() {
-    return first() ? 0 : (reading.pressure().value().pascals() - expected) / sigma;
+    return first() ? 0 : off() / sigma;
   }
 }

@@ -150,6 +150,24 @@ final class Readings {
         warmSigma);
   }
 
+  /** What a gauge is expected to show: a tire in the sun more by half of what the sun may do. */
+  double expected(Moment expected, LogEvent.Reading reading) {
+    double sun = reading.state() == ReadingState.COLD_IN_SUN ? SUN_MIDDLE * expected.fill() : 0;
+    return expected.reading() + sun - readsLow(reading.gauge());
+  }
+
+  /** Its spread: with another gauge than before, the constant errors of both do not cancel. */
+  double expectedSigma(Moment expected, LogEvent.Reading reading) {
+    FillOrigin before = expected.origin();
+    double sun = reading.state() == ReadingState.COLD_IN_SUN ? SUN_SIGMA * expected.fill() : 0;
+    double sigma = Math.hypot(expected.readingSigma(), sun);
+    if (before.gauge().equals(reading.gauge())) {
+      return sigma;
+    }
+    double now = Uncertainty.offset(scene.trip.rig().gauge(reading.gauge()).orElse(null));
+    return Math.sqrt(sigma * sigma + before.offsetSigma() * before.offsetSigma() + now * now);
+  }
+
   /** How much less than an open gauge a gauge shows here: 0, or sea level's air less that here. */
   double readsLow(String gaugeName) {
     boolean sealed =

@@ -48,15 +48,22 @@ final class TireLog {
       return;
     }
     double settled = found.fill() * timeline.air[node] - timeline.pressure[node];
+    FillOrigin known = expected == null ? found : Readings.joined(found, expected, reading);
     readings.add(
         new ReadingCheck(
             reading,
-            expected == null ? Double.NaN : expected.reading() - taken.readsLow(reading.gauge()),
-            expected == null ? Double.NaN : expected.readingSigma(),
+            expected == null ? Double.NaN : taken.expected(expected, reading),
+            expected == null ? Double.NaN : taken.expectedSigma(expected, reading),
             settled,
             Readings.settledSigma(found, timeline.air[node]),
-            state.rolledSinceReading() || state.origin() == null));
-    state.known(expected == null ? found : Readings.joined(found, expected, reading));
+            state.rolledSinceReading() || state.origin() == null,
+            expected == null ? Double.NaN : expected.fill(),
+            known.fill(),
+            timeline.pressure[node],
+            found.repeatSigma(),
+            found.airSigma(),
+            found.tireKelvins()));
+    state.known(known);
     Entered<Temperature> own = reading.tireTemperature();
     if (own != null) {
       state.warm(own.value().kelvins());

@@ -24,6 +24,7 @@ import dawngauge.fitness.Defect;
 import dawngauge.fitness.FitnessCheck;
 import dawngauge.forecast.ForecastOptions;
 import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.ReadingCheck;
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.Estimate;
 import dawngauge.geo.Gazetteer;
@@ -51,6 +52,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -287,6 +289,49 @@ public final class Planner {
         .value()
         .filter(forecaster -> stop < forecaster.itinerary().visits().size())
         .flatMap(forecaster -> FigureNow.of(forecaster, position, stop));
+  }
+
+  /**
+   * Every tire's last reading at a stop against what was expected of it, by the tire's id.
+   *
+   * @param stop index of the stop
+   */
+  public Map<String, ReadingCheck> checks(Trip trip, int stop) {
+    Map<String, ReadingCheck> checks = new LinkedHashMap<>();
+    Forecaster forecaster = forecaster(trip, WhatIf.NOTHING).valueOrNull();
+    if (forecaster == null || stop >= forecaster.itinerary().visits().size()) {
+      return checks;
+    }
+    for (WheelPosition position : trip.rig().positions()) {
+      forecaster
+          .track(position)
+          .ifPresent(
+              track ->
+                  track
+                      .stops()
+                      .get(stop)
+                      .readings()
+                      .forEach(check -> checks.put(check.reading().tire(), check)));
+    }
+    return checks;
+  }
+
+  /** The trip as it was planned at the last start of a day that the log knows of. */
+  public Trip thisMorning(Trip trip) {
+    Itinerary itinerary = Itinerary.of(trip).valueOrNull();
+    if (itinerary == null || trip.log().isEmpty()) {
+      return trip;
+    }
+    Instant last = trip.log().get(trip.log().size() - 1).time().instant();
+    Instant morning = itinerary.visits().get(0).leave();
+    for (Itinerary.Visit visit : itinerary.visits()) {
+      if (visit.firstStartOfDay() && !visit.leave().isAfter(last)) {
+        morning = visit.leave();
+      }
+    }
+    Instant cut = morning;
+    return trip.withLog(
+        trip.log().stream().filter(event -> event.time().instant().isBefore(cut)).toList());
   }
 
   /** When the crew is to look at the tires on the rest of a planned trip. */

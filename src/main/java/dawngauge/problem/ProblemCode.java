@@ -31,6 +31,11 @@ public enum ProblemCode {
       "leaves {0}, before arriving at {1}: times from here on are unknown; correct the typed"
           + " times"),
 
+  TYPED_TIME_CLASHES(
+      Severity.GAP,
+      "the typed {0}, {1}, cannot be kept by the actual times: {2} is expected; change it, or what"
+          + " hangs on it"),
+
   TRIP_TOO_LONG(
       Severity.GAP,
       "leaves {0}, more than {1} days after the start: times from here on are not used; check year,"

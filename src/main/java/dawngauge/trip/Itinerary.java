@@ -117,13 +117,22 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
       return Outcome.failed(Problem.of(ProblemCode.NO_STOPS, "route"));
     }
     Stop first = stops.get(0);
-    Instant leave = timeLeft(trip, first, null);
+    ActualTimes actual = new ActualTimes(trip, drivingTimes(trip));
+    Instant typedLeave = first.leave() == null ? null : first.leave().instant();
+    Instant leftThere = actual.left(first);
+    Instant leave =
+        leftThere != null
+            ? leftThere
+            : typedLeave == null ? null : actual.leavingBy(0, first, typedLeave);
     if (leave == null) {
       return Outcome.failed(
           Problem.of(ProblemCode.NO_DEPARTURE, "", first.place(), DEPARTURE_EXAMPLE));
     }
-    Instant arrive = timeArrived(trip, first, null);
+    Instant noted = actual.arrived(first);
+    Instant arrive =
+        noted != null ? noted : first.arrive() == null ? null : first.arrive().instant();
     Instant there = arrive == null ? earliestReading(trip, leave) : arrive;
+    boolean late = actual.tells(first);
     ZoneId zone = zoneOf(first, zoneOfLog(trip));
     Instant lastStart = leave;
     ZoneId lastStartZone = zone;
@@ -144,8 +153,17 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
       Stop stop = stops.get(i);
       Leg leg = trip.route().legs().get(i - 1);
       Duration computed = drivingTime(leg);
-      Instant reached =
-          timeArrived(trip, stop, computed == null ? null : before.leave().plus(computed));
+      Instant planned = computed == null ? null : before.leave().plus(computed);
+      Instant reached = actual.arrived(stop);
+      if (reached == null) {
+        Instant typed = stop.arrive() == null ? null : stop.arrive().instant();
+        if (late && typed != null && planned != null && typed.isBefore(planned)) {
+          problems.add(clash(stop, "arrival", typed, planned, zoneOf(stop, before.zone())));
+          typed = null;
+        }
+        Instant expected = typed == null ? planned : typed;
+        reached = expected == null ? null : actual.arrivalBy(i, expected);
+      }
       if (reached == null) {
         problems.add(Problem.of(ProblemCode.NO_DRIVING_TIME, before.stop().place(), stop.place()));
         break;
@@ -162,13 +180,23 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
       }
       zone = zoneOf(stop, before.zone());
       Duration stay = stop.stay() == null ? Duration.ZERO : stop.stay();
-      Instant goes = timeLeft(trip, stop, reached.plus(stay));
-      if (goes == null || goes.isBefore(reached)) {
+      late = late || actual.tells(stop);
+      Instant goes = actual.left(stop);
+      if (goes == null) {
+        Instant typed = stop.leave() == null ? null : stop.leave().instant();
+        if (late && typed != null && typed.isBefore(reached)) {
+          problems.add(clash(stop, "departure", typed, reached.plus(stay), zone));
+          typed = null;
+        }
+        Instant expected = actual.leavingBy(i, stop, typed == null ? reached.plus(stay) : typed);
+        goes = typed == null && expected.isBefore(reached) ? reached : expected;
+      }
+      if (goes.isBefore(reached)) {
         problems.add(
             Problem.of(
                 ProblemCode.LEAVES_BEFORE_ARRIVING,
                 stop.place(),
-                goes == null ? "?" : clock(goes, zone),
+                clock(goes, zone),
                 clock(reached, zone)));
         break;
       }
@@ -229,32 +257,20 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     return Duration.ofNanos(Math.round(seconds * 1e9));
   }
 
-  private static @Nullable Instant timeArrived(Trip trip, Stop stop, @Nullable Instant computed) {
-    Instant actual = null;
-    for (LogEvent event : trip.log()) {
-      if (event instanceof LogEvent.Arrived arrived && arrived.stop().equals(stop.id())) {
-        actual = arrived.time().instant();
-      }
-    }
-    if (actual != null) {
-      return actual;
-    }
-    TypedTime typed = stop.arrive();
-    return typed == null ? computed : typed.instant();
+  private static List<@Nullable Duration> drivingTimes(Trip trip) {
+    List<@Nullable Duration> times = new ArrayList<>();
+    trip.route().legs().forEach(leg -> times.add(drivingTime(leg)));
+    return times;
   }
 
-  private static @Nullable Instant timeLeft(Trip trip, Stop stop, @Nullable Instant computed) {
-    Instant actual = null;
-    for (LogEvent event : trip.log()) {
-      if (event instanceof LogEvent.Left left && left.stop().equals(stop.id())) {
-        actual = left.time().instant();
-      }
-    }
-    if (actual != null) {
-      return actual;
-    }
-    TypedTime typed = stop.leave();
-    return typed == null ? computed : typed.instant();
+  private static Problem clash(
+      Stop stop, String what, Instant typed, Instant expected, ZoneId zone) {
+    return Problem.of(
+        ProblemCode.TYPED_TIME_CLASHES,
+        stop.place(),
+        what,
+        clock(typed, zone),
+        clock(expected, zone));
   }
 
   private static Instant earliestReading(Trip trip, Instant leave) {

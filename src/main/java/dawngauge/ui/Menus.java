@@ -67,7 +67,7 @@ final class Menus {
   }
 
   MenuBar bar() {
-    return new MenuBar(file(), edit(), view(), rigs.menu(), air(), paper(), help());
+    return new MenuBar(file(), edit(), view(), rigs.menu(), road(), air(), paper(), help());
   }
 
   private Menu file() {
@@ -151,6 +151,7 @@ final class Menus {
         null,
         item("Route", "Shortcut+1", window::showRoute),
         item("Rig", "Shortcut+2", window::showRig),
+        item("Readings", "Shortcut+5", window::showReadings),
         item(
             "What if…",
             "Shortcut+3",
@@ -177,6 +178,15 @@ final class Menus {
         item("Switch light and dark", "Shortcut+D", window::switchTheme),
         themes(),
         sizes());
+  }
+
+  private Menu road() {
+    return new Menu(
+        "Road",
+        null,
+        item("Arrived now", "F7", window::arrivedNow),
+        item("Left now", "F8", window::leftNow),
+        item("Note readings", "F9", window::showReadings));
   }
 
   private Menu sizes() {

@@ -11,6 +11,8 @@ import dawngauge.settings.UserState;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
+import dawngauge.ui.readings.Crew;
+import dawngauge.ui.readings.ReadingsView;
 import dawngauge.ui.rig.RigView;
 import dawngauge.ui.route.LedgerPrint;
 import dawngauge.ui.route.RouteView;
@@ -20,6 +22,7 @@ import java.net.URL;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -27,6 +30,7 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -74,6 +78,9 @@ public final class PlannerWindow {
   private final ToggleGroup places = new ToggleGroup();
   private final ToggleButton routeButton = place("Route");
   private final ToggleButton rigButton = place("Rig");
+  private final ToggleButton readingsButton = place("Readings");
+  private final Map<Toggle, Node> pages;
+  private final Crew crew;
   private final BooleanProperty dark = new SimpleBooleanProperty(false);
   private final boolean systemDark;
   private @Nullable HelpWindow help;
@@ -105,6 +112,9 @@ public final class PlannerWindow {
     document.unitsProperty().set(desk.state().units());
     this.route = new RouteView(document, dark);
     this.rig = new RigView(document, planner);
+    this.crew = new Crew(document, desk.clock(), text -> notices.tell("crew", text));
+    ReadingsView readings = new ReadingsView(document, desk.clock(), crew);
+    this.pages = Map.of(routeButton, route, rigButton, rig, readingsButton, readings);
     this.root = new BorderPane(route);
     this.files = new WindowFiles(document, desk, asker, notices, () -> root);
     this.air = new WeatherActions(document, weather, asker, notices);
@@ -114,7 +124,11 @@ public final class PlannerWindow {
     this.earlier = new EarlierTrips(document, desk, asker, notices, rig, this::showRig);
     KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices, earlier);
     places.selectedToggleProperty().addListener(change -> showPlace());
-    places.selectToggle("Rig".equals(desk.state().place()) ? rigButton : routeButton);
+    places.selectToggle(
+        places.getToggles().stream()
+            .filter(toggle -> ((ToggleButton) toggle).getText().equals(desk.state().place()))
+            .findFirst()
+            .orElse(routeButton));
     Label caution = new Label();
     caution
         .textProperty()
@@ -128,6 +142,7 @@ public final class PlannerWindow {
         new VBox(
             new Menus(this, document, route, files, desk, rigs, air, papers, tracks).bar(),
             head(),
+            crew,
             notices));
     root.setBottom(caution);
     UserState.Window last = desk.state().window();
@@ -221,7 +236,7 @@ public final class PlannerWindow {
                         ? new UserState.Window(
                             before.x(), before.y(), before.width(), before.height(), true)
                         : now)
-                .withPlace(root.getCenter() == rig ? "Rig" : "Route"));
+                .withPlace(shownPlace().getText()));
   }
 
   private String title() {
@@ -260,10 +275,25 @@ public final class PlannerWindow {
   private void showPlace() {
     Toggle pressed = places.getSelectedToggle();
     if (pressed == null) {
-      places.selectToggle(root.getCenter() == rig ? rigButton : routeButton);
+      places.selectToggle(shownPlace());
     } else {
-      root.setCenter(pressed == rigButton ? rig : route);
+      root.setCenter(pages.getOrDefault(pressed, route));
     }
+    showCrew();
+  }
+
+  /** The place whose page is shown; the route where it is none of them. */
+  private ToggleButton shownPlace() {
+    return places.getToggles().stream()
+        .filter(toggle -> pages.get(toggle) == root.getCenter())
+        .map(ToggleButton.class::cast)
+        .findFirst()
+        .orElse(routeButton);
+  }
+
+  private void showCrew() {
+    Toggle pressed = places.getSelectedToggle();
+    crew.setVisible(pressed == readingsButton || (pressed == routeButton && crew.underWay()));
   }
 
   /** Shows the route. */
@@ -279,6 +309,21 @@ public final class PlannerWindow {
   /** Shows the rig. */
   void showRig() {
     places.selectToggle(rigButton);
+  }
+
+  /** Shows the readings. */
+  void showReadings() {
+    places.selectToggle(readingsButton);
+  }
+
+  /** Notes an arrival at the next stop now. */
+  void arrivedNow() {
+    crew.arrivedNow();
+  }
+
+  /** Notes that the rig leaves now. */
+  void leftNow() {
+    crew.leftNow();
   }
 
   private HBox head() {
@@ -314,7 +359,9 @@ public final class PlannerWindow {
       lesser.managedProperty().bind(lesser.visibleProperty());
       lesser.visibleProperty().bind(root.widthProperty().greaterThan(ROOM_FOR_BUTTONS));
     }
-    HBox head = new HBox(8, name, routeButton, rigButton, gap, fill, undo, redo, units, theme);
+    HBox head =
+        new HBox(
+            8, name, routeButton, rigButton, readingsButton, gap, fill, undo, redo, units, theme);
     head.getStyleClass().add("head");
     return head;
   }
@@ -387,8 +434,10 @@ public final class PlannerWindow {
   private void showAgain() {
     places.getToggles().forEach(toggle -> ((ToggleButton) toggle).setDisable(false));
     if (root.getCenter() instanceof FirstStartView) {
-      root.setCenter(places.getSelectedToggle() == rigButton ? rig : route);
+      Toggle pressed = places.getSelectedToggle();
+      root.setCenter(pages.getOrDefault(pressed, route));
     }
+    showCrew();
   }
 
   /** Opens a file in the place of the trip; where it cannot be read, says why. */

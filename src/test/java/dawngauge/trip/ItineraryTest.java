@@ -84,6 +84,59 @@ class ItineraryTest {
     }
 
     @Test
+    void lateOnTheRoadATypedTimeThatCannotBeKeptClashesAndTheRestShifts() {
+      Outcome<Itinerary> outcome =
+          Itinerary.of(
+              haul(
+                  List.of(
+                      start(DAWN),
+                      stop("b", on9th("08:00"), HALF_HOUR, null),
+                      stop("c", null, HALF_HOUR, on9th("09:40")),
+                      stop("d")),
+                  List.of(leg("120 mi", "60 mph"), leg("60 mi", "60 mph"), leg("60 mi", "60 mph")),
+                  left("a", on9th("07:00"))));
+      Itinerary plan = outcome.get();
+      // Left an hour late: 09:00 at b for the typed 08:00; 10:30 at c, after its typed departure.
+      assertThat(clock(plan, 1)).isEqualTo("09:00 to 09:30");
+      assertThat(clock(plan, 2)).isEqualTo("10:30 to 11:00");
+      assertThat(clock(plan, 3)).startsWith("12:00");
+      assertThat(outcome.problems())
+          .extracting(Problem::message)
+          .satisfiesExactly(
+              arrival ->
+                  assertThat(arrival)
+                      .isEqualTo(
+                          "B: the typed arrival, 2027-03-09 08:00, cannot be kept by the actual"
+                              + " times: 2027-03-09 09:00 is expected; change it, or what hangs on"
+                              + " it"),
+              leaving -> assertThat(leaving).contains("C: the typed departure, 2027-03-09 09:40"));
+    }
+
+    @Test
+    void whereItIsReadItStillStands() {
+      Itinerary plan =
+          complete(
+              List.of(start(DAWN), stop("b", null, HALF_HOUR, null), stop("c")),
+              List.of(leg("120 mi", "60 mph"), leg("60 mi", "60 mph")),
+              arrived("b", on9th("08:10")),
+              reading(on9th("09:05")));
+      assertThat(clock(plan, 1)).isEqualTo("08:10 to 09:05");
+      assertThat(clock(plan, 2)).startsWith("10:05");
+    }
+
+    @Test
+    void stopsThatWereNotNotedLieBeforeTheNextThatWas() {
+      Itinerary plan =
+          complete(
+              List.of(start(DAWN), stop("b", null, HALF_HOUR, null), stop("c"), stop("d")),
+              List.of(leg("60 mi", "60 mph"), leg("60 mi", "60 mph"), leg("60 mi", "60 mph")),
+              arrived("c", on9th("08:10")));
+      // Half an hour at b would lead to 08:30: it was left by 07:10.
+      assertThat(clock(plan, 1)).isEqualTo("07:00 to 07:10");
+      assertThat(clock(plan, 2)).startsWith("08:10");
+    }
+
+    @Test
     void anActualArrivalKeepsTheStay() {
       Itinerary plan =
           complete(

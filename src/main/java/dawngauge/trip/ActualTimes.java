@@ -1,0 +1,93 @@
+package dawngauge.trip;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the log tells of when the rig was where: arrivals, departures, and how long it surely stood.
+ * Where a later stop was reached already, those before it must have been left in time for that.
+ */
+final class ActualTimes {
+
+  private final Map<String, Instant> arrived = new TreeMap<>();
+  private final Map<String, Instant> left = new TreeMap<>();
+  private final Map<String, Instant> stoodUntil = new TreeMap<>();
+  private final List<@Nullable Instant> latestArrival = new ArrayList<>();
+  private final List<@Nullable Instant> latestLeaving = new ArrayList<>();
+
+  /**
+   * Reads the log.
+   *
+   * @param driving time of each leg; null where it is not known
+   */
+  ActualTimes(Trip trip, List<@Nullable Duration> driving) {
+    String at = null;
+    for (LogEvent event : trip.log()) {
+      Instant time = event.time().instant();
+      if (event instanceof LogEvent.Arrived arrival) {
+        arrived.put(arrival.stop(), time);
+        at = arrival.stop();
+      } else if (event instanceof LogEvent.Left leaving) {
+        left.put(leaving.stop(), time);
+        at = null;
+      }
+      if (at != null) {
+        stoodUntil.put(at, time);
+      }
+    }
+    bounds(trip, driving);
+  }
+
+  private void bounds(Trip trip, List<@Nullable Duration> driving) {
+    List<Stop> stops = trip.route().stops();
+    Instant next = null;
+    for (int i = stops.size() - 1; i >= 0; i--) {
+      String id = stops.get(i).id();
+      Duration drive = i < driving.size() ? driving.get(i) : null;
+      Instant leaving = left.get(id);
+      if (leaving == null && next != null) {
+        leaving = next.minus(drive == null ? Duration.ofMinutes(1) : drive);
+      }
+      Instant arrival = arrived.get(id);
+      next = arrival == null ? leaving : arrival;
+      latestLeaving.add(0, leaving);
+      latestArrival.add(0, next);
+    }
+  }
+
+  /** Whether the log tells when the rig arrived at a stop or left it. */
+  boolean tells(Stop stop) {
+    return arrived.containsKey(stop.id()) || left.containsKey(stop.id());
+  }
+
+  /** When the rig arrived; null where that was not noted. */
+  @Nullable Instant arrived(Stop stop) {
+    return arrived.get(stop.id());
+  }
+
+  /** When the rig left; null where that was not noted. */
+  @Nullable Instant left(Stop stop) {
+    return left.get(stop.id());
+  }
+
+  /** An arrival that lets all be true that was noted later. */
+  Instant arrivalBy(int index, Instant expected) {
+    Instant latest = latestArrival.get(index);
+    return latest != null && latest.isBefore(expected) ? latest : expected;
+  }
+
+  /** A departure that lets all be true that was noted here and later. */
+  Instant leavingBy(int index, Stop stop, Instant expected) {
+    Instant latest = latestLeaving.get(index);
+    if (latest != null) {
+      return latest.isBefore(expected) ? latest : expected;
+    }
+    Instant stood = stoodUntil.get(stop.id());
+    return stood != null && stood.isAfter(expected) ? stood : expected;
+  }
+}

@@ -1,0 +1,590 @@
+package dawngauge.ui.readings;
+
+import dawngauge.advice.Advice;
+import dawngauge.advice.Mark;
+import dawngauge.advice.Reason;
+import dawngauge.advice.StopAdvice;
+import dawngauge.advice.TireAdvice;
+import dawngauge.forecast.ReadingCheck;
+import dawngauge.ledger.Ledger;
+import dawngauge.ledger.LiveLines;
+import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.Temperature;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.CrewPlace;
+import dawngauge.trip.Gauge;
+import dawngauge.trip.Itinerary;
+import dawngauge.trip.LogEdits;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.Round;
+import dawngauge.trip.Tire;
+import dawngauge.trip.Trip;
+import dawngauge.trip.TypedTime;
+import dawngauge.trip.WheelPosition;
+import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.Forms;
+import dawngauge.ui.common.MarkShape;
+import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.TripDocument;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A round with the gauge: one figure and Enter for each tire, in walking order. As a figure is
+ * typed it is held against what was expected and what the rest of its axle reads, and it is told
+ * what to do.
+ */
+final class RoundPane extends VBox implements RoundRow.Hands {
+
+  private static final Duration COLD_AFTER = Duration.ofHours(3);
+
+  private final TripDocument document;
+  private final Clock clock;
+  private final ChoiceBox<String> stop = new ChoiceBox<>();
+  private final ChoiceBox<String> state = new ChoiceBox<>();
+  private final ChoiceBox<String> gauge = new ChoiceBox<>();
+  private final FigureField<Optional<TypedTime>> start;
+  private final FigureField<Optional<Entered<Temperature>>> air;
+  private final GridPane grid = new GridPane();
+  private final VBox said = new VBox(4);
+  private final Label none = new Label();
+  private final List<RoundRow> rows = new ArrayList<>();
+  private List<Object> laidOut = List.of();
+  private int visit = -1;
+  private @Nullable TypedTime begins;
+  private @Nullable Entered<Temperature> measured;
+  private @Nullable RoundRow looked;
+  private boolean filling;
+  private int asked;
+
+  RoundPane(TripDocument document, Clock clock) {
+    this.document = document;
+    this.clock = clock;
+    start = new FigureField<>("Begun at", this::readStart, value -> begin(value.orElse(null)));
+    air =
+        new FigureField<>(
+            "Air as measured",
+            text -> Forms.figure(QuantityKind.TEMPERATURE, document.units()).apply(text),
+            value -> {
+              measured = value.orElse(null);
+              refresh();
+            });
+    start.field().setPrefColumnCount(12);
+    air.field().setPrefColumnCount(6);
+    air.field().setPromptText("if measured");
+    stop.setAccessibleText("Stop of the round");
+    state.setAccessibleText("How warm the tires are");
+    gauge.setAccessibleText("Gauge");
+    for (ReadingState each : ReadingState.values()) {
+      state.getItems().add(each.word());
+    }
+    stop.setOnAction(event -> chosen(stop.getSelectionModel().getSelectedIndex()));
+    state.setOnAction(event -> refreshUnlessFilling());
+    gauge.setOnAction(event -> refreshUnlessFilling());
+    FlowPane head =
+        new FlowPane(
+            8,
+            6,
+            new Label("at"),
+            stop,
+            new Label("begun"),
+            start,
+            new Label("tires"),
+            state,
+            new Label("gauge"),
+            gauge,
+            new Label("air"),
+            air);
+    head.getStyleClass().add("asked");
+    grid.getStyleClass().add("round");
+    said.getStyleClass().add("round-said");
+    said.setMinWidth(220);
+    none.getStyleClass().add("lesser");
+    none.setWrapText(true);
+    none.managedProperty().bind(none.visibleProperty());
+    HBox side = new HBox(24, grid, said);
+    HBox.setHgrow(said, Priority.ALWAYS);
+    getChildren().addAll(head, none, side);
+    setSpacing(6);
+  }
+
+  private void refreshUnlessFilling() {
+    if (!filling) {
+      refresh();
+    }
+  }
+
+  private List<StopAdvice> stops() {
+    Advice advice = document.planned().advice();
+    return advice == null ? List.of() : advice.stops();
+  }
+
+  private Optional<Itinerary.Visit> here() {
+    List<StopAdvice> stops = stops();
+    return visit >= 0 && visit < stops.size()
+        ? Optional.of(stops.get(visit).stop().visit())
+        : Optional.empty();
+  }
+
+  private Outcome<Optional<TypedTime>> readStart(String text) {
+    Itinerary.Visit at = here().orElse(null);
+    return at == null
+        ? Outcome.of(Optional.empty())
+        : Forms.time(at.zone(), at.arrive().atZone(at.zone()).toLocalDate()).apply(text);
+  }
+
+  private void begin(@Nullable TypedTime time) {
+    begins = time;
+    refresh();
+  }
+
+  private void chosen(int index) {
+    if (!filling && index >= 0 && index != visit) {
+      go(index);
+      refresh();
+    }
+  }
+
+  /** Goes to a stop: the usual time and warmth of a round there. */
+  private void go(int index) {
+    visit = index;
+    begins = null;
+    measured = null;
+    start.drop();
+    air.put("");
+    Itinerary.Visit at = here().orElse(null);
+    if (at != null) {
+      Instant usual = Round.usualStart(at, clock.instant());
+      begins = LogEdits.at(usual, at.zone());
+      boolean cold =
+          index == 0 || !usual.isBefore(at.arrive().plus(COLD_AFTER)) || at.firstStartOfDay();
+      filling = true;
+      state.setValue((cold ? ReadingState.COLD : ReadingState.WARM).word());
+      filling = false;
+    }
+  }
+
+  /** Goes where the crew is, unless it is there. */
+  void goToCrew() {
+    Itinerary itinerary = Itinerary.of(document.trip()).valueOrNull();
+    if (itinerary != null) {
+      CrewPlace place = CrewPlace.of(document.trip(), itinerary);
+      int wanted = place.there() ? place.visit() : place.next(itinerary.visits());
+      if (wanted != visit) {
+        go(wanted);
+        refresh();
+      }
+    }
+  }
+
+  /** Shows the trip as it is now. */
+  void refresh() {
+    Trip trip = document.trip();
+    List<StopAdvice> stops = stops();
+    boolean possible = !stops.isEmpty() && !trip.rig().gauges().isEmpty();
+    none.setVisible(!possible);
+    none.setText(
+        stops.isEmpty()
+            ? "Readings can be noted as soon as the departure is typed, on the route."
+            : "Readings can be noted as soon as there is a gauge, on the rig's page.");
+    grid.setVisible(possible);
+    if (!possible) {
+      return;
+    }
+    if (visit < 0 || visit >= stops.size()) {
+      go(0);
+    }
+    filling = true;
+    List<String> names = new ArrayList<>();
+    for (StopAdvice each : stops) {
+      names.add((each.stop().visit().index() + 1) + " " + each.stop().visit().stop().place());
+    }
+    if (!stop.getItems().equals(names)) {
+      stop.getItems().setAll(names);
+    }
+    stop.getSelectionModel().select(visit);
+    List<String> gauges = trip.rig().gauges().stream().map(Gauge::name).toList();
+    if (!gauge.getItems().equals(gauges)) {
+      String before = gauge.getValue();
+      gauge.getItems().setAll(gauges);
+      gauge.setValue(gauges.contains(before) ? before : gauges.get(0));
+    }
+    filling = false;
+    TypedTime time = begins;
+    start.show(time == null ? "" : Forms.text(time));
+    layOut(trip);
+    figures();
+    RoundRow row = looked;
+    if (row != null && rows.contains(row)) {
+      looking(row);
+    }
+  }
+
+  private Optional<Round> round() {
+    TypedTime time = begins;
+    Itinerary.Visit at = here().orElse(null);
+    return time == null || at == null || gauge.getValue() == null
+        ? Optional.empty()
+        : Optional.of(new Round(at.stop().id(), time, stateChosen(), gauge.getValue(), measured));
+  }
+
+  private ReadingState stateChosen() {
+    for (ReadingState each : ReadingState.values()) {
+      if (each.word().equals(state.getValue())) {
+        return each;
+      }
+    }
+    return ReadingState.COLD;
+  }
+
+  private void layOut(Trip trip) {
+    Round round = round().orElse(null);
+    Map<WheelPosition, Tire> fitted =
+        round == null ? Map.of() : LogEdits.fittedAt(trip, round.start().instant());
+    List<Object> layout = new ArrayList<>();
+    fitted.forEach(
+        (position, tire) -> {
+          layout.add(trip.rig().shortForm(position));
+          layout.add(position);
+          layout.add(tire.id());
+        });
+    layout.add(visit);
+    layout.add(document.units());
+    if (layout.equals(laidOut)) {
+      return;
+    }
+    laidOut = layout;
+    rows.forEach(
+        row -> {
+          row.reading.retire();
+          row.setTo.retire();
+        });
+    rows.clear();
+    grid.getChildren().clear();
+    looked = null;
+    said.getChildren().clear();
+    String[] heads = {"tire", "", "should read", "reads", "off by", "then set to", ""};
+    for (int i = 0; i < heads.length; i++) {
+      Label head = new Label(heads[i]);
+      head.getStyleClass().add("table-head");
+      head.setMinWidth(USE_PREF_SIZE);
+      grid.add(head, i, 0);
+    }
+    fitted.forEach(
+        (position, tire) -> {
+          RoundRow row =
+              new RoundRow(tire.id(), position.words(), rows.size(), this::readPressure, this);
+          rows.add(row);
+          row.addTo(grid, rows.size(), trip.rig().shortForm(position));
+        });
+  }
+
+  /** A figure within the gauge's scale; zero is a flat tire. */
+  private Outcome<Optional<Entered<GaugePressure>>> readPressure(String text) {
+    Outcome<Optional<Entered<GaugePressure>>> outcome =
+        Forms.figure(QuantityKind.GAUGE_PRESSURE, document.units()).apply(text);
+    Entered<GaugePressure> figure = outcome.value().flatMap(Function.identity()).orElse(null);
+    Entered<GaugePressure> span =
+        document.trip().rig().gauge(String.valueOf(gauge.getValue())).map(Gauge::span).orElse(null);
+    boolean over =
+        figure != null && span != null && figure.value().pascals() > span.value().pascals();
+    boolean under = figure != null && figure.value().pascals() < 0;
+    return figure != null && (over || under)
+        ? Outcome.failed(
+            Problem.of(
+                ProblemCode.OUT_OF_RANGE,
+                "",
+                figure.text(),
+                "0",
+                span == null ? "the gauge's scale" : span.text()))
+        : outcome;
+  }
+
+  private void figures() {
+    Round round = round().orElse(null);
+    if (round == null) {
+      return;
+    }
+    Trip trip = document.trip();
+    UnitSystem units = document.units();
+    Trip trial = trip;
+    Map<String, ReadingCheck> real = read();
+    for (RoundRow row : rows) {
+      if (!real.containsKey(row.tire)) {
+        // What is expected does not hang on the figure.
+        trial =
+            LogEdits.with(
+                trial, reading(round, row, Entered.of(QuantityKind.GAUGE_PRESSURE, "1 psi")));
+      }
+    }
+    Map<String, ReadingCheck> checks = document.planner().checks(trial, visit);
+    for (RoundRow row : rows) {
+      ReadingCheck check = checks.get(row.tire);
+      ReadingCheck logged = real.get(row.tire);
+      row.show(
+          LiveLines.expected(check, units),
+          logged == null ? "" : LiveLines.off(logged, units),
+          LiveLines.unexpected(logged));
+      row.reading.show(logged == null ? "" : logged.reading().pressure().text());
+      row.setTo.show(setHere(row.tire));
+    }
+    for (TireAdvice advice : stops().get(visit).tires()) {
+      rows.stream()
+          .filter(row -> row.tire.equals(advice.tire().fitted().tire().id()))
+          .forEach(row -> row.show(advice.mark()));
+    }
+  }
+
+  /** The readings of this stop in the chosen state, by tire. */
+  private Map<String, ReadingCheck> read() {
+    Map<String, ReadingCheck> all = new LinkedHashMap<>();
+    for (TireAdvice advice : stops().get(visit).tires()) {
+      for (ReadingCheck check : advice.tire().readings()) {
+        if (check.reading().state() == stateChosen()) {
+          all.put(check.reading().tire(), check);
+        }
+      }
+    }
+    return all;
+  }
+
+  private String setHere(String tire) {
+    Itinerary.Visit at = here().orElse(null);
+    String text = "";
+    for (LogEvent event : document.trip().log()) {
+      if (at != null
+          && event instanceof LogEvent.Adjustment adjustment
+          && adjustment.tire().equals(tire)
+          && !event.time().instant().isBefore(at.arrive())
+          && !event.time().instant().isAfter(at.leave())) {
+        text = adjustment.to().text();
+      }
+    }
+    return text;
+  }
+
+  private LogEvent.Reading reading(Round round, RoundRow row, Entered<GaugePressure> figure) {
+    return round.reading(row.tire, row.order, figure, latest());
+  }
+
+  /** No reading of the stop is later than its departure, unless the rig is known to stand there. */
+  private @Nullable Instant latest() {
+    Itinerary.Visit at = here().orElse(null);
+    if (at == null) {
+      return null;
+    }
+    boolean noted = false;
+    for (LogEvent event : document.trip().log()) {
+      if (event instanceof LogEvent.Arrived arrived && arrived.stop().equals(at.stop().id())) {
+        noted = true;
+      } else if (event instanceof LogEvent.Left left && left.stop().equals(at.stop().id())) {
+        noted = false;
+      }
+    }
+    return noted ? null : at.leave();
+  }
+
+  @Override
+  public void read(RoundRow row, Optional<Entered<GaugePressure>> figure) {
+    Round round = round().orElse(null);
+    Trip trip = document.trip();
+    ReadingCheck before = read().get(row.tire);
+    if (round == null) {
+      return;
+    }
+    Trip cleared =
+        before == null ? trip : LogEdits.without(trip, trip.log().indexOf(before.reading()));
+    if (figure.isEmpty()) {
+      document.edit(cleared);
+    } else if (before != null) {
+      LogEvent.Reading old = before.reading();
+      document.edit(
+          LogEdits.with(
+              cleared,
+              new LogEvent.Reading(
+                  old.time(),
+                  old.tire(),
+                  figure.get(),
+                  round.gauge(),
+                  old.state(),
+                  old.air(),
+                  old.tireTemperature(),
+                  old.remarks())));
+    } else {
+      document.edit(LogEdits.with(trip, reading(round, row, figure.get())));
+    }
+  }
+
+  @Override
+  public void set(RoundRow row, Entered<GaugePressure> figure) {
+    round()
+        .ifPresent(
+            round ->
+                document.edit(
+                    LogEdits.adjusted(
+                        document.trip(),
+                        row.tire,
+                        figure,
+                        round.gauge(),
+                        round.time(row.order, latest()))));
+  }
+
+  @Override
+  public void next(RoundRow row) {
+    int index = rows.indexOf(row) + 1;
+    if (index > 0 && index < rows.size()) {
+      rows.get(index).reading.field().requestFocus();
+      rows.get(index).reading.field().selectAll();
+    }
+  }
+
+  @Override
+  public void looking(RoundRow row) {
+    looked = row;
+    Round round = round().orElse(null);
+    Entered<GaugePressure> figure =
+        readPressure(row.reading.typed()).value().flatMap(Function.identity()).orElse(null);
+    if (round == null || figure == null) {
+      said.getChildren().setAll(plain(row.words, "chosen-stop"));
+      tell(row, document.planned(), null);
+      return;
+    }
+    Trip trip = document.trip();
+    ReadingCheck before = read().get(row.tire);
+    boolean logged = before != null && before.reading().pressure().equals(figure);
+    int question = ++asked;
+    Trip trial =
+        logged
+            ? trip
+            : LogEdits.with(
+                before == null
+                    ? trip
+                    : LogEdits.without(trip, trip.log().indexOf(before.reading())),
+                reading(round, row, figure));
+    Planner planner = document.planner();
+    PlannedTrip known = document.planned();
+    int at = visit;
+    Tasks.compute(
+        () -> {
+          PlannedTrip planned = logged ? known : planner.plan(trial);
+          return Map.entry(planned, planner.checks(trial, at));
+        },
+        answer -> {
+          if (question == asked && looked == row) {
+            said.getChildren().setAll(plain(row.words, "chosen-stop"));
+            tell(row, answer.getKey(), answer.getValue());
+          }
+        });
+  }
+
+  /** What a reading means and what is to be done. */
+  private void tell(RoundRow row, PlannedTrip planned, @Nullable Map<String, ReadingCheck> checks) {
+    UnitSystem units = document.units();
+    ReadingCheck check = checks == null ? null : checks.get(row.tire);
+    if (checks != null && check != null) {
+      String off = LiveLines.off(check, units);
+      row.show(LiveLines.expected(check, units), off, LiveLines.unexpected(check));
+      said.getChildren()
+          .add(
+              plain(
+                  off.isEmpty()
+                      ? "The first reading of this tire: from here on its pressure is forecast."
+                      : "Should read "
+                          + LiveLines.expected(check, units)
+                          + " "
+                          + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
+                          + " in 9 of 10 cases; off by "
+                          + off,
+                  "figure-line"));
+      String mates = LiveLines.mates(check, mates(row, checks), units);
+      if (!mates.isEmpty()) {
+        said.getChildren().add(plain(mates, "figure-line"));
+      }
+    }
+    Advice advice = planned.advice();
+    if (advice == null || visit >= advice.stops().size()) {
+      return;
+    }
+    boolean acts = false;
+    for (TireAdvice tire : advice.stops().get(visit).tires()) {
+      if (!tire.tire().fitted().tire().id().equals(row.tire)) {
+        continue;
+      }
+      row.show(tire.mark());
+      for (Reason reason : tire.reasons()) {
+        Label text = plain(reason.text().in(units), "figure-line");
+        HBox line = new HBox(6, new MarkShape(reason.mark()), text);
+        HBox.setHgrow(text, Priority.ALWAYS);
+        line.getStyleClass()
+            .addAll("task", "task-" + reason.mark().name().toLowerCase(Locale.ROOT));
+        said.getChildren().add(line);
+        acts = acts || reason.mark() == Mark.ADJUST || reason.mark() == Mark.HOLD;
+      }
+    }
+    if (acts) {
+      said.getChildren().add(plain(Ledger.CAUTIONS.get(1), "lesser"));
+      said.getChildren().add(plain(Ledger.CAUTIONS.get(2), "lesser"));
+      said.getChildren().add(plain(Ledger.CAUTIONS.get(3), "lesser"));
+    }
+  }
+
+  private Map<String, ReadingCheck> mates(RoundRow row, Map<String, ReadingCheck> checks) {
+    Map<String, ReadingCheck> mates = new LinkedHashMap<>();
+    Round round = round().orElse(null);
+    if (round == null) {
+      return mates;
+    }
+    Map<WheelPosition, Tire> fitted = LogEdits.fittedAt(document.trip(), round.start().instant());
+    WheelPosition own =
+        LogEdits.positionOf(document.trip(), row.tire, round.start().instant()).orElse(null);
+    fitted.forEach(
+        (position, tire) -> {
+          ReadingCheck check = checks.get(tire.id());
+          if (own != null
+              && position.axle().equals(own.axle())
+              && !position.equals(own)
+              && check != null) {
+            mates.put(document.trip().rig().shortForm(position), check);
+          }
+        });
+    return mates;
+  }
+
+  private static Label plain(String text, String styleClass) {
+    Label label = new Label(text);
+    label.getStyleClass().add(styleClass);
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
+    label.setMaxWidth(Double.MAX_VALUE);
+    return label;
+  }
+
+  /** When the round is begun, for what else is noted at its stop. */
+  Optional<TypedTime> time() {
+    return Optional.ofNullable(begins);
+  }
+}

@@ -1,0 +1,137 @@
+package dawngauge.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.Trip;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+
+/** On the road: a round by keyboard, actual times by one key, wheels and notes. */
+class ReadingsWindowTest extends WindowTest {
+
+  private OpenWindow readings(Trip trip) {
+    OpenWindow open = open(trip);
+    open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT5);
+    open.until(
+        "the page is there",
+        () ->
+            !open.nodes(TextField.class, field -> spoken(field).startsWith("Reading of"))
+                .isEmpty());
+    return open;
+  }
+
+  private static String spoken(Node node) {
+    return String.valueOf(node.getAccessibleText());
+  }
+
+  private static List<LogEvent.Reading> warm(OpenWindow open) {
+    return open.document.trip().log().stream()
+        .filter(LogEvent.Reading.class::isInstance)
+        .map(LogEvent.Reading.class::cast)
+        .filter(reading -> reading.state() == ReadingState.WARM)
+        .toList();
+  }
+
+  private static void goTo(OpenWindow open, String stop) {
+    open.run(
+        () -> {
+          @SuppressWarnings("unchecked")
+          ChoiceBox<String> box =
+              (ChoiceBox<String>)
+                  open.nodes(ChoiceBox.class, b -> spoken(b).equals("Stop of the round")).get(0);
+          box.setValue(stop);
+        });
+  }
+
+  @Test
+  void tenTiresAreReadByFigureAndEnterAloneAndTheLowOneSaysWhatToDoNow() {
+    OpenWindow open = readings(demo());
+    goTo(open, "2 Walsenburg CO");
+    List<TextField> fields =
+        open.nodes(TextField.class, field -> spoken(field).startsWith("Reading of"));
+    assertThat(fields).hasSize(10);
+    open.focus(fields.get(0));
+    FxRobot robot = new FxRobot();
+    for (String figure : List.of("64", "64", "70", "64", "70", "70", "86", "86", "86")) {
+      robot.write(figure, 0);
+      open.keys(KeyCode.ENTER);
+    }
+    open.until("the last one has the keyboard", () -> fields.get(9).isFocused());
+    assertThat(warm(open)).hasSize(9);
+    assertThat(warm(open).get(0).pressure().text()).isEqualTo("64 psi");
+    // One minute a tire from five minutes after the arrival at 07:13 on.
+    assertThat(warm(open).get(0).time().text()).startsWith("2027-04-06T07:17");
+    assertThat(warm(open).get(8).time().text()).startsWith("2027-04-06T07:25");
+
+    // 58 warm is less than 80 % of 80 cold: live, before it is taken.
+    robot.write("58", 0);
+    open.until(
+        "what to do is told",
+        () ->
+            open.texts("figure-line").stream().anyMatch(text -> text.contains("do not just add")));
+    assertThat(open.texts("figure-line").toString()).contains("this one alone is lower");
+    assertThat(warm(open)).hasSize(9);
+    open.keys(KeyCode.ENTER);
+    open.until("it is taken", () -> warm(open).size() == 10);
+    open.keys(KeyCode.SHORTCUT, KeyCode.Z);
+    open.until("and undone", () -> warm(open).size() == 9);
+  }
+
+  @Test
+  void aFigureBeyondTheScaleOfTheGaugeIsRefusedAndAnEmptiedOneGoes() {
+    OpenWindow open = readings(demo());
+    int before = open.document.trip().log().size();
+    open.write("Reading of pickup axle 1 left", "999");
+    open.keys(KeyCode.TAB);
+    open.until("it is refused", () -> open.texts("field-error").size() == 1);
+    assertThat(open.texts("field-error").get(0)).contains("999 psi", "203.05 psi");
+    open.write("Reading of pickup axle 1 left", "");
+    open.keys(KeyCode.TAB);
+    open.until("the reading is gone", () -> open.document.trip().log().size() == before - 1);
+  }
+
+  @Test
+  void leavingAndArrivingAreNotedByOneKeyAndTheRestShifts() {
+    // The clock of the test says 12:00 UTC, 06:00 in Alamosa: a quarter of an hour late.
+    OpenWindow open = readings(demo());
+    open.keys(KeyCode.F8);
+    open.until(
+        "it is on the way",
+        () ->
+            open.texts("crew-where")
+                .toString()
+                .contains("On the way to Walsenburg CO since 06:00"));
+    open.until(
+        "it is told that it is late",
+        () ->
+            open.texts("crew-changed")
+                .toString()
+                .contains("15 min later than this morning's plan"));
+    assertThat(open.document.trip().log().get(open.document.trip().log().size() - 1))
+        .isInstanceOf(LogEvent.Left.class);
+    open.keys(KeyCode.SHORTCUT, KeyCode.Z);
+    open.until(
+        "undone", () -> open.texts("crew-where").toString().contains("At Alamosa CO, not left"));
+  }
+
+  @Test
+  void aWheelIsChangedAndANoteIsTaken() {
+    OpenWindow open = readings(demo());
+    open.press(open.buttons("Wheel changed").get(0));
+    open.until(
+        "it is in the log",
+        () -> open.texts("log-line").stream().anyMatch(text -> text.contains("S1 on")));
+    open.write("Note", "nail in the tread");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "the note too",
+        () -> open.texts("log-line").stream().anyMatch(text -> text.equals("nail in the tread")));
+  }
+}
