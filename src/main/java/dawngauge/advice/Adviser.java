@@ -58,6 +58,7 @@ public final class Adviser {
           tires = goingDown(tires, loss, judgement);
         }
       }
+      tires = HotTires.told(tires);
       stops.add(new StopAdvice(stop, tires, offers(stop, judgement), LegCautions.of(stop, tires)));
     }
     return new Advice(forecast, stops, judgement.tracks());

@@ -55,6 +55,11 @@ public final class Forecaster {
     return new Forecaster(trip, itinerary, ambient, options, new Loads(trip, offer, part));
   }
 
+  /** The same times and air for a trip whose tires or log are others. */
+  Forecaster with(Trip other) {
+    return new Forecaster(other, itinerary, ambient, options);
+  }
+
   /** The trip. */
   public Trip trip() {
     return trip;

@@ -14,6 +14,7 @@ import dawngauge.trip.LogEvent;
  * @param rolledSinceSound whether the tire rolled since its last reading
  * @param fillExpected fill expected just before it, in pascal per kelvin; NaN for the first
  * @param fillKnown fill that is known from it on
+ * @param airKelvins temperature of the air around as expected
  * @param airPressure pressure of the air around, in pascal
  * @param repeatSigma repeatability of the gauge, one standard deviation
  * @param airSigma of the air's temperature then, in kelvin
@@ -28,6 +29,7 @@ public record ReadingCheck(
     boolean rolledSinceSound,
     double fillExpected,
     double fillKnown,
+    double airKelvins,
     double airPressure,
     double repeatSigma,
     double airSigma,
@@ -41,6 +43,14 @@ public record ReadingCheck(
   /** How much more than expected the gauge showed; NaN for the first. */
   public double off() {
     return reading.pressure().value().pascals() - expected;
+  }
+
+  /**
+   * How much warmer than the air the tire was by this reading and the air that was in it before it;
+   * in kelvin, NaN for the first.
+   */
+  public double warmthRead() {
+    return (reading.pressure().value().pascals() + airPressure) / fillExpected - airKelvins;
   }
 
   /** How far it lies from what was expected, in standard deviations; 0 for the first. */

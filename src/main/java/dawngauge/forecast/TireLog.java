@@ -59,6 +59,7 @@ final class TireLog {
             state.rolledSinceReading() || state.origin() == null,
             expected == null ? Double.NaN : expected.fill(),
             known.fill(),
+            timeline.air[node],
             timeline.pressure[node],
             found.repeatSigma(),
             found.airSigma(),

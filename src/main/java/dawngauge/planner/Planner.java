@@ -24,7 +24,10 @@ import dawngauge.fitness.Defect;
 import dawngauge.fitness.FitnessCheck;
 import dawngauge.forecast.ForecastOptions;
 import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.HeatFit;
 import dawngauge.forecast.ReadingCheck;
+import dawngauge.forecast.TireLoss;
+import dawngauge.forecast.Track;
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.Estimate;
 import dawngauge.geo.Gazetteer;
@@ -314,6 +317,24 @@ public final class Planner {
                       .forEach(check -> checks.put(check.reading().tire(), check)));
     }
     return checks;
+  }
+
+  /** How much more or less than modelled each tire warms up, by its warm readings. */
+  public List<HeatFit> heatFits(Trip trip) {
+    return forecaster(trip, WhatIf.NOTHING).value().map(HeatFit::of).orElse(List.of());
+  }
+
+  /** Tires that went down by their cold readings, beyond chance. */
+  public List<TireLoss> losses(Trip trip) {
+    Forecaster forecaster = forecaster(trip, WhatIf.NOTHING).valueOrNull();
+    if (forecaster == null) {
+      return List.of();
+    }
+    Map<WheelPosition, Track> tracks = new LinkedHashMap<>();
+    for (WheelPosition position : trip.rig().positions()) {
+      forecaster.track(position).ifPresent(track -> tracks.put(position, track));
+    }
+    return TireLoss.of(trip, tracks);
   }
 
   /** The trip as it was planned at the last start of a day that the log knows of. */

@@ -55,4 +55,14 @@ public record Tire(
   public Tire {
     damage = Set.copyOf(damage);
   }
+
+  /** The same tire with another heat factor. */
+  public Tire withHeatFactor(double factor) {
+    return new Tire(id, type, dateCode, tread, factor, lossPerDay, damage, remarks);
+  }
+
+  /** The same tire with another known leak, or none. */
+  public Tire withLossPerDay(@Nullable Entered<GaugePressure> loss) {
+    return new Tire(id, type, dateCode, tread, heatFactor, loss, damage, remarks);
+  }
 }

@@ -13,6 +13,7 @@ public final class ReadingsView extends BorderPane {
 
   private final RoundPane round;
   private final LogPane log;
+  private final FoundPane found;
   private final MorningPane morning;
   private boolean stale = true;
 
@@ -25,12 +26,16 @@ public final class ReadingsView extends BorderPane {
   public ReadingsView(TripDocument document, Clock clock, Crew crew) {
     round = new RoundPane(document, clock);
     log = new LogPane(document, round::time);
+    found = new FoundPane(document);
     morning = new MorningPane(document, crew::thisMorning);
     TitledPane compared = section("This morning's plan beside now", morning);
     compared.setExpanded(false);
     VBox page =
         new VBox(
-            section("A round with the gauge", round), section("Noted on the way", log), compared);
+            section("A round with the gauge", round),
+            section("Found by the readings", found),
+            section("Noted on the way", log),
+            compared);
     page.getStyleClass().add("readings");
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
@@ -69,6 +74,7 @@ public final class ReadingsView extends BorderPane {
   private void refresh() {
     stale = false;
     round.refresh();
+    found.refresh();
     log.refresh();
     morning.refresh();
   }

@@ -1,0 +1,160 @@
+package dawngauge.forecast;
+
+import dawngauge.physics.WarmUp;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Unit;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.RigEdits;
+import dawngauge.trip.Tire;
+import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How much more or less than modelled a tire warms up, by its warm readings. Only those count that
+ * have a cold reading of the same tire on the same day before them, and nothing set between. Before
+ * any reading the factor is 1 ± 0.25; a reading moves it as far as it is sure.
+ *
+ * @param tire id of the tire
+ * @param position where it stood at the last of the readings
+ * @param before the factor the trip has now
+ * @param factor the factor by the readings
+ * @param sigma one standard deviation of it
+ * @param readings how many count
+ */
+public record HeatFit(
+    String tire, WheelPosition position, double before, double factor, double sigma, int readings) {
+
+  /** Outside of these nothing is offered: it would be a fault that is learned. */
+  private static final double LEAST = 0.6;
+
+  private static final double MOST = 1.4;
+
+  /** A smaller change is none; ours. */
+  private static final double NEWS = 0.05;
+
+  /** Where a factor of one more changes a reading by less, it tells nothing; in pascal, ours. */
+  private static final double LEAST_SLOPE = GaugePressure.of(2, Unit.PSI).pascals();
+
+  private static final double STEP = 0.5;
+
+  /** Whether it may be offered to the user. */
+  public boolean offered() {
+    return factor >= LEAST && factor <= MOST && Math.abs(factor - before) >= NEWS;
+  }
+
+  /** Whether it is so far off that a fault is likelier than a trait. */
+  public boolean beyond() {
+    return factor < LEAST || factor > MOST;
+  }
+
+  /** The factors of all tires that have readings for them, in walking order. */
+  public static List<HeatFit> of(Forecaster forecaster) {
+    List<HeatFit> fits = new ArrayList<>();
+    Trip trip = forecaster.trip();
+    for (WheelPosition position : trip.rig().positions()) {
+      trip.rig()
+          .fittedAt(position)
+          .flatMap(tire -> fit(forecaster, position, tire))
+          .ifPresent(fits::add);
+    }
+    return fits;
+  }
+
+  private static Optional<HeatFit> fit(Forecaster forecaster, WheelPosition position, Tire tire) {
+    double sureness = 1 / (WarmUp.RISE_SPREAD * WarmUp.RISE_SPREAD);
+    double sum = sureness;
+    int count = 0;
+    for (LogEvent.Reading reading : counting(forecaster.trip(), tire.id())) {
+      Trip alone = withoutOtherWarm(forecaster.trip(), reading);
+      double now = tire.heatFactor();
+      ReadingCheck plain = check(forecaster, alone, position, reading);
+      ReadingCheck hotter =
+          check(
+              forecaster,
+              RigEdits.withTire(alone, tire.withHeatFactor(now + STEP)),
+              position,
+              reading);
+      if (plain == null || hotter == null || plain.first()) {
+        continue;
+      }
+      double slope = (hotter.expected() - plain.expected()) / STEP;
+      if (!(slope > LEAST_SLOPE)) {
+        continue;
+      }
+      double seen = now + plain.off() / slope;
+      double byRise = WarmUp.RISE_SPREAD * now * slope;
+      double rest = plain.sigma() * plain.sigma() - byRise * byRise;
+      double least = 2 * plain.repeatSigma() * plain.repeatSigma();
+      double weight = slope * slope / Math.max(rest, least);
+      sureness += weight;
+      sum += weight * seen;
+      count++;
+    }
+    return count == 0
+        ? Optional.empty()
+        : Optional.of(
+            new HeatFit(
+                tire.id(),
+                position,
+                tire.heatFactor(),
+                sum / sureness,
+                Math.sqrt(1 / sureness),
+                count));
+  }
+
+  /** Warm readings that have a cold one the same day before, nothing set and no wheel changed. */
+  private static List<LogEvent.Reading> counting(Trip trip, String tire) {
+    List<LogEvent.Reading> counting = new ArrayList<>();
+    LocalDate coldOn = null;
+    for (LogEvent event : trip.log()) {
+      LocalDate day = event.time().time().toLocalDate();
+      if (event instanceof LogEvent.Reading reading && reading.tire().equals(tire)) {
+        if (reading.state() == ReadingState.COLD) {
+          coldOn = day;
+        } else if (reading.state() == ReadingState.WARM && day.equals(coldOn)) {
+          counting.add(reading);
+        }
+      } else if ((event instanceof LogEvent.Adjustment set && set.tire().equals(tire))
+          || (event instanceof LogEvent.TireChange change
+              && (change.on().equals(tire) || change.off().equals(tire)))) {
+        coldOn = null;
+      }
+    }
+    return counting;
+  }
+
+  /** Else one warm reading would tell what the next is to show. */
+  private static Trip withoutOtherWarm(Trip trip, LogEvent.Reading one) {
+    return trip.withLog(
+        trip.log().stream()
+            .filter(
+                event ->
+                    event.equals(one)
+                        || !(event instanceof LogEvent.Reading reading
+                            && reading.tire().equals(one.tire())
+                            && reading.state() != ReadingState.COLD))
+            .toList());
+  }
+
+  private static @Nullable ReadingCheck check(
+      Forecaster forecaster, Trip trip, WheelPosition position, LogEvent.Reading reading) {
+    Track track = forecaster.with(trip).track(position).orElse(null);
+    if (track == null) {
+      return null;
+    }
+    for (TireAtStop at : track.stops()) {
+      for (ReadingCheck check : at.readings()) {
+        if (check.reading().equals(reading)) {
+          return check;
+        }
+      }
+    }
+    return null;
+  }
+}

@@ -1,0 +1,97 @@
+package dawngauge.forecast;
+
+import static dawngauge.testdata.Forecasts.psi;
+import static dawngauge.testdata.StopBuilder.stop;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dawngauge.testdata.Forecasts;
+import dawngauge.testdata.RigBuilder;
+import dawngauge.testdata.Trips;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.RigEdits;
+import dawngauge.trip.Tire;
+import dawngauge.trip.Trip;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+/** The heat factor by warm readings. */
+class HeatFitTest {
+
+  private static Trips day() {
+    return Trips.of(RigBuilder.trailer())
+        .stop(stop("home").leaves("2027-06-01T06:00Z").steady("60 °F"))
+        .leg("120 mi", "60 mph")
+        .stop(stop("noon").stays(Duration.ofHours(1)).steady("60 °F"))
+        .leg("120 mi", "60 mph")
+        .stop(stop("end").stays(Duration.ofHours(6)).steady("60 °F"));
+  }
+
+  /** What tire 1 would read on arriving at noon with a heat factor. */
+  private static double warm(double factor) {
+    Trip trip = day().readAll("2027-06-01T05:50Z", "80 psi").trip();
+    Tire tire = trip.rig().tire("T1").orElseThrow();
+    Trip other = RigEdits.withTire(trip, tire.withHeatFactor(factor));
+    Moment arrival = Forecasts.first(other).get(1).arrival();
+    return psi(Forecasts.known(arrival).reading());
+  }
+
+  private static List<HeatFit> fits(String pressure) {
+    return HeatFit.of(
+        Forecasts.forecaster(
+            day()
+                .readAll("2027-06-01T05:50Z", "80 psi")
+                .read("2027-06-01T08:00Z", "T1", pressure, "hand", ReadingState.WARM)
+                .trip()));
+  }
+
+  @Test
+  void aReadingAsModelledLeavesTheFactor() {
+    HeatFit fit = fits(String.format(Locale.ROOT, "%.3f psi", warm(1))).get(0);
+    assertThat(fit.tire()).isEqualTo("T1");
+    assertThat(fit.factor()).isCloseTo(1, within(0.001));
+    assertThat(fit.offered()).isFalse();
+    assertThat(fit.sigma()).isLessThan(0.25);
+  }
+
+  /**
+   * A reading as by a factor of 1.3 moves it by the part that its weight has beside the prior: with
+   * the slope s in psi by factor and a spread of the reading without that of the rise, the factor
+   * is (1/0.25² + w·1.3)/(1/0.25² + w), and its own spread tells w: 1/σ² = 1/0.25² + w.
+   */
+  @Test
+  void aHotterReadingMovesItAsFarAsItIsSure() {
+    HeatFit fit = fits(String.format(Locale.ROOT, "%.3f psi", warm(1.3))).get(0);
+    double weight = 1 / (fit.sigma() * fit.sigma()) - 16;
+    assertThat(weight).isPositive();
+    assertThat(fit.factor()).isCloseTo((16 + weight * 1.3) / (16 + weight), within(0.002));
+    assertThat(fit.factor()).isBetween(1.05, 1.3);
+    assertThat(fit.offered()).isTrue();
+  }
+
+  @Test
+  void aFaultIsNotLearned() {
+    HeatFit fit = fits(String.format(Locale.ROOT, "%.1f psi", warm(3.5))).get(0);
+    assertThat(fit.offered()).isFalse();
+    assertThat(fit.beyond()).isTrue();
+  }
+
+  @Test
+  void withoutAColdReadingOfTheDayOrWithAirSetBetweenNothingIsFitted() {
+    Trips without = day().read("2027-06-01T08:00Z", "T1", "86 psi", "hand", ReadingState.WARM);
+    assertThat(HeatFit.of(Forecasts.forecaster(without.trip()))).isEmpty();
+    Trips set =
+        day()
+            .readAll("2027-06-01T05:50Z", "80 psi")
+            .adjust("2027-06-01T05:55Z", "T1", "78 psi")
+            .read("2027-06-01T08:00Z", "T1", "84 psi", "hand", ReadingState.WARM);
+    assertThat(HeatFit.of(Forecasts.forecaster(set.trip()))).isEmpty();
+    Trips sun =
+        day()
+            .readAll("2027-06-01T05:50Z", "80 psi")
+            .read("2027-06-01T08:00Z", "T1", "88 psi", "hand", ReadingState.COLD_IN_SUN);
+    assertThat(HeatFit.of(Forecasts.forecaster(sun.trip()))).isEmpty();
+  }
+}
