@@ -128,6 +128,7 @@ class ArchitectureTest {
         Arguments.of("Swing", SideRules.SWING),
         Arguments.of("Awt", SideRules.SWING),
         Arguments.of("Tracks", SideRules.GPX),
+        Arguments.of("Tables", SideRules.CSV),
         Arguments.of("Calendars", SideRules.CALENDAR),
         Arguments.of("PaperSheet", SideRules.PDF),
         Arguments.of("Sun", SideRules.SUNCALC),

@@ -49,6 +49,9 @@ final class SideRules {
           "dawngauge.feed..",
           "dawngauge.settings..",
           "dawngauge.report..");
+  static final ArchRule CSV =
+      only(resideInAnyPackage("de.siegmar.fastcsv.."), "dawngauge.exchange..");
+
   static final ArchRule GPX = only(resideInAnyPackage("io.jenetics.jpx.."), "dawngauge.exchange..");
   static final ArchRule CALENDAR = only(resideInAnyPackage("biweekly.."), "dawngauge.report..");
   static final ArchRule PDF = only(resideInAnyPackage("com.lowagie.."), "dawngauge.report..");
@@ -99,6 +102,7 @@ final class SideRules {
           SWING,
           JACKSON,
           GPX,
+          CSV,
           CALENDAR,
           PDF,
           SUNCALC,

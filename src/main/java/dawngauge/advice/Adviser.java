@@ -8,15 +8,13 @@ import dawngauge.forecast.StopForecast;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.TireLoss;
 import dawngauge.forecast.Track;
+import dawngauge.trip.CrewPlace;
 import dawngauge.trip.LoadChange;
-import dawngauge.trip.LogEvent;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -107,17 +105,12 @@ public final class Adviser {
       seats.forEach(
           (position, seat) ->
               seat.mate = seats.get(new WheelPosition(position.axle(), position.slot().mate())));
-      Set<String> left = new HashSet<>();
-      for (LogEvent event : forecaster.trip().log()) {
-        if (event instanceof LogEvent.Left gone) {
-          left.add(gone.stop());
-        }
-      }
+      CrewPlace crew = CrewPlace.of(forecaster.trip(), forecaster.itinerary());
       List<List<TireAdvice>> byStop = new ArrayList<>();
       int count = forecaster.itinerary().visits().size();
       for (int visit = 0; visit < count; visit++) {
         List<TireAdvice> tires = new ArrayList<>(seats.size());
-        boolean over = left.contains(forecaster.itinerary().visits().get(visit).stop().id());
+        boolean over = crew.hasLeft(visit);
         for (Seat seat : seats.values()) {
           tires.add(seat.judge(visit, over));
         }

@@ -35,7 +35,7 @@ public record HeatFit(
 
   private static final double MOST = 1.4;
 
-  /** A smaller change is none; ours. */
+  /** A smaller change is none, nor is one within its own spread; ours. */
   private static final double NEWS = 0.05;
 
   /** Where a factor of one more changes a reading by less, it tells nothing; in pascal, ours. */
@@ -45,7 +45,7 @@ public record HeatFit(
 
   /** Whether it may be offered to the user. */
   public boolean offered() {
-    return factor >= LEAST && factor <= MOST && Math.abs(factor - before) >= NEWS;
+    return factor >= LEAST && factor <= MOST && Math.abs(factor - before) >= Math.max(NEWS, sigma);
   }
 
   /** Whether it is so far off that a fault is likelier than a trait. */

@@ -87,11 +87,18 @@ public record TireLoss(
     private final Map<Integer, Double> lost = new HashMap<>();
 
     private final List<Instant> set = new ArrayList<>();
+
+    /** Stops at which a setting is only taken as done: what was lost is not known over them. */
+    private final List<Integer> assumed = new ArrayList<>();
+
     private String tire = "";
 
     Rounds(Trip trip, Track track) {
       double sum = 0;
       for (TireAtStop at : track.stops()) {
+        if (at.setting() != null) {
+          assumed.add(at.visit());
+        }
         for (ReadingCheck check : at.readings()) {
           if (!check.reading().tire().equals(tire)) {
             tire = check.reading().tire();
@@ -117,6 +124,12 @@ public record TireLoss(
       return set.stream().anyMatch(time -> !time.isBefore(from) && !time.isAfter(to));
     }
 
+    private boolean knownOver(int from, int to) {
+      return cold.containsKey(from)
+          && cold.containsKey(to)
+          && assumed.stream().noneMatch(visit -> visit >= from && visit < to);
+    }
+
     Optional<TireLoss> loss(WheelPosition position, Map<WheelPosition, Rounds> all) {
       List<Integer> visits = new ArrayList<>(cold.keySet());
       if (visits.size() < 2) {
@@ -126,9 +139,10 @@ public record TireLoss(
       ReadingCheck last = known(to);
       visits.removeIf(
           visit ->
-              setBetween(known(visit), last)
+              !knownOver(visit, to)
+                  || setBetween(known(visit), last)
                   || !known(visit).reading().gauge().equals(last.reading().gauge()));
-      if (visits.size() < 2) {
+      if (visits.size() < 2 || visits.get(visits.size() - 1) != to) {
         return Optional.empty();
       }
       int from = visits.get(0);
@@ -187,7 +201,7 @@ public record TireLoss(
       return all.entrySet().stream()
           .filter(entry -> !entry.getKey().equals(position))
           .map(Map.Entry::getValue)
-          .filter(other -> other.cold.containsKey(from) && other.cold.containsKey(to))
+          .filter(other -> other.knownOver(from, to))
           .mapToDouble(other -> other.lostBetween(from, to))
           .toArray();
     }

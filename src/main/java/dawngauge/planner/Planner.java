@@ -20,6 +20,7 @@ import dawngauge.ambient.WeatherFill;
 import dawngauge.ambient.WeatherService;
 import dawngauge.ambient.WhatIf;
 import dawngauge.exchange.GpxFile;
+import dawngauge.exchange.ReadingsCsv;
 import dawngauge.fitness.Defect;
 import dawngauge.fitness.FitnessCheck;
 import dawngauge.forecast.ForecastOptions;
@@ -45,6 +46,9 @@ import dawngauge.trip.LogEvent;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
 import dawngauge.trip.StopEdits;
+import dawngauge.trip.TableHead;
+import dawngauge.trip.TableLayout;
+import dawngauge.trip.TableReadings;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.tripfile.SafeFile;
@@ -164,6 +168,20 @@ public final class Planner {
   /** Lines of somebody else's GPX file; the problems tell what was left out of them. */
   public Outcome<List<TrackLine>> tracks(Path file) {
     return GpxFile.open(file);
+  }
+
+  /** How a table of readings begins. */
+  public Outcome<TableHead> table(Path file) {
+    return ReadingsCsv.head(file);
+  }
+
+  /** Reads a table of readings for a trip; nothing of the trip is changed. */
+  public Outcome<TableReadings> readings(
+      Path file, TableHead head, TableLayout layout, Trip trip, TableReadings.Progress progress) {
+    Outcome<Itinerary> itinerary = Itinerary.of(trip);
+    return itinerary.hasValue()
+        ? ReadingsCsv.read(file, head, layout, trip, itinerary.get(), progress)
+        : Outcome.failed(itinerary.problems());
   }
 
   /** A trip's route for other programs, as GPX. */

@@ -269,6 +269,8 @@ public enum ProblemCode {
   NO_GPX_ROUTE(
       Severity.ERROR,
       "no route can be taken from this file: {0}; choose a GPX file with a track or" + " a route"),
+  NO_READINGS_TABLE(
+      Severity.ERROR, "no readings can be taken from it: {0}; write it as text with a header row"),
   GPX_POINT_LEFT_OUT(Severity.NOTE, "left out: {0} is no place on the earth"),
   GPX_POINTS_LEFT_OUT(Severity.NOTE, "and {0} more points were left out"),
   WISH_TWICE(

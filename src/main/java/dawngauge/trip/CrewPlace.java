@@ -35,6 +35,11 @@ public record CrewPlace(int visit, boolean there, Instant since, boolean noted) 
     return place;
   }
 
+  /** Whether the rig has left a stop by the log, noted there or further on. */
+  public boolean hasLeft(int index) {
+    return noted && (index < visit || (index == visit && !there));
+  }
+
   /**
    * Index of the stop that comes next: places that are only passed are not stopped at. The last
    * stop has none, and gives itself.

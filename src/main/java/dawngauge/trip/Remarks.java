@@ -18,4 +18,9 @@ public record Remarks(@Nullable String note, Map<String, String> extras) {
   public Remarks {
     extras = Map.copyOf(extras);
   }
+
+  /** The same with another note. */
+  public Remarks withNote(String text) {
+    return new Remarks(text, extras);
+  }
 }

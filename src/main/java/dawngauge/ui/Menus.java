@@ -33,7 +33,7 @@ final class Menus {
           + " public domain; MET Norway, CC BY 4.0.\n\n"
           + "Built on OpenJFX (GPL v2 with Classpath Exception), AtlantaFX (MIT), Jackson, picocli,"
           + " Hipparchus, OkHttp, jpx and commons-suncalc (Apache 2.0), directories (MPL 2.0), OpenPDF and JXMapViewer2 (LGPL 2.1)"
-          + " and biweekly (BSD). The sheet is set in the DejaVu fonts.\n\n";
+          + " and biweekly (BSD), and FastCSV (MIT). The sheet is set in the DejaVu fonts.\n\n";
 
   private final PlannerWindow window;
   private final TripDocument document;

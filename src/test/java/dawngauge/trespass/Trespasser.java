@@ -51,6 +51,12 @@ final class Trespasser {
     }
   }
 
+  static final class Tables {
+    Object reader() {
+      return de.siegmar.fastcsv.reader.CsvReader.builder();
+    }
+  }
+
   static final class Calendars {
     Object calendar() {
       return new biweekly.ICalendar();

@@ -58,8 +58,22 @@ final class FoundPane extends VBox {
           for (TireLoss loss : planner.losses(trip)) {
             found.add(lost(trip, loss));
           }
+          List<String> asModelled = new ArrayList<>();
           for (HeatFit fit : planner.heatFits(trip)) {
-            found.add(heat(planner, trip, now, fit));
+            if (fit.offered() || fit.beyond()) {
+              found.add(heat(planner, trip, now, fit));
+            } else {
+              asModelled.add(trip.rig().shortForm(fit.position()));
+            }
+          }
+          if (!asModelled.isEmpty()) {
+            found.add(
+                new Found(
+                    "As warm as modelled, by what warm readings there are: "
+                        + String.join(", ", asModelled)
+                        + ".",
+                    "",
+                    trip));
           }
           return found;
         },
