@@ -2,6 +2,7 @@ package dawngauge.planner;
 
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
+import dawngauge.settings.TableLayoutsFile;
 import dawngauge.settings.UserState;
 import dawngauge.settings.UserStateFile;
 import dawngauge.trip.Rig;
@@ -23,6 +24,7 @@ public final class UserDesk {
   private final UserStateFile stateFile;
   private final Recovery recovery;
   private final KeptRigs rigs;
+  private final TableLayoutsFile layouts;
   private final Clock clock;
   private UserState state;
 
@@ -39,6 +41,7 @@ public final class UserDesk {
     this.stateFile = new UserStateFile(folder);
     this.recovery = new Recovery(folder.resolve("unsaved"), process, runs);
     this.rigs = new KeptRigs(folder.resolve("rigs"));
+    this.layouts = new TableLayoutsFile(folder);
     this.state = stateFile.load();
   }
 
@@ -124,6 +127,16 @@ public final class UserDesk {
                 all.stream()
                     .map(kept -> new KeptRig(kept.name(), kept.kept(), kept.rig()))
                     .toList());
+  }
+
+  /** What was said of a table with such columns before. */
+  public Optional<String> tableLayout(String columns) {
+    return layouts.layout(columns);
+  }
+
+  /** Remembers what was said of a table with such columns. */
+  public void keepTableLayout(String columns, String layout) {
+    layouts.keep(columns, layout);
   }
 
   /** Deletes a kept rig. */

@@ -186,7 +186,9 @@ final class Menus {
         null,
         item("Arrived now", "F7", window::arrivedNow),
         item("Left now", "F8", window::leftNow),
-        item("Note readings", "F9", window::showReadings));
+        item("Note readings", "F9", window::showReadings),
+        new SeparatorMenuItem(),
+        item("Take readings from a table (CSV)…", "", window::takeTable));
   }
 
   private Menu sizes() {

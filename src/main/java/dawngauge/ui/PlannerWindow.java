@@ -74,6 +74,7 @@ public final class PlannerWindow {
   private final RouteView route;
   private final RigView rig;
   private final EarlierTrips earlier;
+  private final TableFiles tables;
   private final BorderPane root;
   private final ToggleGroup places = new ToggleGroup();
   private final ToggleButton routeButton = place("Route");
@@ -122,6 +123,7 @@ public final class PlannerWindow {
     this.papers = new RoadPapers(document, weather, asker, notices);
     this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);
     this.earlier = new EarlierTrips(document, desk, asker, notices, rig, this::showRig);
+    this.tables = new TableFiles(document, desk, asker, notices, readings, this::showReadings);
     KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices, earlier);
     places.selectedToggleProperty().addListener(change -> showPlace());
     places.selectToggle(
@@ -316,6 +318,11 @@ public final class PlannerWindow {
     places.selectToggle(readingsButton);
   }
 
+  /** Asks for a table of readings. */
+  void takeTable() {
+    tables.take();
+  }
+
   /** Notes an arrival at the next stop now. */
   void arrivedNow() {
     crew.arrivedNow();
@@ -490,6 +497,8 @@ public final class PlannerWindow {
     Path file = dropped.get(0).toPath();
     if (TrackFiles.takes(file)) {
       tracks.take(file);
+    } else if (TableFiles.takes(file)) {
+      tables.take(file);
     } else if (files.mayLeave()) {
       open(file);
     }

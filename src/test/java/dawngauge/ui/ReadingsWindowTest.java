@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
@@ -133,5 +137,46 @@ class ReadingsWindowTest extends WindowTest {
     open.until(
         "the note too",
         () -> open.texts("log-line").stream().anyMatch(text -> text.equals("nail in the tread")));
+  }
+
+  @Test
+  void aTableOfOursIsTakenAndWhatIsNotSoundIsListed() throws IOException {
+    OpenWindow open = readings(demo());
+    int before = open.document.trip().log().size();
+    Path file =
+        Files.writeString(
+            folder.resolve("round.csv"),
+            """
+            time,tire,pressure,state
+            2027-04-06 07:20,t1l,86,warm
+            2027-04-06 07:21,t1r,999,warm
+            2027-04-06 07:22,t9l,86,warm
+            2027-04-06 07:23,t2l,86.5,warm
+            """);
+    open.run(() -> open.window.dropped(List.of(file.toFile())));
+    open.until("two are taken", () -> open.document.trip().log().size() == before + 2);
+    open.until("two are listed", () -> open.texts("left-out").size() == 2);
+    assertThat(open.texts("left-out").get(0)).startsWith("line 3: “999”");
+    open.keys(KeyCode.SHORTCUT, KeyCode.Z);
+    open.until("undo takes them out", () -> open.document.trip().log().size() == before);
+  }
+
+  @Test
+  void anotherTableAsksOnceWhatIsWhat() throws IOException {
+    OpenWindow open = readings(demo());
+    int before = open.document.trip().log().size();
+    StringBuilder rows = new StringBuilder("stamp;t1l kPa;t1r kPa\n");
+    for (int i = 0; i < 60; i++) {
+      rows.append(String.format(Locale.ROOT, "2027-04-06 07:%02d;590,0;591,5%n", i));
+    }
+    Path file = Files.writeString(folder.resolve("recorder.csv"), rows);
+    open.run(() -> open.window.dropped(List.of(file.toFile())));
+    open.until("it asks", () -> !open.buttons("Take the readings").isEmpty());
+    assertThat(open.buttons("Take the readings").get(0).isDisabled()).isFalse();
+    open.press(open.buttons("Take the readings").get(0));
+    open.until("one median a tire is taken", () -> open.document.trip().log().size() == before + 2);
+    assertThat(warm(open)).allMatch(reading -> reading.pressure().text().endsWith("kPa"));
+    assertThat(desk(1).tableLayout("stamp|t1l kPa|t1r kPa").orElse(""))
+        .contains("pressure of t1l", "kPa");
   }
 }
