@@ -48,6 +48,9 @@ class PicturesTest extends WindowTest {
     }
   }
 
+  private static final Path RECORDER_FILE =
+      Path.of("src", "test", "resources", "dawngauge", "exchange", "recorder.csv");
+
   private static final Path TRACK_FILE =
       Path.of("src", "test", "resources", "dawngauge", "exchange", "over-a-pass.gpx");
 
@@ -99,6 +102,29 @@ class PicturesTest extends WindowTest {
                   open.nodes(MapSheet.class, sheet -> true).stream()
                       .anyMatch(sheet -> sheet.painted().isPresent()));
         }),
+    READINGS(
+        true,
+        open -> {
+          open.keys(KeyCode.F9);
+          open.until("the page is there", () -> !open.texts("crew-where").isEmpty());
+        }),
+    LIVE(
+        true,
+        open -> {
+          open.keys(KeyCode.F8);
+          open.keys(KeyCode.F9);
+          open.until("the crew goes on", () -> open.texts("crew-where").toString().contains("way"));
+          open.write("Reading of trailer axle 2 right", "58 psi");
+          open.until(
+              "what to do is told",
+              () -> open.texts("figure-line").stream().anyMatch(text -> text.contains("in 9 of")));
+        }),
+    TABLE(
+        true,
+        open -> {
+          open.run(() -> open.window.dropped(List.of(RECORDER_FILE.toFile())));
+          open.until("it asks", () -> !open.buttons("Take the readings").isEmpty());
+        }),
     PLACES(
         true,
         open -> {
@@ -137,7 +163,7 @@ class PicturesTest extends WindowTest {
         case ROUTE, RIG ->
             List.of(
                 Look.LIGHT_US_LARGE, Look.DARK_SI_LARGE, Look.LIGHT_SI_SMALL, Look.DARK_US_SMALL);
-        case STARTER, FIRST_FULL, PLACES, NOTICES ->
+        case STARTER, FIRST_FULL, PLACES, NOTICES, TABLE ->
             List.of(Look.LIGHT_US_LARGE, new Look(true, UnitSystem.SI, 900, 600));
         default -> List.of(Look.LIGHT_SI_SMALL, new Look(true, UnitSystem.US, 1280, 820));
       };

@@ -60,6 +60,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class RoundPane extends VBox implements RoundRow.Hands {
 
+  /** Narrower than this, a tire goes by the short form of its position alone. */
+  private static final double ROOM_FOR_NAMES = 1100;
+
   private static final Duration COLD_AFTER = Duration.ofHours(3);
 
   private final TripDocument document;
@@ -130,6 +133,12 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     HBox.setHgrow(said, Priority.ALWAYS);
     getChildren().addAll(head, none, side);
     setSpacing(6);
+    widthProperty().addListener(change -> fit());
+  }
+
+  private void fit() {
+    boolean room = getWidth() >= ROOM_FOR_NAMES;
+    rows.forEach(row -> row.inFull(room));
   }
 
   private void refreshUnlessFilling() {
@@ -301,6 +310,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
           rows.add(row);
           row.addTo(grid, rows.size(), trip.rig().shortForm(position));
         });
+    fit();
   }
 
   /** A figure within the gauge's scale; zero is a flat tire. */

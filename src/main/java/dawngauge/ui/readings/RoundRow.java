@@ -35,6 +35,9 @@ final class RoundRow {
     void next(RoundRow row);
   }
 
+  /** Room for a pressure with its unit. */
+  private static final double LEAST_FIELD = 92;
+
   private static final PseudoClass UNEXPECTED = PseudoClass.getPseudoClass("unexpected");
 
   final String tire;
@@ -42,6 +45,7 @@ final class RoundRow {
   final int order;
   final FigureField<Optional<Entered<GaugePressure>>> reading;
   final FigureField<Optional<Entered<GaugePressure>>> setTo;
+  private final Label full = new Label();
   private final Label expected = new Label();
   private final Label off = new Label();
   private final HBox mark = new HBox(5);
@@ -63,6 +67,7 @@ final class RoundRow {
             value -> value.ifPresent(figure -> hands.set(this, figure)));
     for (FigureField<?> field : new FigureField<?>[] {reading, setTo}) {
       field.field().setPrefColumnCount(6);
+      field.setMinWidth(LEAST_FIELD);
       field
           .field()
           .focusedProperty()
@@ -95,6 +100,8 @@ final class RoundRow {
                 }
               }
             });
+    full.setText(words);
+    full.managedProperty().bind(full.visibleProperty());
     expected.getStyleClass().add("round-expected");
     off.getStyleClass().add("round-off");
   }
@@ -103,12 +110,16 @@ final class RoundRow {
     Label name = new Label(shortForm);
     name.getStyleClass().add("tire-name");
     name.setMinWidth(Label.USE_PREF_SIZE);
-    Label full = new Label(words);
     full.getStyleClass().add("lesser");
-    full.setMinWidth(60);
+    full.setMinWidth(Label.USE_PREF_SIZE);
     expected.setMinWidth(Label.USE_PREF_SIZE);
     off.setMinWidth(Label.USE_PREF_SIZE);
     grid.addRow(row, name, full, expected, reading, off, setTo, mark);
+  }
+
+  /** Names the position in full, where there is room for it. */
+  void inFull(boolean room) {
+    full.setVisible(room);
   }
 
   /** Shows figures. */

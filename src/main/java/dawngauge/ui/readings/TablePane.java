@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.regex.Pattern;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
@@ -35,6 +36,8 @@ public final class TablePane extends VBox {
 
   private static final String NOT_READ = "not read";
   private static final String OF = "pressure of ";
+
+  private static final Pattern TIME = Pattern.compile("\\d{4}-\\d\\d-\\d\\d[T ]\\d\\d:\\d\\d.*");
 
   private final TripDocument document;
   private final TableHead head;
@@ -165,7 +168,7 @@ public final class TablePane extends VBox {
     for (int i = 0; i < roles.size(); i++) {
       String name = head.columns().get(i).toLowerCase(Locale.ROOT);
       String tire = tireOf(name);
-      if (name.contains("time") || name.contains("date") || name.contains("stamp")) {
+      if (isTime(i) || name.contains("time") || name.contains("stamp")) {
         roles.get(i).setValue(Column.TIME.word());
       } else if (!tire.isEmpty()) {
         roles.get(i).setValue(OF + tire);
@@ -182,6 +185,11 @@ public final class TablePane extends VBox {
       }
     }
     recorder.setSelected(tires > 0);
+  }
+
+  private boolean isTime(int column) {
+    return head.sample().stream()
+        .anyMatch(row -> column < row.size() && TIME.matcher(row.get(column)).matches());
   }
 
   /** The tire whose column it is by its name; empty where it is none. */
