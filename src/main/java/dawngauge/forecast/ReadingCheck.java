@@ -13,12 +13,14 @@ import dawngauge.trip.LogEvent;
  * @param coldSigma one standard deviation of that
  * @param rolledSinceSound whether the tire rolled since its last reading
  * @param fillExpected fill expected just before it, in pascal per kelvin; NaN for the first
+ * @param fillRead fill by the reading alone
  * @param fillKnown fill that is known from it on
- * @param airKelvins temperature of the air around as expected
+ * @param airKelvins temperature of the air around, measured or expected
  * @param airPressure pressure of the air around, in pascal
  * @param repeatSigma repeatability of the gauge, one standard deviation
  * @param airSigma of the air's temperature then, in kelvin
- * @param tireKelvins temperature of the air in the tire by the model
+ * @param tireKelvins temperature of the air in the tire, by the model where it was not noted
+ * @param warmSigma of how much warmer than the air the tire was, one standard deviation in kelvin
  */
 public record ReadingCheck(
     LogEvent.Reading reading,
@@ -28,12 +30,14 @@ public record ReadingCheck(
     double coldSigma,
     boolean rolledSinceSound,
     double fillExpected,
+    double fillRead,
     double fillKnown,
     double airKelvins,
     double airPressure,
     double repeatSigma,
     double airSigma,
-    double tireKelvins) {
+    double tireKelvins,
+    double warmSigma) {
 
   /** Whether it was the tire's first, so that nothing was expected. */
   public boolean first() {

@@ -3,6 +3,7 @@ package dawngauge.forecast;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Temperature;
 import dawngauge.trip.LogEvent;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -11,10 +12,22 @@ final class TireLog {
 
   private final Scene scene;
   private final TireState state;
+  private final List<ReadingCheck> all = new ArrayList<>();
+  private final List<TireSetting> made = new ArrayList<>();
 
   TireLog(Scene scene, TireState state) {
     this.scene = scene;
     this.state = state;
+  }
+
+  /** Every reading so far, on the legs too. */
+  List<ReadingCheck> all() {
+    return all;
+  }
+
+  /** Every setting so far whose warmth was known. */
+  List<TireSetting> made() {
+    return made;
   }
 
   /**
@@ -58,12 +71,15 @@ final class TireLog {
             Readings.settledSigma(found, timeline.air[node]),
             state.rolledSinceReading() || state.origin() == null,
             expected == null ? Double.NaN : expected.fill(),
+            found.fill(),
             known.fill(),
-            timeline.air[node],
+            found.airKelvins(),
             timeline.pressure[node],
             found.repeatSigma(),
             found.airSigma(),
-            found.tireKelvins()));
+            found.tireKelvins(),
+            found.warmSigma()));
+    all.add(readings.get(readings.size() - 1));
     state.known(known);
     Entered<Temperature> own = reading.tireTemperature();
     if (own != null) {
@@ -78,6 +94,8 @@ final class TireLog {
     if (found == null) {
       state.unknown();
     } else {
+      Moment before = state.moment(node);
+      made.add(new TireSetting(adjustment, found, before == null ? Double.NaN : before.fill()));
       state.known(found);
     }
   }

@@ -177,8 +177,8 @@ public record TireLoss(
                   from,
                   to,
                   visits.size(),
-                  part * absolute,
-                  sigma * absolute,
+                  Math.expm1(part) * absolute,
+                  Math.exp(part) * sigma * absolute,
                   days,
                   others.length))
           : Optional.empty();

@@ -72,6 +72,20 @@ public final class Track {
     };
   }
 
+  /** Every reading of the tires at this position, on the legs too, in time order. */
+  public List<ReadingCheck> readings() {
+    Track whole = begin(scene, first, settings);
+    whole.goOn(timeline.arrive.length - 1);
+    return List.copyOf(whole.log.all());
+  }
+
+  /** Every setting in the log whose warmth is known, in time order. */
+  public List<TireSetting> made() {
+    Track whole = begin(scene, first, settings);
+    whole.goOn(timeline.arrive.length - 1);
+    return List.copyOf(whole.log.made());
+  }
+
   /** The same with a setting taken as done at a stop, by its index. */
   public Track with(int visit, Setting setting) {
     goOn(visit);

@@ -40,15 +40,18 @@ import dawngauge.geo.TrackPoint;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import dawngauge.review.TripReview;
 import dawngauge.settings.Settings;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
+import dawngauge.trip.RigEdits;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
 import dawngauge.trip.StopEdits;
 import dawngauge.trip.TableHead;
 import dawngauge.trip.TableLayout;
 import dawngauge.trip.TableReadings;
+import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.tripfile.SafeFile;
@@ -353,6 +356,18 @@ public final class Planner {
       forecaster.track(position).ifPresent(track -> tracks.put(position, track));
     }
     return TireLoss.of(trip, tracks);
+  }
+
+  /**
+   * Why the tires of a trip read as they did; empty where no time is known. Known leaks are left
+   * out of the forecast it is held against, so that the readings tell of them.
+   */
+  public Optional<TripReview> review(Trip trip) {
+    Trip without = trip;
+    for (Tire tire : trip.rig().tires()) {
+      without = RigEdits.withTire(without, tire.withLossPerDay(null));
+    }
+    return forecaster(without, WhatIf.NOTHING).value().map(TripReview::of);
   }
 
   /** The trip as it was planned at the last start of a day that the log knows of. */

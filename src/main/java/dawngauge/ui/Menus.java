@@ -152,6 +152,7 @@ final class Menus {
         item("Route", "Shortcut+1", window::showRoute),
         item("Rig", "Shortcut+2", window::showRig),
         item("Readings", "Shortcut+5", window::showReadings),
+        item("Review", "Shortcut+6", window::showReview),
         item(
             "What if…",
             "Shortcut+3",

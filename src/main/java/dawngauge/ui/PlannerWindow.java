@@ -13,6 +13,7 @@ import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.readings.Crew;
 import dawngauge.ui.readings.ReadingsView;
+import dawngauge.ui.review.ReviewView;
 import dawngauge.ui.rig.RigView;
 import dawngauge.ui.route.LedgerPrint;
 import dawngauge.ui.route.RouteView;
@@ -80,6 +81,7 @@ public final class PlannerWindow {
   private final ToggleButton routeButton = place("Route");
   private final ToggleButton rigButton = place("Rig");
   private final ToggleButton readingsButton = place("Readings");
+  private final ToggleButton reviewButton = place("Review");
   private final Map<Toggle, Node> pages;
   private final Crew crew;
   private final BooleanProperty dark = new SimpleBooleanProperty(false);
@@ -115,7 +117,16 @@ public final class PlannerWindow {
     this.rig = new RigView(document, planner);
     this.crew = new Crew(document, desk.clock(), text -> notices.tell("crew", text));
     ReadingsView readings = new ReadingsView(document, desk.clock(), crew);
-    this.pages = Map.of(routeButton, route, rigButton, rig, readingsButton, readings);
+    this.pages =
+        Map.of(
+            routeButton,
+            route,
+            rigButton,
+            rig,
+            readingsButton,
+            readings,
+            reviewButton,
+            new ReviewView(document, dark));
     this.root = new BorderPane(route);
     this.files = new WindowFiles(document, desk, asker, notices, () -> root);
     this.air = new WeatherActions(document, weather, asker, notices);
@@ -318,6 +329,11 @@ public final class PlannerWindow {
     places.selectToggle(readingsButton);
   }
 
+  /** Shows why the tires read as they did. */
+  void showReview() {
+    places.selectToggle(reviewButton);
+  }
+
   /** Asks for a table of readings. */
   void takeTable() {
     tables.take();
@@ -368,7 +384,18 @@ public final class PlannerWindow {
     }
     HBox head =
         new HBox(
-            8, name, routeButton, rigButton, readingsButton, gap, fill, undo, redo, units, theme);
+            8,
+            name,
+            routeButton,
+            rigButton,
+            readingsButton,
+            reviewButton,
+            gap,
+            fill,
+            undo,
+            redo,
+            units,
+            theme);
     head.getStyleClass().add("head");
     return head;
   }

@@ -47,7 +47,8 @@ class DemoDataTest {
 
   @Test
   void eachHaulHasItsTest() {
-    assertThat(files()).containsExactly(AutumnStockHaulTest.FILE, SpringFleeceHaulTest.FILE);
+    assertThat(files())
+        .containsExactly(AutumnStockHaulTest.FILE, LoggedHaulTest.FILE, SpringFleeceHaulTest.FILE);
   }
 
   @ParameterizedTest

@@ -68,9 +68,10 @@ class TireLossTest {
    * Worked outside this program: at 60 °F and 14.696 psi around, 80 psi on the first dawn and 73 on
    * the third is ln((80 + 14.696)/(73 + 14.696)) = 0.07679 of the air; the other three show 80 both
    * times, so they have nothing in common but the permeation that all were expected to lose (0.075
-   * psi a day at 35 psi and 70 °F is under 0.1 psi in two days, and cancels). 0.07679 × 87.696 psi
-   * = 6.73 psi; the gauge repeats within 0.5 psi: √2 × 0.5 × √(1 + (π/2)/3) = 0.873 psi; two days:
-   * 3.37 psi a day, at the fast edge (6.73 + 1.645 × 0.873)/2 = 4.08.
+   * psi a day at 35 psi and 70 °F is under 0.1 psi in two days, and cancels). (e^0.07679 − 1) ×
+   * 87.696 psi = 7.00 psi, what is missing on the third dawn; the gauge repeats within 0.5 psi: √2
+   * × 0.5/87.696 × √(1 + (π/2)/3) × e^0.07679 × 87.696 = 0.943 psi; two days: 3.50 psi a day, at
+   * the fast edge (7.00 + 1.645 × 0.943)/2 = 4.28.
    */
   @Test
   void theOneThatLosesAirIsFoundWithItsRate() {
@@ -87,10 +88,10 @@ class TireLossTest {
     assertThat(loss.rounds()).isEqualTo(3);
     assertThat(loss.compared()).isEqualTo(3);
     assertThat(loss.days()).isEqualTo(2, within(1e-9));
-    assertThat(psi(loss.pascals())).isCloseTo(6.73, within(0.02));
-    assertThat(psi(loss.sigma())).isCloseTo(0.873, within(0.002));
-    assertThat(psi(loss.perDay())).isCloseTo(3.37, within(0.01));
-    assertThat(psi(loss.fastPerDay())).isCloseTo(4.08, within(0.02));
+    assertThat(psi(loss.pascals())).isCloseTo(7.00, within(0.02));
+    assertThat(psi(loss.sigma())).isCloseTo(0.943, within(0.003));
+    assertThat(psi(loss.perDay())).isCloseTo(3.50, within(0.01));
+    assertThat(psi(loss.fastPerDay())).isCloseTo(4.28, within(0.02));
   }
 
   /** 60 to 40 °F at 94.7 psi absolute is 3.6 psi (gas law): no tire lost air. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
+import dawngauge.settings.UserState;
 import dawngauge.testdata.FakeWeatherDesk;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
@@ -50,6 +51,8 @@ final class OpenWindow {
         new PlannerWindow(stage, WindowTest.planner(), desk, weather, document, answers, false);
     stage.setX(0);
     stage.setY(0);
+    stage.setWidth(UserState.Window.FIRST.width()); // also where that is more than the screen
+    stage.setHeight(UserState.Window.FIRST.height());
     stage.show();
     stage.requestFocus();
   }

@@ -1,0 +1,59 @@
+package dawngauge.cli;
+
+import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.report.ReviewText;
+import dawngauge.review.TripReview;
+import dawngauge.trip.Trip;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints why the tires of a trip read as they did. */
+@Command(
+    name = "review",
+    description = "Print why the tires read as they did, and what to do before the next haul.")
+final class ReviewCommand implements Callable<Integer> {
+
+  private final Planner planner;
+  private final Console console;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
+  private String file = "";
+
+  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
+  private UnitSystem units = UnitSystem.US;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "Write there instead of to standard output; - is standard output.")
+  private String out = TripArgument.STANDARD;
+
+  @Option(names = "--force", description = "Let --out replace a file that exists.")
+  private boolean force;
+
+  ReviewCommand(Planner planner, Console console) {
+    this.planner = planner;
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    if (!opened.hasValue()) {
+      return TripArgument.refuse(console, file, opened.problems());
+    }
+    Trip trip = opened.get();
+    Optional<TripReview> review = planner.review(trip);
+    if (review.isEmpty()) {
+      return TripArgument.refuse(console, file, List.copyOf(planner.plan(trip).problems()));
+    }
+    return new Output(planner, console)
+        .write(ReviewText.of(trip, review.get(), units), out, file, force);
+  }
+}

@@ -1,0 +1,339 @@
+package dawngauge.ledger;
+
+import dawngauge.forecast.ReadingCheck;
+import dawngauge.forecast.TireSetting;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.TemperatureDifference;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.review.LossFit;
+import dawngauge.review.TireReview;
+import dawngauge.review.TripReview;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.Trip;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A review as it is shown.
+ *
+ * @param headline what was found, in one sentence
+ * @param findings each finding with what it rests on, worst first
+ * @param next what to do before the next haul
+ * @param tires a line a tire
+ */
+public record ReviewLines(
+    String headline, List<String> findings, List<String> next, List<TireLine> tires) {
+
+  /** Two-sided 90 %. */
+  private static final double NINETY = 1.6449;
+
+  /**
+   * One tire.
+   *
+   * @param name short form of its position
+   * @param tire its id
+   * @param rounds cold readings it was judged by
+   * @param off how far its last cold reading lies from that of a sound tire, and the range that a
+   *     sound one keeps
+   * @param found what was found, in a word or two
+   */
+  public record TireLine(String name, String tire, int rounds, String off, String found) {}
+
+  /** Copies the lists. */
+  public ReviewLines {
+    findings = List.copyOf(findings);
+    next = List.copyOf(next);
+    tires = List.copyOf(tires);
+  }
+
+  /** The review in the units shown. */
+  public static ReviewLines of(Trip trip, TripReview review, UnitSystem units) {
+    Maker maker = new Maker(trip, units);
+    for (TireReview tire : review.tires()) {
+      maker.ranLow(tire);
+    }
+    for (TireReview tire : review.tires()) {
+      maker.lost(tire);
+    }
+    for (TireReview tire : review.tires()) {
+      maker.letOut(tire);
+    }
+    review.gauges().forEach(maker::gauges);
+    maker.shared(review);
+    maker.rest(review);
+    List<TireLine> lines = new ArrayList<>();
+    for (TireReview tire : review.tires()) {
+      lines.add(maker.line(tire));
+    }
+    return new ReviewLines(maker.headline(review), maker.findings, maker.next, lines);
+  }
+
+  private static final class Maker {
+    private final Trip trip;
+    private final UnitSystem units;
+    private final int decimals;
+    private final List<String> findings = new ArrayList<>();
+    private final List<String> next = new ArrayList<>();
+    private final List<String> heads = new ArrayList<>();
+
+    Maker(Trip trip, UnitSystem units) {
+      this.trip = trip;
+      this.units = units;
+      this.decimals = units == UnitSystem.US ? 1 : 2;
+    }
+
+    private String name(TireReview tire) {
+      return trip.rig().shortForm(tire.position());
+    }
+
+    private String shown(double pascals) {
+      return units.format(new GaugePressure(pascals), decimals);
+    }
+
+    private static String when(LogEvent event) {
+      return when(event.time().instant(), event.time().time().getZone());
+    }
+
+    private static String when(Instant instant, ZoneId zone) {
+      return Wording.shortDay(instant, zone) + " " + Wording.clock(instant, zone);
+    }
+
+    void ranLow(TireReview tire) {
+      ReadingCheck check = tire.ranLow();
+      if (check == null) {
+        return;
+      }
+      heads.add(name(tire) + " ran too low");
+      findings.add(
+          name(tire)
+              + " ran at or below 80 % of its recommended pressure: "
+              + check.reading().pressure().text()
+              + " on "
+              + when(check.reading())
+              + ", as cool as the air "
+              + shown(check.coldEquivalent())
+              + ". It may be damaged inside.");
+      next.add(
+          "Have "
+              + name(tire)
+              + " inspected inside by a qualified technician before it carries a load again, and the"
+              + " tire beside it too (29 CFR 1910.177(f)(2)).");
+    }
+
+    void lost(TireReview tire) {
+      if (!tire.lostAir()) {
+        return;
+      }
+      LossFit fit = tire.fit();
+      LogEvent from = tire.cold().get(fit.from()).reading();
+      LogEvent to = tire.cold().get(fit.to()).reading();
+      String amount = shown(tire.lost()) + " (± " + shown(NINETY * tire.lostSigma()) + ")";
+      String span = "between " + when(from) + " and " + when(to);
+      if (fit.kind() == LossFit.Kind.STEADY) {
+        heads.add(name(tire) + " leaks steadily, about " + shown(tire.perDay()) + " a day");
+        findings.add(
+            name(tire)
+                + " leaks steadily: "
+                + amount
+                + " lost "
+                + span
+                + ", "
+                + shown(tire.perDay())
+                + " a day, at most "
+                + shown(tire.fastPerDay())
+                + ", by "
+                + tire.cold().size()
+                + " cold readings."
+                + floorBy(tire));
+      } else if (fit.kind() == LossFit.Kind.ONCE) {
+        heads.add(name(tire) + " lost " + shown(tire.lost()) + " at once");
+        findings.add(
+            name(tire)
+                + " lost "
+                + amount
+                + " at once, "
+                + span
+                + ", and held since: a bleed that was not noted, a knock on the bead, a valve that"
+                + " stuck open for a while.");
+      } else {
+        heads.add(name(tire) + " lost " + shown(tire.lost()));
+        findings.add(
+            name(tire)
+                + " lost "
+                + amount
+                + " "
+                + span
+                + ". Whether it is a steady leak or one loss these readings cannot say; one more cold"
+                + " reading with the same gauge tells."
+                + floorBy(tire));
+      }
+      next.add(
+          "Look for the leak of "
+              + name(tire)
+              + ": valve core and stem first (soapy water), then bead, tread and wheel; gauge it cold"
+              + " the next mornings.");
+    }
+
+    private String floorBy(TireReview tire) {
+      Instant by = tire.floorBy();
+      return by == null
+          ? ""
+          : " At that rate it meets the floor its load needs as early as "
+              + when(by, tire.cold().get(0).reading().time().time().getZone())
+              + ".";
+    }
+
+    void letOut(TireReview tire) {
+      for (TireSetting setting : tire.letOutWarm()) {
+        double then = -setting.fillAdded() * setting.after().tireKelvins();
+        double cold = -setting.fillAdded() * coldKelvins(tire, setting);
+        heads.add(name(tire) + " was let out while warm");
+        findings.add(
+            name(tire)
+                + ": "
+                + shown(then)
+                + " let out while it was warm on "
+                + when(setting.adjustment())
+                + (setting.wasRead() ? "" : " (it was not read before)")
+                + ": "
+                + shown(cold)
+                + " missing at the next cold reading. It does not leak.");
+        next.add("Set " + name(tire) + " cold; never let air out of a warm tire.");
+      }
+    }
+
+    /** How cool the tire was at the next cold reading; as after the setting where there is none. */
+    private static double coldKelvins(TireReview tire, TireSetting setting) {
+      for (ReadingCheck check : tire.cold()) {
+        if (check.reading().time().instant().isAfter(setting.adjustment().time().instant())) {
+          return check.tireKelvins();
+        }
+      }
+      return setting.after().airKelvins();
+    }
+
+    void gauges(TripReview.GaugePair pair) {
+      if (!pair.differ()) {
+        return;
+      }
+      boolean second = pair.pascals() > 0;
+      String high = second ? pair.second() : pair.first();
+      String low = second ? pair.first() : pair.second();
+      heads.add(high + " reads above " + low);
+      findings.add(
+          high
+              + " reads "
+              + shown(Math.abs(pair.pascals()))
+              + " (± "
+              + shown(NINETY * pair.sigma())
+              + ") above "
+              + low
+              + ", by "
+              + pair.pairs()
+              + " tires read with both. Which of them is right, only a gauge that is known to be"
+              + " tells.");
+      next.add("Hold both gauges against one that was checked; use one of them for all readings.");
+    }
+
+    void shared(TripReview review) {
+      Map<Integer, TripReview.Shared> told = new LinkedHashMap<>();
+      TripReview.Shared before = null;
+      for (TripReview.Shared shared : review.shared()) {
+        double was = before == null ? 0 : before.pascals();
+        if (shared.isSomething() && Math.abs(shared.pascals() - was) > 3 * shared.sigma()) {
+          told.put(shared.visit(), shared);
+        }
+        before = shared;
+      }
+      for (TripReview.Shared shared : told.values()) {
+        String place = trip.route().stops().get(shared.visit()).place();
+        boolean less = shared.pascals() > 0;
+        heads.add("all tires read " + (less ? "less" : "more") + " than expected at " + place);
+        findings.add(
+            "All tires read about "
+                + shown(Math.abs(shared.pascals()))
+                + (less ? " less" : " more")
+                + " than expected at "
+                + place
+                + ": air about "
+                + units.format(new TemperatureDifference(Math.abs(shared.kelvins())))
+                + (less ? " colder" : " warmer")
+                + " than in the file, or the gauge; they cannot be told apart. No tire leaks by it.");
+      }
+    }
+
+    void rest(TripReview review) {
+      List<String> sound = new ArrayList<>();
+      List<String> few = new ArrayList<>();
+      for (TireReview tire : review.tires()) {
+        if (tire.fit().kind() == LossFit.Kind.TOO_FEW) {
+          few.add(name(tire));
+        } else if (tire.sound()) {
+          sound.add(name(tire));
+        }
+      }
+      if (!sound.isEmpty()) {
+        findings.add(
+            "Sound by their readings, nothing lost beyond what every tire loses: "
+                + String.join(", ", sound)
+                + ".");
+      }
+      if (!few.isEmpty()) {
+        findings.add(
+            "Not enough cold readings to tell anything of "
+                + String.join(", ", few)
+                + ": two with one gauge, a morning apart, are the least.");
+      }
+      if (!next.isEmpty() || !few.isEmpty()) {
+        next.add("Gauge every tire cold the next mornings, with one gauge, before the sun.");
+      }
+    }
+
+    String headline(TripReview review) {
+      if (review.tires().isEmpty()) {
+        return "No tire was read on this trip, so there is nothing to review.";
+      }
+      if (heads.isEmpty()) {
+        boolean few = review.tires().stream().allMatch(t -> t.fit().kind() == LossFit.Kind.TOO_FEW);
+        return few
+            ? "Not enough cold readings: read every tire on two mornings with one gauge."
+            : "Nothing is wrong with the tires by their readings.";
+      }
+      return String.join("; ", heads) + ".";
+    }
+
+    TireLine line(TireReview tire) {
+      int count = tire.residuals().size();
+      double spread = count == 0 || Double.isNaN(tire.fit().sigma()) ? 0 : tire.lostSigma();
+      String off =
+          count < 2 ? "–" : sign(tire.residuals().get(count - 1)) + " ± " + shown(NINETY * spread);
+      List<String> found = new ArrayList<>();
+      if (tire.ranLow() != null) {
+        found.add("ran low");
+      }
+      switch (tire.fit().kind()) {
+        case TOO_FEW -> found.add("too few readings");
+        case LOST -> found.add("lost air");
+        case STEADY -> found.add("steady leak");
+        case ONCE -> found.add("lost air at once");
+        case SOUND -> {
+          if (tire.letOutWarm().isEmpty()) {
+            found.add("sound");
+          }
+        }
+      }
+      if (!tire.letOutWarm().isEmpty()) {
+        found.add("let out while warm");
+      }
+      return new TireLine(name(tire), tire.tire(), count, off, String.join(", ", found));
+    }
+
+    private String sign(double pascals) {
+      return (pascals < 0 ? "-" : "+") + shown(Math.abs(pascals));
+    }
+  }
+}

@@ -1,0 +1,360 @@
+package dawngauge.review;
+
+import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.Moment;
+import dawngauge.forecast.ReadingCheck;
+import dawngauge.forecast.Tail;
+import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSetting;
+import dawngauge.forecast.Track;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Why the tires of a trip read as they did. What a tire lost from reading to reading beyond what it
+ * loses by itself is followed over the trip; what all tires share is the air or the gauge and is
+ * taken off; the rest is held against the gauge's repeatability.
+ *
+ * @param tires every tire that was read, in walking order
+ * @param shared what all tires seem to have lost, round by round
+ * @param gauges gauges held against each other
+ */
+public record TripReview(List<TireReview> tires, List<Shared> shared, List<GaugePair> gauges) {
+
+  /** So few tires have nothing in common that could be told. */
+  private static final int LEAST_TIRES = 4;
+
+  /** What all share is taken off up to so many deviations of the air. */
+  private static final double MOST_SHARED = 2.5;
+
+  private static final double MEDIAN_VARIANCE = Math.PI / 2;
+
+  /** Of the trips whose tires are all sound, this part may show a loss. */
+  private static final double FALSE_ALARMS = 0.02;
+
+  /** Two-sided 90 %. */
+  private static final double NINETY = 1.6449;
+
+  /** Warmer than the air by this, in kelvin, a tire is warm; ours. */
+  private static final double WARM = 2;
+
+  /** 29 CFR 1910.177(f)(2): run at 80 % or less of the recommended pressure. */
+  private static final double RAN_LOW = 0.8;
+
+  /** One-sided 90 %. */
+  private static final double ONE_SIDED = 1.2816;
+
+  /** Two readings of a tire so near in time were of the same air in it. */
+  private static final Duration TOGETHER = Duration.ofMinutes(30);
+
+  private static final double DAY = 86400;
+
+  /**
+   * A round of cold readings that all tires share something of.
+   *
+   * @param time of its first reading
+   * @param visit index of its stop
+   * @param pascals how much less than expected the tires read in the middle, since the first round
+   * @param sigma one standard deviation of that by the gauge alone
+   * @param kelvins how much colder than expected the air would have been for it
+   */
+  public record Shared(Instant time, int visit, double pascals, double sigma, double kelvins) {
+
+    /** Whether it is more than the gauge alone makes. */
+    public boolean isSomething() {
+      return Math.abs(pascals) > 3 * sigma;
+    }
+  }
+
+  /**
+   * Two gauges that read the same tires.
+   *
+   * @param first name of one
+   * @param second name of the other
+   * @param pascals how much more the second shows
+   * @param sigma one standard deviation of that
+   * @param pairs readings it rests on
+   */
+  public record GaugePair(String first, String second, double pascals, double sigma, int pairs) {
+
+    /** Whether they differ beyond chance. */
+    public boolean differ() {
+      return pairs > 2 && Math.abs(pascals) > 3 * sigma;
+    }
+  }
+
+  /** Copies the lists. */
+  public TripReview {
+    tires = List.copyOf(tires);
+    shared = List.copyOf(shared);
+    gauges = List.copyOf(gauges);
+  }
+
+  /** Reviews the trip of a forecaster, whose known leaks must not be in the forecast already. */
+  public static TripReview of(Forecaster forecaster) {
+    Trip trip = forecaster.trip();
+    Map<WheelPosition, Rows> all = new LinkedHashMap<>();
+    for (WheelPosition position : trip.rig().positions()) {
+      forecaster.track(position).ifPresent(track -> all.put(position, new Rows(position, track)));
+    }
+    all.values().removeIf(rows -> rows.readings.isEmpty());
+    List<Shared> shared = shared(all);
+    List<TireReview> tires = new ArrayList<>();
+    all.values().forEach(rows -> tires.add(rows.review(all, shared)));
+    return new TripReview(tires, shared, gauges(all));
+  }
+
+  /** What the tires have in common at each round; nothing with too few of them. */
+  private static List<Shared> shared(Map<WheelPosition, Rows> all) {
+    NavigableMap<Integer, List<Double>> lost = new TreeMap<>();
+    Map<Integer, ReadingCheck> sample = new HashMap<>();
+    all.values()
+        .forEach(
+            rows ->
+                rows.lostAt.forEach(
+                    (visit, part) -> {
+                      lost.computeIfAbsent(visit, key -> new ArrayList<>()).add(part);
+                      sample.putIfAbsent(visit, rows.cold.get(visit));
+                    }));
+    List<Shared> shared = new ArrayList<>();
+    lost.forEach(
+        (visit, parts) -> {
+          ReadingCheck check = sample.get(visit);
+          if (parts.size() < LEAST_TIRES || check == null) {
+            return;
+          }
+          double absolute = check.reading().pressure().value().pascals() + check.airPressure();
+          double air = Math.hypot(check.airSigma(), check.airSigma()) / check.airKelvins();
+          double middle = median(parts.stream().mapToDouble(Double::doubleValue).toArray());
+          double part = Math.max(-MOST_SHARED * air, Math.min(MOST_SHARED * air, middle));
+          shared.add(
+              new Shared(
+                  check.reading().time().instant(),
+                  visit,
+                  part * absolute,
+                  Math.sqrt(2 * MEDIAN_VARIANCE / parts.size()) * check.repeatSigma(),
+                  part * check.airKelvins()));
+        });
+    return shared;
+  }
+
+  private static List<GaugePair> gauges(Map<WheelPosition, Rows> all) {
+    record Pair(String first, String second) {}
+    Map<Pair, List<Double>> offs = new LinkedHashMap<>();
+    Map<Pair, Double> repeat = new HashMap<>();
+    for (Rows rows : all.values()) {
+      for (int i = 1; i < rows.readings.size(); i++) {
+        ReadingCheck before = rows.readings.get(i - 1);
+        ReadingCheck check = rows.readings.get(i);
+        Duration between =
+            Duration.between(before.reading().time().instant(), check.reading().time().instant());
+        if (check.first()
+            || between.compareTo(TOGETHER) > 0
+            || before.reading().state() != check.reading().state()
+            || !before.reading().tire().equals(check.reading().tire())
+            || before.reading().gauge().equals(check.reading().gauge())) {
+          continue;
+        }
+        boolean inOrder = before.reading().gauge().compareTo(check.reading().gauge()) < 0;
+        Pair pair =
+            inOrder
+                ? new Pair(before.reading().gauge(), check.reading().gauge())
+                : new Pair(check.reading().gauge(), before.reading().gauge());
+        double more = (check.fillRead() - before.fillRead()) * check.tireKelvins();
+        offs.computeIfAbsent(pair, key -> new ArrayList<>()).add(inOrder ? more : -more);
+        repeat.put(pair, Math.hypot(before.repeatSigma(), check.repeatSigma()));
+      }
+    }
+    List<GaugePair> pairs = new ArrayList<>();
+    offs.forEach(
+        (pair, numbers) -> {
+          double sum = 0;
+          for (double number : numbers) {
+            sum += number;
+          }
+          pairs.add(
+              new GaugePair(
+                  pair.first,
+                  pair.second,
+                  sum / numbers.size(),
+                  repeat.getOrDefault(pair, Double.NaN) / Math.sqrt(numbers.size()),
+                  numbers.size()));
+        });
+    return pairs;
+  }
+
+  private static double median(double[] numbers) {
+    double[] sorted = numbers.clone();
+    Arrays.sort(sorted);
+    int middle = sorted.length / 2;
+    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+  }
+
+  /** What was read of the tire that stood last at a position. */
+  private static final class Rows {
+    private final WheelPosition position;
+    private final Track track;
+    private final List<ReadingCheck> readings = new ArrayList<>();
+    private final List<TireSetting> made;
+    private final NavigableMap<Integer, ReadingCheck> cold = new TreeMap<>();
+
+    /** Part of its air lost from the first reading to each round, permeation taken off. */
+    private final Map<Integer, Double> lostAt = new TreeMap<>();
+
+    private String tire = "";
+
+    Rows(WheelPosition position, Track track) {
+      this.position = position;
+      this.track = track;
+      this.made = track.made();
+      String gauge = mostUsed(track.readings());
+      double sum = 0;
+      for (ReadingCheck check : track.readings()) {
+        if (!check.reading().tire().equals(tire)) {
+          tire = check.reading().tire();
+          readings.clear();
+          cold.clear();
+          lostAt.clear();
+          sum = 0;
+        }
+        readings.add(check);
+        sum -= check.first() ? 0 : Math.log(check.fillKnown() / check.fillExpected());
+        boolean counts =
+            check.reading().state() == ReadingState.COLD && check.reading().gauge().equals(gauge);
+        int visit = visitOf(check);
+        if (counts && visit >= 0) {
+          cold.put(visit, check);
+          lostAt.put(visit, sum);
+        }
+      }
+      double start = lostAt.isEmpty() ? 0 : lostAt.values().iterator().next();
+      lostAt.replaceAll((visit, lost) -> lost - start);
+    }
+
+    private static String mostUsed(List<ReadingCheck> readings) {
+      Map<String, Integer> count = new TreeMap<>();
+      readings.forEach(check -> count.merge(check.reading().gauge(), 1, Integer::sum));
+      return count.entrySet().stream()
+          .max(Map.Entry.comparingByValue())
+          .map(Map.Entry::getKey)
+          .orElse("");
+    }
+
+    private int visitOf(ReadingCheck check) {
+      for (TireAtStop at : track.stops()) {
+        if (at.readings().stream().anyMatch(other -> other.reading().equals(check.reading()))) {
+          return at.visit();
+        }
+      }
+      return -1;
+    }
+
+    TireReview review(Map<WheelPosition, Rows> all, List<Shared> shared) {
+      List<ReadingCheck> rounds = new ArrayList<>(cold.values());
+      int count = rounds.size();
+      double[] days = new double[count];
+      double[] lost = new double[count];
+      int i = 0;
+      for (Map.Entry<Integer, ReadingCheck> entry : cold.entrySet()) {
+        ReadingCheck check = entry.getValue();
+        days[i] =
+            (check.reading().time().instant().toEpochMilli()
+                    - rounds.get(0).reading().time().instant().toEpochMilli())
+                / 1000.0
+                / DAY;
+        double absolute = check.reading().pressure().value().pascals() + check.airPressure();
+        double common = 0;
+        for (Shared each : shared) {
+          common = each.visit() == entry.getKey() ? each.pascals() / absolute : common;
+        }
+        lost[i] = lostAt.getOrDefault(entry.getKey(), 0.0) - common;
+        i++;
+      }
+      double each = Double.NaN;
+      double absolute = Double.NaN;
+      if (count > 0) {
+        ReadingCheck last = rounds.get(count - 1);
+        absolute = last.reading().pressure().value().pascals() + last.airPressure();
+        double air = shared.size() < 2 ? last.airSigma() / last.airKelvins() : 0;
+        double median = shared.size() < 2 ? 0 : MEDIAN_VARIANCE / Math.max(LEAST_TIRES, all.size());
+        each = Math.hypot(last.repeatSigma() / absolute * Math.sqrt(1 + median), air);
+      }
+      long tested = all.values().stream().filter(rows -> rows.cold.size() > 1).count();
+      double beyond =
+          tested == 0
+              ? Double.POSITIVE_INFINITY
+              : Tail.deviations(1 - FALSE_ALARMS / (tested * 2.0 * Math.max(1, count - 1)));
+      LossFit fit = LossFit.of(days, lost, each, beyond);
+      List<Double> residuals = new ArrayList<>();
+      for (double number : lost) {
+        residuals.add(-Math.expm1(number) * absolute);
+      }
+      boolean losing = fit.kind() != LossFit.Kind.SOUND && fit.kind() != LossFit.Kind.TOO_FEW;
+      double perDay = losing ? fit.perDay() * absolute : 0;
+      double fast = losing ? (fit.perDay() + NINETY * fit.perDaySigma()) * absolute : 0;
+      return new TireReview(
+          position,
+          tire,
+          rounds,
+          residuals,
+          fit,
+          Math.expm1(fit.part()) * absolute,
+          Math.exp(fit.part()) * fit.sigma() * absolute,
+          perDay,
+          fast,
+          losing && fit.kind() != LossFit.Kind.ONCE ? floorBy(fast) : null,
+          readings,
+          made,
+          count < 2 ? null : PressureAccount.of(rounds.get(0), rounds.get(count - 1), made),
+          made.stream().filter(Rows::isLetOutWarm).toList(),
+          ranLow());
+    }
+
+    private static boolean isLetOutWarm(TireSetting setting) {
+      return setting.fillAdded() < 0
+          && setting.after().tireKelvins() > setting.after().airKelvins() + WARM;
+    }
+
+    /** When it may meet its floor at a rate, from what is known of it last. */
+    private @Nullable Instant floorBy(double perDay) {
+      List<TireAtStop> stops = track.stops();
+      for (int visit = stops.size() - 1; visit >= 0; visit--) {
+        Moment moment = stops.get(visit).leaving();
+        double floor = stops.get(visit).limits().floor();
+        if (moment != null && !Double.isNaN(floor) && perDay > 0) {
+          double left = (moment.judged() - floor) / perDay;
+          double since = (moment.seconds() - moment.origin().seconds()) / DAY;
+          double days = Math.max(0, left - since) * DAY;
+          return Instant.ofEpochSecond((long) (moment.seconds() + days));
+        }
+      }
+      return null;
+    }
+
+    private @Nullable ReadingCheck ranLow() {
+      for (TireAtStop at : track.stops()) {
+        double label = at.fitted().labelPascals();
+        for (ReadingCheck check : at.readings()) {
+          boolean plain = check.reading().state() == ReadingState.COLD;
+          double edge = check.coldEquivalent() - (plain ? 0 : ONE_SIDED * check.coldSigma());
+          if (check.rolledSinceSound() && !check.first() && edge <= RAN_LOW * label) {
+            return check;
+          }
+        }
+      }
+      return null;
+    }
+  }
+}

@@ -1,0 +1,246 @@
+package dawngauge.ui.review;
+
+import dawngauge.forecast.ReadingCheck;
+import dawngauge.ledger.AccountLines;
+import dawngauge.ledger.Ledger;
+import dawngauge.ledger.ReviewLines;
+import dawngauge.review.PressureAccount;
+import dawngauge.review.TireReview;
+import dawngauge.review.TripReview;
+import dawngauge.trip.Trip;
+import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.TripDocument;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableBooleanValue;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/** Why the tires read as they did: findings, a line a tire, the account of one of them. */
+public final class ReviewView extends BorderPane {
+
+  private final TripDocument document;
+  private final Label headline = new Label();
+  private final VBox findings = new VBox(6);
+  private final VBox next = new VBox(4);
+  private final GridPane tires = new GridPane();
+  private final ChoiceBox<String> tire = new ChoiceBox<>();
+  private final ChoiceBox<String> first = new ChoiceBox<>();
+  private final ChoiceBox<String> last = new ChoiceBox<>();
+  private final WaterfallPane waterfall;
+  private final GridPane table = new GridPane();
+  private final VBox notes = new VBox(2);
+  private final VBox accounts = new VBox(8);
+  private @Nullable TripReview review;
+  private boolean stale = true;
+  private boolean filling;
+  private int asked;
+
+  /**
+   * A view.
+   *
+   * @param dark whether the window is dark
+   */
+  public ReviewView(TripDocument document, ObservableBooleanValue dark) {
+    this.document = document;
+    this.waterfall = new WaterfallPane(dark);
+    headline.getStyleClass().add("review-headline");
+    headline.setWrapText(true);
+    headline.setMinHeight(USE_PREF_SIZE);
+    tires.getStyleClass().add("compared");
+    table.getStyleClass().add("compared");
+    tire.setAccessibleText("Tire of the account");
+    first.setAccessibleText("Earlier reading of the account");
+    last.setAccessibleText("Later reading of the account");
+    tire.setOnAction(event -> chosen());
+    first.setOnAction(event -> account());
+    last.setOnAction(event -> account());
+    FlowPane choice =
+        new FlowPane(
+            8, 6, new Label("tire"), tire, new Label("from"), first, new Label("to"), last);
+    choice.getStyleClass().add("asked");
+    accounts
+        .getChildren()
+        .addAll(heading("Where its pressure went"), choice, waterfall, table, notes);
+    accounts.managedProperty().bind(accounts.visibleProperty());
+    VBox todo = new VBox(6, heading("Before the next haul"), next);
+    todo.managedProperty().bind(todo.visibleProperty());
+    todo.visibleProperty().bind(Bindings.isNotEmpty(next.getChildren()));
+    VBox page = new VBox(14, headline, findings, todo, heading("Tire by tire"), tires, accounts);
+    page.getStyleClass().add("review");
+    ScrollPane scroll = new ScrollPane(page);
+    scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("page-scroll");
+    setCenter(scroll);
+    document.plannedProperty().addListener(change -> changed());
+    document.unitsProperty().addListener(change -> changed());
+    sceneProperty()
+        .addListener(
+            change -> {
+              if (getScene() != null && stale) {
+                refresh();
+              }
+            });
+  }
+
+  private static Label heading(String text) {
+    Label label = new Label(text);
+    label.getStyleClass().add("rig-heading");
+    label.setMaxWidth(Double.MAX_VALUE);
+    return label;
+  }
+
+  private void changed() {
+    if (getScene() == null) {
+      stale = true;
+    } else {
+      refresh();
+    }
+  }
+
+  private void refresh() {
+    stale = false;
+    Trip trip = document.trip();
+    int question = ++asked;
+    Tasks.compute(
+        () -> document.planner().review(trip),
+        answer -> {
+          if (question == asked) {
+            show(trip, answer);
+          }
+        });
+  }
+
+  private void show(Trip trip, Optional<TripReview> answer) {
+    review = answer.orElse(null);
+    findings.getChildren().clear();
+    next.getChildren().clear();
+    tires.getChildren().clear();
+    TripReview known = review;
+    if (known == null) {
+      headline.setText("There is nothing to review as long as no time on the way is known.");
+      accounts.setVisible(false);
+      return;
+    }
+    ReviewLines lines = ReviewLines.of(trip, known, document.units());
+    headline.setText(lines.headline());
+    lines.findings().forEach(text -> findings.getChildren().add(plain(text, "figure-line")));
+    lines.next().forEach(text -> next.getChildren().add(plain(text, "figure-line")));
+    if (!lines.next().isEmpty()) {
+      next.getChildren().add(plain(Ledger.CAUTIONS.get(0), "lesser"));
+      next.getChildren().add(plain(Ledger.CAUTIONS.get(2), "lesser"));
+    }
+    String[] heads = {"position", "tire", "cold readings", "off, last cold", "found"};
+    for (int i = 0; i < heads.length; i++) {
+      Label head = new Label(heads[i]);
+      head.getStyleClass().add("table-head");
+      head.setMinWidth(USE_PREF_SIZE);
+      tires.add(head, i, 0);
+    }
+    int row = 1;
+    for (ReviewLines.TireLine line : lines.tires()) {
+      tires.addRow(
+          row++,
+          plain(line.name(), "tire-name"),
+          plain(line.tire(), "lesser"),
+          plain(String.valueOf(line.rounds()), "figure-line"),
+          plain(line.off(), "figure-line"),
+          plain(line.found(), "figure-line"));
+    }
+    filling = true;
+    List<String> names = new ArrayList<>();
+    int worst = 0;
+    for (TireReview each : known.tires()) {
+      names.add(each.position().words());
+      if (!each.sound() && known.tires().get(worst).sound()) {
+        worst = names.size() - 1;
+      }
+    }
+    String before = tire.getValue();
+    tire.getItems().setAll(names);
+    if (!names.isEmpty()) {
+      tire.getSelectionModel().select(names.contains(before) ? names.indexOf(before) : worst);
+    }
+    filling = false;
+    chosen();
+  }
+
+  private Optional<TireReview> tireChosen() {
+    TripReview known = review;
+    int index = tire.getSelectionModel().getSelectedIndex();
+    return known == null || index < 0 || index >= known.tires().size()
+        ? Optional.empty()
+        : Optional.of(known.tires().get(index));
+  }
+
+  private void chosen() {
+    if (filling) {
+      return;
+    }
+    TireReview known = tireChosen().orElse(null);
+    accounts.setVisible(known != null && known.all().size() > 1);
+    if (known == null) {
+      return;
+    }
+    filling = true;
+    List<String> words = known.all().stream().map(AccountLines::words).toList();
+    first.getItems().setAll(words);
+    last.getItems().setAll(words);
+    PressureAccount usual = known.account();
+    if (!words.isEmpty()) {
+      first
+          .getSelectionModel()
+          .select(usual == null ? 0 : Math.max(0, known.all().indexOf(usual.first())));
+      last.getSelectionModel()
+          .select(
+              usual == null ? words.size() - 1 : Math.max(0, known.all().indexOf(usual.last())));
+    }
+    filling = false;
+    account();
+  }
+
+  private void account() {
+    TireReview known = tireChosen().orElse(null);
+    if (filling || known == null) {
+      return;
+    }
+    int from = first.getSelectionModel().getSelectedIndex();
+    int to = last.getSelectionModel().getSelectedIndex();
+    table.getChildren().clear();
+    notes.getChildren().clear();
+    if (from < 0 || to <= from || to >= known.all().size()) {
+      waterfall.show(null);
+      notes.getChildren().add(plain("Choose a later reading than the first one.", "lesser"));
+      return;
+    }
+    List<ReadingCheck> all = known.all();
+    AccountLines lines =
+        AccountLines.of(
+            PressureAccount.of(all.get(from), all.get(to), known.made()), document.units());
+    waterfall.show(lines);
+    int row = 0;
+    for (AccountLines.Part part : lines.parts()) {
+      table.addRow(
+          row++,
+          plain(part.words(), "figure-line"),
+          plain(part.text() + " " + lines.unit(), "figure-line"));
+    }
+    lines.notes().forEach(note -> notes.getChildren().add(plain(note, "lesser")));
+  }
+
+  private static Label plain(String text, String styleClass) {
+    Label label = new Label(text);
+    label.getStyleClass().add(styleClass);
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
+    return label;
+  }
+}

@@ -1,0 +1,127 @@
+package dawngauge.review;
+
+import static dawngauge.testdata.StopBuilder.stop;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dawngauge.forecast.Forecaster;
+import dawngauge.testdata.Forecasts;
+import dawngauge.testdata.RigBuilder;
+import dawngauge.testdata.StopBuilder;
+import dawngauge.testdata.Trips;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.Trip;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The split of a difference of pressure adds up, and each part is what the law says. */
+class PressureAccountTest {
+
+  private static final double PSI = 6894.757293168361; // NIST SP 811, 2008
+
+  private static TripReview review(Trip trip) {
+    Forecaster forecaster = Forecasts.forecaster(trip);
+    return TripReview.of(forecaster);
+  }
+
+  private static PressureAccount account(Trip trip) {
+    PressureAccount account = review(trip).tires().get(0).account();
+    if (account == null) {
+      throw new AssertionError("no account");
+    }
+    return account;
+  }
+
+  private static Trips night(StopBuilder first, StopBuilder second) {
+    return Trips.of(RigBuilder.trailer())
+        .stop(first.leaves("2027-06-01T06:00Z"))
+        .leg("120 mi", "60 mph")
+        .stop(second.stays(Duration.ofHours(22)))
+        .leg("60 mi", "60 mph")
+        .stop(stop("end").steady("60 °F"));
+  }
+
+  /**
+   * OpenStax College Physics 2e, example 13.6, in our units: a tire of 7.00e5 Pa absolute at 18.0
+   * °C is 7.26e5 Pa at 35.0 °C minus what the bleeding takes; by the gas law at constant volume
+   * alone 7.00e5 × 308.15/291.15 = 7.409e5. From memory.
+   */
+  @Test
+  void warmerAirAloneIsTheGasLaw() {
+    double expected = 7.00e5 * 308.15 / 291.15 - 101325;
+    Trip trip =
+        night(stop("a").steady("18 C"), stop("b").steady("35 C"))
+            .read("2027-06-01T05:50Z", "T1", "598.675 kPa")
+            .read(
+                "2027-06-02T05:50Z", "T1", String.format(Locale.ROOT, "%.3f kPa", expected / 1000))
+            .trip();
+    PressureAccount account = account(trip);
+    assertThat(account.air() + account.lost()).isCloseTo(expected - 598675, within(1.0));
+    assertThat(account.lost()).isCloseTo(0, within(1.0));
+    assertThat(account.height()).isZero();
+    assertThat(account.sum()).isCloseTo(account.difference(), within(1e-6));
+  }
+
+  /** 6 psi let out at 323 K are 5.0 psi at a 268 K dawn: 6 × 268/323 = 4.98. */
+  @Test
+  void whatIsLetOutWarmIsLessAtAColdDawn() {
+    Trip trip =
+        night(stop("a").steady("-5.15 C"), stop("b").steady("-5.15 C"))
+            .read("2027-06-01T05:50Z", "T1", "80 psi")
+            .adjust("2027-06-01T08:02Z", "T1", "76 psi")
+            .read("2027-06-02T05:50Z", "T1", "70 psi")
+            .trip();
+    PressureAccount account = account(trip);
+    PressureAccount.Part part = account.settings().get(0);
+    double then = part.setting().fillAdded() * part.setting().after().tireKelvins();
+    double mean = (account.first().tireKelvins() + account.last().tireKelvins()) / 2;
+    assertThat(part.pascals() / then)
+        .isCloseTo(mean / part.setting().after().tireKelvins(), within(1e-12));
+    assertThat(6 * 268.0 / 323).isCloseTo(4.98, within(0.01));
+    assertThat(account.sum()).isCloseTo(account.difference(), within(1e-6));
+  }
+
+  @Test
+  void theSumIsTheDifferenceOverRandomTrips() {
+    Random random = new Random(17);
+    for (int i = 0; i < 200; i++) {
+      String first = String.format(Locale.ROOT, "%.1f °F", 20 + 60 * random.nextDouble());
+      String second = String.format(Locale.ROOT, "%.1f °F", 20 + 80 * random.nextDouble());
+      String height = String.format(Locale.ROOT, "%.0f ft", 7000 * random.nextDouble());
+      Trips trips =
+          night(stop("a").steady(first).elevation(height), stop("b").steady(second))
+              .read("2027-06-01T05:50Z", "T1", figure(random));
+      if (random.nextBoolean()) {
+        trips.adjust("2027-06-01T08:05Z", "T1", figure(random));
+      }
+      if (random.nextBoolean()) {
+        trips.read("2027-06-01T09:00Z", "T1", figure(random), "hand", ReadingState.WARM);
+      }
+      PressureAccount account =
+          account(trips.read("2027-06-02T05:50Z", "T1", figure(random)).trip());
+      assertThat(account.sum()).isCloseTo(account.difference(), within(1e-6));
+    }
+  }
+
+  private static String figure(Random random) {
+    return String.format(Locale.ROOT, "%.1f psi", 60 + 40 * random.nextDouble());
+  }
+
+  /** 571.138 tells of a tire 25 % under its recommended pressure: 80 to 60 psi. */
+  @Test
+  void aTireAtTheDangerLineOfTheRegulationRanLow() {
+    Trip trip =
+        night(stop("a").steady("60 °F"), stop("b").steady("60 °F"))
+            .readAll("2027-06-01T05:50Z", "65 psi")
+            .read("2027-06-02T05:50Z", "T1", "48.75 psi")
+            .read("2027-06-02T05:51Z", "T2", "65 psi")
+            .trip();
+    List<TireReview> tires = review(trip).tires();
+    assertThat(tires.get(0).ranLow()).isNotNull();
+    assertThat(tires.get(0).lost() / PSI).isCloseTo(16.25, within(0.1)); // 65 − 48.75
+    assertThat(tires.get(1).ranLow()).isNull();
+  }
+}
