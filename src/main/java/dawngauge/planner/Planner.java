@@ -316,12 +316,13 @@ public final class Planner {
   }
 
   /**
-   * Every tire's last reading at a stop against what was expected of it, by the tire's id.
+   * Every reading at a stop against what was expected of it just before, in time order tire by
+   * tire.
    *
    * @param stop index of the stop
    */
-  public Map<String, ReadingCheck> checks(Trip trip, int stop) {
-    Map<String, ReadingCheck> checks = new LinkedHashMap<>();
+  public List<ReadingCheck> checks(Trip trip, int stop) {
+    List<ReadingCheck> checks = new ArrayList<>();
     Forecaster forecaster = forecaster(trip, WhatIf.NOTHING).valueOrNull();
     if (forecaster == null || stop >= forecaster.itinerary().visits().size()) {
       return checks;
@@ -329,13 +330,7 @@ public final class Planner {
     for (WheelPosition position : trip.rig().positions()) {
       forecaster
           .track(position)
-          .ifPresent(
-              track ->
-                  track
-                      .stops()
-                      .get(stop)
-                      .readings()
-                      .forEach(check -> checks.put(check.reading().tire(), check)));
+          .ifPresent(track -> checks.addAll(track.stops().get(stop).readings()));
     }
     return checks;
   }

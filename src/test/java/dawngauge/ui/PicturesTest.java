@@ -17,6 +17,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextArea;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
@@ -118,6 +119,22 @@ class PicturesTest extends WindowTest {
           open.until(
               "what to do is told",
               () -> open.texts("figure-line").stream().anyMatch(text -> text.contains("in 9 of")));
+        }),
+    REVIEW(
+        true,
+        open -> {
+          Trip logged =
+              WindowTest.planner()
+                  .open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge"))
+                  .get();
+          open.run(() -> open.document.edit(logged));
+          open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT6);
+          open.until(
+              "it is reviewed", () -> open.texts("review-headline").toString().contains("leaks"));
+          open.run(
+              () ->
+                  open.nodes(ScrollPane.class, s -> s.getStyleClass().contains("page-scroll"))
+                      .forEach(scroll -> scroll.setVvalue(1)));
         }),
     TABLE(
         true,

@@ -179,4 +179,23 @@ class ReadingsWindowTest extends WindowTest {
     assertThat(desk(1).tableLayout("stamp|t1l kPa|t1r kPa").orElse(""))
         .contains("pressure of t1l", "kPa");
   }
+
+  /** A round in the morning of a stop at which there are readings of the evening. */
+  @Test
+  void whatIsExpectedInARoundIsThatOfItsOwnTime() {
+    Trip logged = planner().open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge")).get();
+    OpenWindow open = readings(logged);
+    open.until(
+        "the crew's stop is shown",
+        () -> open.texts("crew-where").toString().contains("Weatherford"));
+    open.until("ranges are there", () -> open.texts("round-expected").size() == 10);
+    for (String range : open.texts("round-expected")) {
+      assertThat(range).matches("[6-9]\\d–[6-9]\\d|\\d\\d–1\\d\\d");
+    }
+    open.write("Reading of trailer axle 1 left", "84");
+    open.until(
+        "it is held against what was expected then",
+        () -> open.texts("figure-line").stream().anyMatch(text -> text.contains("in 9 of 10")));
+    assertThat(open.texts("round-off")).anyMatch(text -> text.matches("[+-][0-4]\\.\\d psi, .*"));
+  }
 }

@@ -63,6 +63,13 @@ final class RoundPane extends VBox implements RoundRow.Hands {
   /** Narrower than this, a tire goes by the short form of its position alone. */
   private static final double ROOM_FOR_NAMES = 1100;
 
+  /** What is expected does not hang on the figure; some figure is needed to ask for it. */
+  private static final Entered<GaugePressure> ANY_FIGURE =
+      Entered.of(QuantityKind.GAUGE_PRESSURE, "1 psi");
+
+  /** Readings so near to each other are of one round; ours. */
+  private static final Duration ONE_ROUND = Duration.ofHours(1);
+
   private static final Duration COLD_AFTER = Duration.ofHours(3);
 
   private final TripDocument document;
@@ -345,16 +352,14 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     Map<String, ReadingCheck> real = read();
     for (RoundRow row : rows) {
       if (!real.containsKey(row.tire)) {
-        // What is expected does not hang on the figure.
-        trial =
-            LogEdits.with(
-                trial, reading(round, row, Entered.of(QuantityKind.GAUGE_PRESSURE, "1 psi")));
+        trial = LogEdits.with(trial, reading(round, row, ANY_FIGURE));
       }
     }
-    Map<String, ReadingCheck> checks = document.planner().checks(trial, visit);
+    List<ReadingCheck> checks = document.planner().checks(trial, visit);
     for (RoundRow row : rows) {
-      ReadingCheck check = checks.get(row.tire);
       ReadingCheck logged = real.get(row.tire);
+      ReadingCheck check =
+          logged != null ? logged : of(checks, reading(round, row, ANY_FIGURE)).orElse(null);
       row.show(
           LiveLines.expected(check, units),
           logged == null ? "" : LiveLines.off(logged, units),
@@ -367,6 +372,11 @@ final class RoundPane extends VBox implements RoundRow.Hands {
           .filter(row -> row.tire.equals(advice.tire().fitted().tire().id()))
           .forEach(row -> row.show(advice.mark()));
     }
+  }
+
+  /** The check of one reading among others: a tire may be read more than once at a stop. */
+  private static Optional<ReadingCheck> of(List<ReadingCheck> checks, LogEvent.Reading reading) {
+    return checks.stream().filter(check -> check.reading().equals(reading)).findFirst();
   }
 
   /** The readings of this stop in the chosen state, by tire. */
@@ -418,6 +428,20 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     return noted ? null : at.leave();
   }
 
+  /** A reading with another figure; it keeps all else. */
+  private static LogEvent.Reading mended(
+      LogEvent.Reading old, Entered<GaugePressure> figure, Round round) {
+    return new LogEvent.Reading(
+        old.time(),
+        old.tire(),
+        figure,
+        round.gauge(),
+        old.state(),
+        old.air(),
+        old.tireTemperature(),
+        old.remarks());
+  }
+
   @Override
   public void read(RoundRow row, Optional<Entered<GaugePressure>> figure) {
     Round round = round().orElse(null);
@@ -431,19 +455,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     if (figure.isEmpty()) {
       document.edit(cleared);
     } else if (before != null) {
-      LogEvent.Reading old = before.reading();
-      document.edit(
-          LogEdits.with(
-              cleared,
-              new LogEvent.Reading(
-                  old.time(),
-                  old.tire(),
-                  figure.get(),
-                  round.gauge(),
-                  old.state(),
-                  old.air(),
-                  old.tireTemperature(),
-                  old.remarks())));
+      document.edit(LogEdits.with(cleared, mended(before.reading(), figure.get(), round)));
     } else {
       document.edit(LogEdits.with(trip, reading(round, row, figure.get())));
     }
@@ -480,13 +492,15 @@ final class RoundPane extends VBox implements RoundRow.Hands {
         readPressure(row.reading.typed()).value().flatMap(Function.identity()).orElse(null);
     if (round == null || figure == null) {
       said.getChildren().setAll(plain(row.words, "chosen-stop"));
-      tell(row, document.planned(), null);
+      tell(row, document.planned(), null, List.of());
       return;
     }
     Trip trip = document.trip();
     ReadingCheck before = read().get(row.tire);
     boolean logged = before != null && before.reading().pressure().equals(figure);
     int question = ++asked;
+    LogEvent.Reading typed =
+        before == null ? reading(round, row, figure) : mended(before.reading(), figure, round);
     Trip trial =
         logged
             ? trip
@@ -494,7 +508,8 @@ final class RoundPane extends VBox implements RoundRow.Hands {
                 before == null
                     ? trip
                     : LogEdits.without(trip, trip.log().indexOf(before.reading())),
-                reading(round, row, figure));
+                typed);
+    LogEvent.Reading judged = logged && before != null ? before.reading() : typed;
     Planner planner = document.planner();
     PlannedTrip known = document.planned();
     int at = visit;
@@ -506,16 +521,20 @@ final class RoundPane extends VBox implements RoundRow.Hands {
         answer -> {
           if (question == asked && looked == row) {
             said.getChildren().setAll(plain(row.words, "chosen-stop"));
-            tell(row, answer.getKey(), answer.getValue());
+            tell(row, answer.getKey(), judged, answer.getValue());
           }
         });
   }
 
   /** What a reading means and what is to be done. */
-  private void tell(RoundRow row, PlannedTrip planned, @Nullable Map<String, ReadingCheck> checks) {
+  private void tell(
+      RoundRow row,
+      PlannedTrip planned,
+      LogEvent.@Nullable Reading reading,
+      List<ReadingCheck> checks) {
     UnitSystem units = document.units();
-    ReadingCheck check = checks == null ? null : checks.get(row.tire);
-    if (checks != null && check != null) {
+    ReadingCheck check = reading == null ? null : of(checks, reading).orElse(null);
+    if (check != null) {
       String off = LiveLines.off(check, units);
       row.show(LiveLines.expected(check, units), off, LiveLines.unexpected(check));
       said.getChildren()
@@ -530,7 +549,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
                           + " in 9 of 10 cases; off by "
                           + off,
                   "figure-line"));
-      String mates = LiveLines.mates(check, mates(row, checks), units);
+      String mates = LiveLines.mates(check, mates(row, check, checks), units);
       if (!mates.isEmpty()) {
         said.getChildren().add(plain(mates, "figure-line"));
       }
@@ -562,26 +581,34 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     }
   }
 
-  private Map<String, ReadingCheck> mates(RoundRow row, Map<String, ReadingCheck> checks) {
+  /** The readings of the rest of the axle in the same round. */
+  private Map<String, ReadingCheck> mates(
+      RoundRow row, ReadingCheck own, List<ReadingCheck> checks) {
     Map<String, ReadingCheck> mates = new LinkedHashMap<>();
     Round round = round().orElse(null);
     if (round == null) {
       return mates;
     }
     Map<WheelPosition, Tire> fitted = LogEdits.fittedAt(document.trip(), round.start().instant());
-    WheelPosition own =
+    WheelPosition place =
         LogEdits.positionOf(document.trip(), row.tire, round.start().instant()).orElse(null);
     fitted.forEach(
         (position, tire) -> {
-          ReadingCheck check = checks.get(tire.id());
-          if (own != null
-              && position.axle().equals(own.axle())
-              && !position.equals(own)
-              && check != null) {
-            mates.put(document.trip().rig().shortForm(position), check);
+          if (place != null && position.axle().equals(place.axle()) && !position.equals(place)) {
+            checks.stream()
+                .filter(check -> check.reading().tire().equals(tire.id()))
+                .filter(check -> sameRound(check.reading(), own.reading()))
+                .forEach(check -> mates.put(document.trip().rig().shortForm(position), check));
           }
         });
     return mates;
+  }
+
+  private static boolean sameRound(LogEvent.Reading one, LogEvent.Reading other) {
+    Duration apart = Duration.between(one.time().instant(), other.time().instant()).abs();
+    return one.state() == other.state()
+        && one.gauge().equals(other.gauge())
+        && apart.compareTo(ONE_ROUND) <= 0;
   }
 
   private static Label plain(String text, String styleClass) {

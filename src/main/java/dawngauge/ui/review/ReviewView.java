@@ -27,6 +27,9 @@ import org.jspecify.annotations.Nullable;
 /** Why the tires read as they did: findings, a line a tire, the account of one of them. */
 public final class ReviewView extends BorderPane {
 
+  private static final double ROOM_FOR_TIRE = 230;
+  private static final double ROOM_FOR_READING = 270;
+
   private final TripDocument document;
   private final Label headline = new Label();
   private final VBox findings = new VBox(6);
@@ -60,6 +63,9 @@ public final class ReviewView extends BorderPane {
     tire.setAccessibleText("Tire of the account");
     first.setAccessibleText("Earlier reading of the account");
     last.setAccessibleText("Later reading of the account");
+    tire.setMinWidth(ROOM_FOR_TIRE);
+    first.setMinWidth(ROOM_FOR_READING);
+    last.setMinWidth(ROOM_FOR_READING);
     tire.setOnAction(event -> chosen());
     first.setOnAction(event -> account());
     last.setOnAction(event -> account());
