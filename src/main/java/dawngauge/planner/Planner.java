@@ -40,10 +40,17 @@ import dawngauge.geo.TrackPoint;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.Unit;
+import dawngauge.review.LossFit;
+import dawngauge.review.TireReview;
 import dawngauge.review.TripReview;
 import dawngauge.settings.Settings;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
+import dawngauge.trip.NextTrip;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
@@ -363,6 +370,18 @@ public final class Planner {
       without = RigEdits.withTire(without, tire.withLossPerDay(null));
     }
     return forecaster(without, WhatIf.NOTHING).value().map(TripReview::of);
+  }
+
+  /** The next trip of a rig, with the steady leaks that the review of this one found. */
+  public Trip nextTrip(Trip trip) {
+    Map<String, Entered<GaugePressure>> leaks = new LinkedHashMap<>();
+    for (TireReview tire : review(trip).map(TripReview::tires).orElse(List.of())) {
+      if (tire.lostAir() && tire.fit().kind() != LossFit.Kind.ONCE) {
+        double tenths = Math.rint(new GaugePressure(tire.perDay()).in(Unit.PSI) * 10) / 10;
+        leaks.put(tire.tire(), Entered.of(QuantityKind.GAUGE_PRESSURE, tenths + " psi"));
+      }
+    }
+    return NextTrip.after(trip, leaks);
   }
 
   /** The trip as it was planned at the last start of a day that the log knows of. */

@@ -77,6 +77,7 @@ final class Menus {
             "File",
             null,
             item("New", "Shortcut+N", window::startNew),
+            item("Start the next trip from this one", "", window::startNext),
             item("Open…", "Shortcut+O", files::open),
             recent,
             new SeparatorMenuItem(),

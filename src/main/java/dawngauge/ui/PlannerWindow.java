@@ -436,6 +436,19 @@ public final class PlannerWindow {
     }
   }
 
+  /** Goes on with the next trip of this rig; what the review found goes along. */
+  void startNext() {
+    if (files.mayLeave()) {
+      document.recover(planner.nextTrip(document.trip()), Optional.empty());
+      showRoute();
+      notices.tell(
+          "next",
+          "The rig came along with its gauges, heat factors and the leaks that its readings told of."
+              + " Name the trip, type departure and stops; weigh it, look at the tires, and read them"
+              + " cold before the start.");
+    }
+  }
+
   /** Shows the first page; the trip stays until that one's is taken. */
   void showFirst() {
     FirstStartView first =

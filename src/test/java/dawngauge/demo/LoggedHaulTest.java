@@ -105,4 +105,16 @@ class LoggedHaulTest {
     assertThat(account.lost() / PSI).isCloseTo(-7.09, within(0.01));
     assertThat(account.sum() / PSI).isCloseTo(1, within(1e-9));
   }
+
+  @Test
+  void theNextTripKnowsTheLeakAndTheGauges() {
+    Trip next = PLANNER.nextTrip(TRIP);
+    assertThat(Objects.requireNonNull(next.rig().tire("T4").orElseThrow().lossPerDay()).text())
+        .isEqualTo("2.5 psi");
+    assertThat(next.rig().tire("T1").orElseThrow().lossPerDay()).isNull();
+    assertThat(next.rig().gauges()).isEqualTo(TRIP.rig().gauges());
+    assertThat(next.log()).isEmpty();
+    assertThat(next.route().stops()).hasSize(1);
+    assertThat(next.route().stops().get(0).place()).isEqualTo("Childress TX");
+  }
 }

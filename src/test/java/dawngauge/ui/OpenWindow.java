@@ -51,8 +51,9 @@ final class OpenWindow {
         new PlannerWindow(stage, WindowTest.planner(), desk, weather, document, answers, false);
     stage.setX(0);
     stage.setY(0);
-    stage.setWidth(UserState.Window.FIRST.width()); // also where that is more than the screen
-    stage.setHeight(UserState.Window.FIRST.height());
+    UserState.Window asked = desk.state().window(); // also where that is more than the screen
+    stage.setWidth(asked.width());
+    stage.setHeight(asked.height());
     stage.show();
     stage.requestFocus();
   }

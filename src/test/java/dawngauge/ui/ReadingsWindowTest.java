@@ -61,10 +61,16 @@ class ReadingsWindowTest extends WindowTest {
     List<TextField> fields =
         open.nodes(TextField.class, field -> spoken(field).startsWith("Reading of"));
     assertThat(fields).hasSize(10);
-    open.focus(fields.get(0));
     FxRobot robot = new FxRobot();
-    for (String figure : List.of("64", "64", "70", "64", "70", "70", "86", "86", "86")) {
+    open.write("Reading of pickup axle 1 left", "64");
+    open.keys(KeyCode.ENTER);
+    List<String> figures = List.of("64", "70", "64", "70", "70", "86", "86", "86");
+    for (int i = 0; i < figures.size(); i++) {
+      TextField field = fields.get(i + 1);
+      String figure = figures.get(i);
+      open.until("Enter led on", field::isFocused);
       robot.write(figure, 0);
+      open.until("the figure is in", () -> field.getText().equals(figure));
       open.keys(KeyCode.ENTER);
     }
     open.until("the last one has the keyboard", () -> fields.get(9).isFocused());

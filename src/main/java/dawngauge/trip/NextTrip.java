@@ -1,0 +1,90 @@
+package dawngauge.trip;
+
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The next trip of a rig: the rig as it came home with its gauges, heat factors and known leaks,
+ * and its last stop as the start. Nothing of the log goes along: every tire is read anew.
+ */
+public final class NextTrip {
+
+  private NextTrip() {}
+
+  /**
+   * Begins it.
+   *
+   * @param leaks leaks that the readings told of, by the tire's id: pressure lost a day
+   */
+  public static Trip after(Trip trip, Map<String, Entered<GaugePressure>> leaks) {
+    Trip next = trip;
+    Map<WheelPosition, Tire> fitted = LogEdits.fittedAt(trip, Instant.MAX);
+    Map<AxleRef, Map<WheelSlot, String>> byAxle = new LinkedHashMap<>();
+    fitted.forEach(
+        (position, tire) ->
+            byAxle
+                .computeIfAbsent(position.axle(), key -> new EnumMap<>(WheelSlot.class))
+                .put(position.slot(), tire.id()));
+    for (Map.Entry<AxleRef, Map<WheelSlot, String>> entry : byAxle.entrySet()) {
+      Axle axle = next.rig().axle(entry.getKey()).orElseThrow();
+      next = RigEdits.withAxle(next, entry.getKey(), fittedWith(axle, entry.getValue()));
+    }
+    for (Map.Entry<String, Entered<GaugePressure>> leak : leaks.entrySet()) {
+      Tire tire = next.rig().tire(leak.getKey()).orElseThrow();
+      next = RigEdits.withTire(next, tire.withLossPerDay(leak.getValue()));
+    }
+    List<Stop> stops = trip.route().stops();
+    List<Stop> start =
+        stops.isEmpty()
+            ? List.of()
+            : List.of(
+                stops
+                    .get(stops.size() - 1)
+                    .withTimes(null, null)
+                    .withStay(null)
+                    .withKind(Stop.Kind.START)
+                    .withLoadChanges(List.of()));
+    return new Trip(
+        trip.name() + ", next",
+        withoutSpares(next.rig(), fitted),
+        new Route(start, List.of()),
+        List.of(),
+        List.of(),
+        Remarks.NONE);
+  }
+
+  private static Axle fittedWith(Axle axle, Map<WheelSlot, String> fitted) {
+    return new Axle(
+        axle.dual(),
+        axle.gawr(),
+        axle.label(),
+        axle.wheelMaxPressure(),
+        axle.wheelMaxLoad(),
+        axle.valveMaxPressure(),
+        axle.leftShare(),
+        axle.target(),
+        fitted,
+        axle.remarks());
+  }
+
+  /** A spare that was fitted on the road is none any more. */
+  private static Rig withoutSpares(Rig rig, Map<WheelPosition, Tire> fitted) {
+    List<String> ids = fitted.values().stream().map(Tire::id).toList();
+    return new Rig(
+        rig.name(),
+        rig.vehicles(),
+        rig.tireTypes(),
+        rig.tires(),
+        rig.spares().stream().filter(spare -> !ids.contains(spare.tire())).toList(),
+        rig.gauges(),
+        rig.compressorTop(),
+        rig.hitch(),
+        rig.tickets(),
+        rig.remarks());
+  }
+}

@@ -1,0 +1,121 @@
+package dawngauge.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.review.SimulatedTrips.Cause;
+import dawngauge.review.SimulatedTrips.Simulated;
+import dawngauge.review.SimulatedTrips.World;
+import dawngauge.testdata.Forecasts;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The review on invented trips with known causes, seeded: how often it is right, wrong, or says
+ * that it cannot tell. The same trips come with {@code -Dsimulated.trips=…} in other numbers.
+ */
+class SimulatedReviewTest {
+
+  private static final double PSI = 6894.757293168361; // NIST SP 811, 2008
+  private static final double NINETY = 1.6449;
+  private static final int TRIPS = Integer.getInteger("simulated.trips", 2000);
+
+  /** What came of many trips. */
+  private static final class Tally {
+    private final Map<Cause, Map<LossFit.Kind, Integer>> told = new EnumMap<>(Cause.class);
+    private int soundTrips;
+    private int alarms;
+    private double covered;
+    private int counted;
+    private double error;
+    private int losing;
+
+    void add(Simulated trip, TripReview review) {
+      TireReview first = review.tires().get(0);
+      told.computeIfAbsent(trip.cause(), key -> new EnumMap<>(LossFit.Kind.class))
+          .merge(first.fit().kind(), 1, Integer::sum);
+      boolean others = review.tires().stream().skip(1).anyMatch(TireReview::lostAir);
+      if (trip.cause() == Cause.SOUND) {
+        soundTrips++;
+        alarms += others || first.lostAir() ? 1 : 0;
+      }
+      int tires = 0;
+      int in = 0;
+      for (int i = 0; i < review.tires().size(); i++) {
+        TireReview tire = review.tires().get(i);
+        double truth = i == 0 ? trip.lostPsi() : 0;
+        if (tire.cold().size() > 1 && (i > 0 || trip.cause() != Cause.ONCE)) {
+          tires++;
+          in += Math.abs(tire.lost() / PSI - truth) <= NINETY * tire.lostSigma() / PSI ? 1 : 0;
+        }
+      }
+      covered += (double) in / tires;
+      counted++;
+      if (trip.cause() == Cause.STEADY && first.lostAir()) {
+        error += Math.abs(first.lost() / PSI - trip.lostPsi());
+        losing++;
+      }
+    }
+
+    int count(Cause cause, LossFit.Kind kind) {
+      return told.getOrDefault(cause, Map.of()).getOrDefault(kind, 0);
+    }
+
+    int of(Cause cause) {
+      return told.getOrDefault(cause, Map.of()).values().stream().mapToInt(n -> n).sum();
+    }
+
+    @Override
+    public String toString() {
+      return String.format(
+          Locale.ROOT,
+          "%s; sound trips %d, with a loss shown %d (%.1f %%); coverage of 90 %% ranges %.1f %%;"
+              + " steady losses off by %.2f psi on average",
+          told,
+          soundTrips,
+          alarms,
+          100.0 * alarms / soundTrips,
+          100 * covered / counted,
+          error / losing);
+    }
+  }
+
+  private static Tally tally(World world, int trips) {
+    SimulatedTrips source = new SimulatedTrips(20270601);
+    Tally tally = new Tally();
+    for (int i = 0; i < trips; i++) {
+      Simulated trip = source.next(world);
+      tally.add(trip, TripReview.of(Forecasts.forecaster(trip.trip())));
+    }
+    System.out.println(world + ": " + tally);
+    return tally;
+  }
+
+  /**
+   * At most 2 % of the trips whose tires are all sound show a loss (of about 1,000 such trips the
+   * counting error is 0.4 %). Coverage of the 90 % ranges 88 to 92 %, averaged trip by trip.
+   */
+  @Test
+  void withErrorsAsAssumed() {
+    Tally tally = tally(World.AS_ASSUMED, TRIPS);
+    assertThat((double) tally.alarms / tally.soundTrips).isLessThanOrEqualTo(0.02);
+    assertThat(tally.covered / tally.counted).isBetween(0.88, 0.92);
+    int wrong =
+        tally.count(Cause.STEADY, LossFit.Kind.ONCE) + tally.count(Cause.ONCE, LossFit.Kind.STEADY);
+    assertThat((double) wrong / (tally.of(Cause.STEADY) + tally.of(Cause.ONCE)))
+        .as("named wrongly")
+        .isLessThanOrEqualTo(0.03);
+    int missed = tally.count(Cause.STEADY, LossFit.Kind.SOUND);
+    assertThat((double) missed / tally.of(Cause.STEADY)).as("leaks missed").isLessThan(0.25);
+  }
+
+  @Test
+  void withHeavierErrorsTheRangesStillHoldFourOfFive() {
+    Tally tally = tally(World.HARDER, TRIPS / 4);
+    assertThat(tally.covered / tally.counted).isGreaterThan(0.8);
+    // Noted as cold although the sun was on it: told in docs/accuracy.md, nothing is claimed.
+    Tally sun = tally(World.SUN, TRIPS / 4);
+    assertThat(sun.counted).isPositive();
+  }
+}
