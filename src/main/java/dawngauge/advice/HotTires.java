@@ -2,10 +2,10 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.ReadingCheck;
+import dawngauge.quantity.Median;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.trip.ReadingState;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -52,12 +52,11 @@ final class HotTires {
             .map(HotTires::warm)
             .filter(check -> check != null)
             .mapToDouble(ReadingCheck::warmthRead)
-            .sorted()
             .toArray();
     if (own == null || mates.length < LEAST_MATES) {
       return tire;
     }
-    double middle = median(mates);
+    double middle = Median.of(mates);
     double over = own.warmthRead() - middle;
     double sigma = own.repeatSigma() * Math.sqrt(2 + 2.0 / mates.length) / own.fillExpected();
     boolean hot =
@@ -92,11 +91,5 @@ final class HotTires {
       }
     }
     return found;
-  }
-
-  private static double median(double[] sorted) {
-    double[] numbers = Arrays.copyOf(sorted, sorted.length);
-    int middle = numbers.length / 2;
-    return numbers.length % 2 == 1 ? numbers[middle] : (numbers[middle - 1] + numbers[middle]) / 2;
   }
 }

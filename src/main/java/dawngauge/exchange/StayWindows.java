@@ -2,6 +2,7 @@ package dawngauge.exchange;
 
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Median;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Unit;
 import dawngauge.trip.Itinerary;
@@ -47,10 +48,7 @@ final class StayWindows {
     }
 
     double median() {
-      double[] sorted = Arrays.copyOf(pascals, count);
-      Arrays.sort(sorted);
-      int middle = count / 2;
-      return count % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+      return Median.of(Arrays.copyOf(pascals, count));
     }
   }
 

@@ -1,12 +1,12 @@
 package dawngauge.forecast;
 
+import dawngauge.quantity.Median;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -154,7 +154,7 @@ public record TireLoss(
       double common = 0;
       double variance = own;
       if (others.length >= LEAST_OTHERS) {
-        double middle = median(others);
+        double middle = Median.of(others);
         common = Math.max(-MOST_COMMON * air, Math.min(MOST_COMMON * air, middle));
         variance += MEDIAN_VARIANCE * own / others.length;
       } else {
@@ -205,12 +205,5 @@ public record TireLoss(
           .mapToDouble(other -> other.lostBetween(from, to))
           .toArray();
     }
-  }
-
-  private static double median(double[] numbers) {
-    double[] sorted = numbers.clone();
-    Arrays.sort(sorted);
-    int middle = sorted.length / 2;
-    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
   }
 }

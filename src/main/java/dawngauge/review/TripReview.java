@@ -7,13 +7,13 @@ import dawngauge.forecast.Tail;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.TireSetting;
 import dawngauge.forecast.Track;
+import dawngauge.quantity.Median;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -140,7 +140,7 @@ public record TripReview(List<TireReview> tires, List<Shared> shared, List<Gauge
           }
           double absolute = check.reading().pressure().value().pascals() + check.airPressure();
           double air = Math.hypot(check.airSigma(), check.airSigma()) / check.airKelvins();
-          double middle = median(parts.stream().mapToDouble(Double::doubleValue).toArray());
+          double middle = Median.of(parts.stream().mapToDouble(Double::doubleValue).toArray());
           double part = Math.max(-MOST_SHARED * air, Math.min(MOST_SHARED * air, middle));
           shared.add(
               new Shared(
@@ -196,13 +196,6 @@ public record TripReview(List<TireReview> tires, List<Shared> shared, List<Gauge
                   numbers.size()));
         });
     return pairs;
-  }
-
-  private static double median(double[] numbers) {
-    double[] sorted = numbers.clone();
-    Arrays.sort(sorted);
-    int middle = sorted.length / 2;
-    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
   }
 
   /** What was read of the tire that stood last at a position. */
