@@ -14,11 +14,15 @@ import org.jspecify.annotations.Nullable;
  */
 final class ActualTimes {
 
+  /** Taken for a leg whose time is not known; ours. */
+  private static final Duration UNKNOWN_DRIVE = Duration.ofHours(1);
+
   private final Map<String, Instant> arrived = new TreeMap<>();
   private final Map<String, Instant> left = new TreeMap<>();
   private final Map<String, Instant> stoodUntil = new TreeMap<>();
   private final List<@Nullable Instant> latestArrival = new ArrayList<>();
   private final List<@Nullable Instant> latestLeaving = new ArrayList<>();
+  private final List<@Nullable Duration> driving;
 
   /**
    * Reads the log.
@@ -26,6 +30,7 @@ final class ActualTimes {
    * @param driving time of each leg; null where it is not known
    */
   ActualTimes(Trip trip, List<@Nullable Duration> driving) {
+    this.driving = new ArrayList<>(driving);
     String at = null;
     for (LogEvent event : trip.log()) {
       Instant time = event.time().instant();
@@ -40,10 +45,10 @@ final class ActualTimes {
         stoodUntil.put(at, time);
       }
     }
-    bounds(trip, driving);
+    bounds(trip);
   }
 
-  private void bounds(Trip trip, List<@Nullable Duration> driving) {
+  private void bounds(Trip trip) {
     List<Stop> stops = trip.route().stops();
     Instant next = null;
     for (int i = stops.size() - 1; i >= 0; i--) {
@@ -81,13 +86,25 @@ final class ActualTimes {
     return latest != null && latest.isBefore(expected) ? latest : expected;
   }
 
-  /** A departure that lets all be true that was noted here and later. */
+  /**
+   * A departure that lets all be true that was noted here and later. What was noted when the rig
+   * might have reached the next stop already is no sign that it still stands: a departure that was
+   * not noted is likelier.
+   */
   Instant leavingBy(int index, Stop stop, Instant expected) {
     Instant latest = latestLeaving.get(index);
     if (latest != null) {
       return latest.isBefore(expected) ? latest : expected;
     }
     Instant stood = stoodUntil.get(stop.id());
-    return stood != null && stood.isAfter(expected) ? stood : expected;
+    if (stood == null || !stood.isAfter(expected)) {
+      return expected;
+    }
+    if (index >= driving.size()) {
+      return stood; // the last stop
+    }
+    Duration drive = driving.get(index);
+    Instant there = expected.plus(drive == null ? UNKNOWN_DRIVE : drive);
+    return stood.isBefore(there) ? stood : expected;
   }
 }

@@ -60,9 +60,6 @@ public final class PlannerWindow {
   /** Lower than this, only the caution about setting tires stands below; help has all. */
   private static final double ROOM_FOR_BOTH_CAUTIONS = 460;
 
-  /** What a window's own frame takes of the screen's height, about. */
-  private static final double TITLE_BAR = 40;
-
   private final Stage stage;
   private final Planner planner;
   private final UserDesk desk;
@@ -159,12 +156,7 @@ public final class PlannerWindow {
             notices));
     root.setBottom(caution);
     UserState.Window last = desk.state().window();
-    Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-    Scene scene =
-        new Scene(
-            root,
-            Math.min(last.width(), screen.getWidth()),
-            Math.min(last.height(), screen.getHeight() - TITLE_BAR));
+    Scene scene = new Scene(root, last.width(), last.height());
     styles().ifPresent(scene.getStylesheets()::add);
     root.getStyleClass().add("planner");
     Tasks.compute(() -> planner.places("a", null, 1), places -> {});

@@ -125,6 +125,19 @@ class ItineraryTest {
     }
 
     @Test
+    void whatIsReadWhenTheNextStopIsReachedDoesNotHoldItAtThisOne() {
+      Itinerary plan =
+          complete(
+              List.of(start(DAWN), stop("b", null, HALF_HOUR, null), stop("c")),
+              List.of(leg("120 mi", "60 mph"), leg("60 mi", "60 mph")),
+              arrived("b", on9th("08:10")),
+              reading(on9th("09:50")));
+      // Left b at 08:40 as planned, an hour's drive: at 09:50 it is at c.
+      assertThat(clock(plan, 1)).isEqualTo("08:10 to 08:40");
+      assertThat(clock(plan, 2)).startsWith("09:40");
+    }
+
+    @Test
     void stopsThatWereNotNotedLieBeforeTheNextThatWas() {
       Itinerary plan =
           complete(

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
-import dawngauge.settings.UserState;
 import dawngauge.testdata.FakeWeatherDesk;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
@@ -51,9 +50,6 @@ final class OpenWindow {
         new PlannerWindow(stage, WindowTest.planner(), desk, weather, document, answers, false);
     stage.setX(0);
     stage.setY(0);
-    UserState.Window asked = desk.state().window(); // also where that is more than the screen
-    stage.setWidth(asked.width());
-    stage.setHeight(asked.height());
     stage.show();
     stage.requestFocus();
   }

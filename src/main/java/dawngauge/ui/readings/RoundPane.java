@@ -1,12 +1,9 @@
 package dawngauge.ui.readings;
 
 import dawngauge.advice.Advice;
-import dawngauge.advice.Mark;
-import dawngauge.advice.Reason;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.ReadingCheck;
-import dawngauge.ledger.Ledger;
 import dawngauge.ledger.LiveLines;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
@@ -31,7 +28,6 @@ import dawngauge.trip.TypedTime;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
-import dawngauge.ui.common.MarkShape;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.TripDocument;
 import java.time.Clock;
@@ -40,7 +36,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -67,9 +62,6 @@ final class RoundPane extends VBox implements RoundRow.Hands {
   private static final Entered<GaugePressure> ANY_FIGURE =
       Entered.of(QuantityKind.GAUGE_PRESSURE, "1 psi");
 
-  /** Readings so near to each other are of one round; ours. */
-  private static final Duration ONE_ROUND = Duration.ofHours(1);
-
   private static final Duration COLD_AFTER = Duration.ofHours(3);
 
   private final TripDocument document;
@@ -80,7 +72,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
   private final FigureField<Optional<TypedTime>> start;
   private final FigureField<Optional<Entered<Temperature>>> air;
   private final GridPane grid = new GridPane();
-  private final VBox said = new VBox(4);
+  private final RoundTelling said;
   private final Label none = new Label();
   private final List<RoundRow> rows = new ArrayList<>();
   private List<Object> laidOut = List.of();
@@ -94,6 +86,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
   RoundPane(TripDocument document, Clock clock) {
     this.document = document;
     this.clock = clock;
+    this.said = new RoundTelling(document);
     start = new FigureField<>("Begun at", this::readStart, value -> begin(value.orElse(null)));
     air =
         new FigureField<>(
@@ -131,8 +124,6 @@ final class RoundPane extends VBox implements RoundRow.Hands {
             air);
     head.getStyleClass().add("asked");
     grid.getStyleClass().add("round");
-    said.getStyleClass().add("round-said");
-    said.setMinWidth(220);
     none.getStyleClass().add("lesser");
     none.setWrapText(true);
     none.managedProperty().bind(none.visibleProperty());
@@ -359,7 +350,9 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     for (RoundRow row : rows) {
       ReadingCheck logged = real.get(row.tire);
       ReadingCheck check =
-          logged != null ? logged : of(checks, reading(round, row, ANY_FIGURE)).orElse(null);
+          logged != null
+              ? logged
+              : RoundTelling.of(checks, reading(round, row, ANY_FIGURE)).orElse(null);
       row.show(
           LiveLines.expected(check, units),
           logged == null ? "" : LiveLines.off(logged, units),
@@ -372,11 +365,6 @@ final class RoundPane extends VBox implements RoundRow.Hands {
           .filter(row -> row.tire.equals(advice.tire().fitted().tire().id()))
           .forEach(row -> row.show(advice.mark()));
     }
-  }
-
-  /** The check of one reading among others: a tire may be read more than once at a stop. */
-  private static Optional<ReadingCheck> of(List<ReadingCheck> checks, LogEvent.Reading reading) {
-    return checks.stream().filter(check -> check.reading().equals(reading)).findFirst();
   }
 
   /** The readings of this stop in the chosen state, by tire. */
@@ -491,8 +479,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     Entered<GaugePressure> figure =
         readPressure(row.reading.typed()).value().flatMap(Function.identity()).orElse(null);
     if (round == null || figure == null) {
-      said.getChildren().setAll(plain(row.words, "chosen-stop"));
-      tell(row, document.planned(), null, List.of());
+      said.tell(row, visit, round(), document.planned(), null, List.of());
       return;
     }
     Trip trip = document.trip();
@@ -520,104 +507,9 @@ final class RoundPane extends VBox implements RoundRow.Hands {
         },
         answer -> {
           if (question == asked && looked == row) {
-            said.getChildren().setAll(plain(row.words, "chosen-stop"));
-            tell(row, answer.getKey(), judged, answer.getValue());
+            said.tell(row, at, round(), answer.getKey(), judged, answer.getValue());
           }
         });
-  }
-
-  /** What a reading means and what is to be done. */
-  private void tell(
-      RoundRow row,
-      PlannedTrip planned,
-      LogEvent.@Nullable Reading reading,
-      List<ReadingCheck> checks) {
-    UnitSystem units = document.units();
-    ReadingCheck check = reading == null ? null : of(checks, reading).orElse(null);
-    if (check != null) {
-      String off = LiveLines.off(check, units);
-      row.show(LiveLines.expected(check, units), off, LiveLines.unexpected(check));
-      said.getChildren()
-          .add(
-              plain(
-                  off.isEmpty()
-                      ? "The first reading of this tire: from here on its pressure is forecast."
-                      : "Should read "
-                          + LiveLines.expected(check, units)
-                          + " "
-                          + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
-                          + " in 9 of 10 cases; off by "
-                          + off,
-                  "figure-line"));
-      String mates = LiveLines.mates(check, mates(row, check, checks), units);
-      if (!mates.isEmpty()) {
-        said.getChildren().add(plain(mates, "figure-line"));
-      }
-    }
-    Advice advice = planned.advice();
-    if (advice == null || visit >= advice.stops().size()) {
-      return;
-    }
-    boolean acts = false;
-    for (TireAdvice tire : advice.stops().get(visit).tires()) {
-      if (!tire.tire().fitted().tire().id().equals(row.tire)) {
-        continue;
-      }
-      row.show(tire.mark());
-      for (Reason reason : tire.reasons()) {
-        Label text = plain(reason.text().in(units), "figure-line");
-        HBox line = new HBox(6, new MarkShape(reason.mark()), text);
-        HBox.setHgrow(text, Priority.ALWAYS);
-        line.getStyleClass()
-            .addAll("task", "task-" + reason.mark().name().toLowerCase(Locale.ROOT));
-        said.getChildren().add(line);
-        acts = acts || reason.mark() == Mark.ADJUST || reason.mark() == Mark.HOLD;
-      }
-    }
-    if (acts) {
-      said.getChildren().add(plain(Ledger.CAUTIONS.get(1), "lesser"));
-      said.getChildren().add(plain(Ledger.CAUTIONS.get(2), "lesser"));
-      said.getChildren().add(plain(Ledger.CAUTIONS.get(3), "lesser"));
-    }
-  }
-
-  /** The readings of the rest of the axle in the same round. */
-  private Map<String, ReadingCheck> mates(
-      RoundRow row, ReadingCheck own, List<ReadingCheck> checks) {
-    Map<String, ReadingCheck> mates = new LinkedHashMap<>();
-    Round round = round().orElse(null);
-    if (round == null) {
-      return mates;
-    }
-    Map<WheelPosition, Tire> fitted = LogEdits.fittedAt(document.trip(), round.start().instant());
-    WheelPosition place =
-        LogEdits.positionOf(document.trip(), row.tire, round.start().instant()).orElse(null);
-    fitted.forEach(
-        (position, tire) -> {
-          if (place != null && position.axle().equals(place.axle()) && !position.equals(place)) {
-            checks.stream()
-                .filter(check -> check.reading().tire().equals(tire.id()))
-                .filter(check -> sameRound(check.reading(), own.reading()))
-                .forEach(check -> mates.put(document.trip().rig().shortForm(position), check));
-          }
-        });
-    return mates;
-  }
-
-  private static boolean sameRound(LogEvent.Reading one, LogEvent.Reading other) {
-    Duration apart = Duration.between(one.time().instant(), other.time().instant()).abs();
-    return one.state() == other.state()
-        && one.gauge().equals(other.gauge())
-        && apart.compareTo(ONE_ROUND) <= 0;
-  }
-
-  private static Label plain(String text, String styleClass) {
-    Label label = new Label(text);
-    label.getStyleClass().add(styleClass);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    label.setMaxWidth(Double.MAX_VALUE);
-    return label;
   }
 
   /** When the round is begun, for what else is noted at its stop. */

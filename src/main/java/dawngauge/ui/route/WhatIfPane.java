@@ -1,6 +1,5 @@
 package dawngauge.ui.route;
 
-import dawngauge.advice.Mark;
 import dawngauge.ambient.WhatIf;
 import dawngauge.ledger.Comparison;
 import dawngauge.problem.Outcome;
@@ -10,10 +9,9 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.ui.common.ComparedTable;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
-import dawngauge.ui.common.MarkShape;
-import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import java.time.Duration;
 import java.util.Optional;
@@ -23,7 +21,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -52,7 +49,8 @@ final class WhatIfPane extends BorderPane {
   private final FigureField<Optional<Entered<TemperatureDifference>>> degrees;
   private final FigureField<Optional<Duration>> span;
   private final Label summary = new Label();
-  private final GridPane table = new GridPane();
+  private final ComparedTable table =
+      new ComparedTable("what if", task -> Optional.of(TaskLine.whole(task)));
   private Optional<Entered<TemperatureDifference>> by = Optional.empty();
   private Optional<Duration> later = Optional.empty();
   private int chosen;
@@ -71,7 +69,6 @@ final class WhatIfPane extends BorderPane {
     span.managedProperty().bind(span.visibleProperty());
     summary.getStyleClass().add("summary");
     summary.setWrapText(true);
-    table.getStyleClass().add("compared");
     Button back = new Button("Close");
     back.getStyleClass().add("small-button");
     back.setOnAction(event -> close.run());
@@ -196,49 +193,6 @@ final class WhatIfPane extends BorderPane {
             document.planner().plan(document.trip(), whatIf).advice(),
             units);
     summary.setText(comparison.summary());
-    heads();
-    int row = 1;
-    for (Comparison.Line line : comparison.stops()) {
-      row = line(line, row);
-    }
-  }
-
-  private void heads() {
-    String[] heads = {"stop", "air", "what if", "mark", "what if", "margin", "what if"};
-    for (int i = 0; i < heads.length; i++) {
-      Label head = new Label(heads[i]);
-      head.getStyleClass().add("table-head");
-      head.setMinWidth(USE_PREF_SIZE);
-      table.add(head, i, 0);
-    }
-  }
-
-  private int line(Comparison.Line line, int row) {
-    Label place = Texts.line(line.place(), "place");
-    place.setMinWidth(70);
-    table.add(place, 0, row);
-    table.add(plain(line.baseAir()), 1, row);
-    table.add(plain(line.otherAir()), 2, row);
-    table.add(mark(line.base()), 3, row);
-    table.add(line.base() == line.other() ? plain("same") : mark(line.other()), 4, row);
-    table.add(plain(line.baseMargin()), 5, row);
-    table.add(plain(line.otherMargin()), 6, row);
-    int next = row + 1;
-    for (var task : line.todo()) {
-      table.add(TaskLine.whole(task), 0, next++, 7, 1);
-    }
-    return next;
-  }
-
-  private static Label plain(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    return label;
-  }
-
-  private static HBox mark(Mark mark) {
-    Label word = new Label(mark.word());
-    word.setMinWidth(USE_PREF_SIZE);
-    return new HBox(5, new MarkShape(mark), word);
+    table.show(comparison);
   }
 }

@@ -1,0 +1,148 @@
+package dawngauge.ui.readings;
+
+import dawngauge.advice.Advice;
+import dawngauge.advice.Mark;
+import dawngauge.advice.Reason;
+import dawngauge.advice.TireAdvice;
+import dawngauge.forecast.ReadingCheck;
+import dawngauge.ledger.Ledger;
+import dawngauge.ledger.LiveLines;
+import dawngauge.planner.PlannedTrip;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.LogEdits;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.Round;
+import dawngauge.trip.Tire;
+import dawngauge.trip.WheelPosition;
+import dawngauge.ui.common.MarkShape;
+import dawngauge.ui.common.TripDocument;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/** What one reading of a round means beside what was expected, and what is to be done now. */
+final class RoundTelling extends VBox {
+
+  /** Readings so near to each other are of one round; ours. */
+  private static final Duration ONE_ROUND = Duration.ofHours(1);
+
+  private final TripDocument document;
+
+  RoundTelling(TripDocument document) {
+    super(4);
+    this.document = document;
+    getStyleClass().add("round-said");
+    setMinWidth(220);
+  }
+
+  /** The check of one reading among others: a tire may be read more than once at a stop. */
+  static Optional<ReadingCheck> of(List<ReadingCheck> checks, LogEvent.Reading reading) {
+    return checks.stream().filter(check -> check.reading().equals(reading)).findFirst();
+  }
+
+  /** What a reading means and what is to be done. */
+  void tell(
+      RoundRow row,
+      int visit,
+      Optional<Round> round,
+      PlannedTrip planned,
+      LogEvent.@Nullable Reading reading,
+      List<ReadingCheck> checks) {
+    getChildren().setAll(plain(row.words, "chosen-stop"));
+    UnitSystem units = document.units();
+    ReadingCheck check = reading == null ? null : of(checks, reading).orElse(null);
+    if (check != null) {
+      String off = LiveLines.off(check, units);
+      row.show(LiveLines.expected(check, units), off, LiveLines.unexpected(check));
+      getChildren()
+          .add(
+              plain(
+                  off.isEmpty()
+                      ? "The first reading of this tire: from here on its pressure is forecast."
+                      : "Should read "
+                          + LiveLines.expected(check, units)
+                          + " "
+                          + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
+                          + " in 9 of 10 cases; off by "
+                          + off,
+                  "figure-line"));
+      String mates = LiveLines.mates(check, mates(row, round, check, checks), units);
+      if (!mates.isEmpty()) {
+        getChildren().add(plain(mates, "figure-line"));
+      }
+    }
+    Advice advice = planned.advice();
+    if (advice == null || visit >= advice.stops().size()) {
+      return;
+    }
+    boolean acts = false;
+    for (TireAdvice tire : advice.stops().get(visit).tires()) {
+      if (!tire.tire().fitted().tire().id().equals(row.tire)) {
+        continue;
+      }
+      row.show(tire.mark());
+      for (Reason reason : tire.reasons()) {
+        Label text = plain(reason.text().in(units), "figure-line");
+        HBox line = new HBox(6, new MarkShape(reason.mark()), text);
+        HBox.setHgrow(text, Priority.ALWAYS);
+        line.getStyleClass()
+            .addAll("task", "task-" + reason.mark().name().toLowerCase(Locale.ROOT));
+        getChildren().add(line);
+        acts = acts || reason.mark() == Mark.ADJUST || reason.mark() == Mark.HOLD;
+      }
+    }
+    if (acts) {
+      getChildren().add(plain(Ledger.CAUTIONS.get(1), "lesser"));
+      getChildren().add(plain(Ledger.CAUTIONS.get(2), "lesser"));
+      getChildren().add(plain(Ledger.CAUTIONS.get(3), "lesser"));
+    }
+  }
+
+  /** The readings of the rest of the axle in the same round. */
+  private Map<String, ReadingCheck> mates(
+      RoundRow row, Optional<Round> asked, ReadingCheck own, List<ReadingCheck> checks) {
+    Map<String, ReadingCheck> mates = new LinkedHashMap<>();
+    Round round = asked.orElse(null);
+    if (round == null) {
+      return mates;
+    }
+    Map<WheelPosition, Tire> fitted = LogEdits.fittedAt(document.trip(), round.start().instant());
+    WheelPosition place =
+        LogEdits.positionOf(document.trip(), row.tire, round.start().instant()).orElse(null);
+    fitted.forEach(
+        (position, tire) -> {
+          if (place != null && position.axle().equals(place.axle()) && !position.equals(place)) {
+            checks.stream()
+                .filter(check -> check.reading().tire().equals(tire.id()))
+                .filter(check -> sameRound(check.reading(), own.reading()))
+                .forEach(check -> mates.put(document.trip().rig().shortForm(position), check));
+          }
+        });
+    return mates;
+  }
+
+  private static boolean sameRound(LogEvent.Reading one, LogEvent.Reading other) {
+    Duration apart = Duration.between(one.time().instant(), other.time().instant()).abs();
+    return one.state() == other.state()
+        && one.gauge().equals(other.gauge())
+        && apart.compareTo(ONE_ROUND) <= 0;
+  }
+
+  private static Label plain(String text, String styleClass) {
+    Label label = new Label(text);
+    label.getStyleClass().add(styleClass);
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
+    label.setMaxWidth(Double.MAX_VALUE);
+    return label;
+  }
+}
