@@ -101,8 +101,8 @@ class RouteWindowTest extends WindowTest {
     open.until("it stands elsewhere", () -> !open.texts("place").equals(places));
     assertThat(open.texts("place").subList(0, 3))
         .containsExactly(places.get(1), places.get(0), places.get(2));
-    open.focus(open.rows().get(1));
-    open.keys(KeyCode.ALT, KeyCode.UP);
+    open.focus(open.rows().get(0));
+    open.keys(KeyCode.ALT, KeyCode.DOWN);
     open.until("it is back", () -> open.texts("place").equals(places));
   }
 
