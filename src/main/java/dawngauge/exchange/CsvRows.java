@@ -13,7 +13,6 @@ import dawngauge.trip.LogEdits;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Remarks;
-import dawngauge.trip.TableHead;
 import dawngauge.trip.TableLayout;
 import dawngauge.trip.TableLayout.Column;
 import dawngauge.trip.TableReadings;
@@ -78,7 +77,7 @@ final class CsvRows {
   private long between;
   private long count;
 
-  CsvRows(TableHead head, TableLayout layout, Trip trip, Itinerary itinerary) {
+  CsvRows(TableLayout layout, Trip trip, Itinerary itinerary) {
     this.layout = layout;
     this.trip = trip;
     this.itinerary = itinerary;

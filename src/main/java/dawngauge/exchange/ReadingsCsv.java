@@ -24,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Readings from tables (RFC 4180, also with semicolons, tabs or bars): our own header, or any table
@@ -80,8 +81,8 @@ public final class ReadingsCsv {
         : Outcome.of(best);
   }
 
-  @SuppressWarnings("NullAway") // the reader's fields are never null
-  private static TableHead head(String text, char separator) {
+  /** How a text begins with one separator; null where it is no table by it. */
+  private static @Nullable TableHead head(String text, char separator) {
     List<List<String>> rows = new ArrayList<>();
     try (CsvReader<CsvRecord> csv =
         CsvReader.builder()
@@ -132,7 +133,7 @@ public final class ReadingsCsv {
               "",
               "it is not said which columns are time, tire and pressure"));
     }
-    CsvRows rows = new CsvRows(head, layout, trip, itinerary);
+    CsvRows rows = new CsvRows(layout, trip, itinerary);
     boolean whole = true;
     try (Reader in = lenient(file);
         CsvReader<CsvRecord> csv =

@@ -109,11 +109,4 @@ public record PressureAccount(
   private static double openPressure(ReadingCheck check) {
     return check.fillRead() * check.tireKelvins() - check.airPressure();
   }
-
-  /** Days between both. */
-  public double days() {
-    return (last.reading().time().instant().toEpochMilli()
-            - first.reading().time().instant().toEpochMilli())
-        / 86_400_000.0;
-  }
 }

@@ -2,7 +2,6 @@ package dawngauge.trip;
 
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -79,27 +78,6 @@ public final class LogEdits {
             .toList();
     return with(trip.withLog(log), new LogEvent.Left(time, stop, Remarks.NONE));
   }
-
-  /**
-   * A reading, in the place of one of the same tire within a few minutes in the same state: typing
-   * a figure again mends it.
-   */
-  public static Trip read(Trip trip, LogEvent.Reading reading) {
-    List<LogEvent> log = new ArrayList<>(trip.log());
-    log.removeIf(
-        event ->
-            event instanceof LogEvent.Reading old
-                && old.tire().equals(reading.tire())
-                && old.state() == reading.state()
-                && Duration.between(old.time().instant(), reading.time().instant())
-                        .abs()
-                        .compareTo(AGAIN)
-                    <= 0);
-    return with(trip.withLog(log), reading);
-  }
-
-  /** Within this a second figure for a tire is the first one mended; ours. */
-  private static final Duration AGAIN = Duration.ofMinutes(2);
 
   /**
    * Air added or let out. What the gauge showed before is the last reading within half an hour
