@@ -6,16 +6,21 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.review.LossFit;
+import dawngauge.review.Slip;
 import dawngauge.review.TireReview;
 import dawngauge.review.TripReview;
+import dawngauge.review.WrongReference;
+import dawngauge.trip.Gauge;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A review as it is shown.
@@ -62,6 +67,8 @@ public record ReviewLines(
     for (TireReview tire : review.tires()) {
       maker.letOut(tire);
     }
+    review.slips().forEach(maker::slip);
+    maker.reference(review.reference());
     review.gauges().forEach(maker::gauges);
     maker.shared(review);
     maker.rest(review);
@@ -214,6 +221,63 @@ public record ReviewLines(
         }
       }
       return setting.after().airKelvins();
+    }
+
+    void slip(Slip slip) {
+      LogEvent.Reading reading = slip.check().reading();
+      WheelPosition other = slip.other();
+      String name = trip.rig().shortForm(slip.position());
+      String what = reading.pressure().text() + " of " + name + " on " + when(reading);
+      String left = " It is left out of this review; put it right in the log.";
+      if (slip.kind() == Slip.Kind.ALONE) {
+        heads.add(name + " was noted wrongly once");
+        findings.add(
+            what
+                + " is far off and was back at the next round without air being noted: about "
+                + shown(slip.expected())
+                + " was expected. Noted wrongly, or air went and came that nobody noted."
+                + left);
+      } else if (other == null) {
+        heads.add(name + " was noted in a wrong unit once");
+        findings.add(
+            what
+                + " looks like another unit: about "
+                + shown(slip.expected())
+                + " was expected."
+                + left);
+      } else if (trip.rig().positions().indexOf(slip.position())
+          < trip.rig().positions().indexOf(other)) {
+        String pair = name + " and " + trip.rig().shortForm(other);
+        heads.add(pair + " were noted one for the other once");
+        findings.add(
+            "The readings of "
+                + pair
+                + " on "
+                + when(reading)
+                + " look exchanged: each is what the other should read. They are left out of this"
+                + " review; put them right in the log.");
+      }
+    }
+
+    void reference(@Nullable WrongReference reference) {
+      if (reference == null) {
+        return;
+      }
+      String kind = (reference.sealed() ? Gauge.Kind.SEA_LEVEL_SUBTRACTED : Gauge.Kind.OPEN).word();
+      heads.add(reference.gauge() + " seems to be of another kind");
+      findings.add(
+          "All tires read "
+              + (reference.sealed() ? "less" : "more")
+              + " the higher they were read with "
+              + reference.gauge()
+              + ", by up to "
+              + shown(reference.most())
+              + " over "
+              + reference.rounds()
+              + " rounds, as with a gauge of the kind \""
+              + kind
+              + "\". Here its readings are taken so; no tire leaks by it.");
+      next.add("Find out what kind of gauge " + reference.gauge() + " is and note it in the rig.");
     }
 
     void gauges(TripReview.GaugePair pair) {

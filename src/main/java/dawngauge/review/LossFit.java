@@ -33,6 +33,9 @@ public record LossFit(
   /** The kind is named from so many readings on. */
   private static final int LEAST_READINGS = 4;
 
+  /** From so many readings on one of them may be told to be wrong. */
+  private static final int ROBUST_FROM = 5;
+
   /** And where the loss is so many deviations of one reading. */
   private static final double LEAST_LOSS = 8;
 
@@ -40,7 +43,7 @@ public record LossFit(
   private static final double BETTER = 5;
 
   /**
-   * Fits.
+   * Fits a {@link RobustLine} and a step, and holds them against each other.
    *
    * @param days when each reading was taken
    * @param lost part of the air lost up to each, the first taken as the start
@@ -52,20 +55,12 @@ public record LossFit(
     if (count < 2) {
       return new LossFit(Kind.TOO_FEW, 0, Double.NaN, 0, Double.NaN, 0, 0);
     }
-    double meanDay = mean(days, 0, count);
-    double meanLost = mean(lost, 0, count);
-    double squares = 0;
-    double products = 0;
-    for (int i = 0; i < count; i++) {
-      squares += (days[i] - meanDay) * (days[i] - meanDay);
-      products += (days[i] - meanDay) * (lost[i] - meanLost);
-    }
-    double slope = squares > 0 ? products / squares : 0;
-    double slopeSigma = squares > 0 ? each / Math.sqrt(squares) : Double.POSITIVE_INFINITY;
+    RobustLine line = RobustLine.of(days, lost, each);
+    double slope = line.slope();
+    double slopeSigma = line.sigma();
     double steadyRest = 0;
     for (int i = 0; i < count; i++) {
-      double rest = lost[i] - meanLost - slope * (days[i] - meanDay);
-      steadyRest += rest * rest / (each * each);
+      steadyRest += cost(line.off(days[i], lost[i]) / each, count);
     }
     int at = 0;
     double step = 0;
@@ -76,8 +71,7 @@ public record LossFit(
       double after = mean(lost, i + 1, count);
       double rest = 0;
       for (int j = 0; j < count; j++) {
-        double off = lost[j] - (j <= i ? before : after);
-        rest += off * off / (each * each);
+        rest += cost((lost[j] - (j <= i ? before : after)) / each, count);
       }
       if (rest < stepRest) {
         stepRest = rest;
@@ -108,6 +102,14 @@ public record LossFit(
         slopeSigma,
         0,
         count - 1);
+  }
+
+  /** What a deviation costs: its square; as Huber has it where one reading may be wrong. */
+  private static double cost(double deviations, int count) {
+    double off = Math.abs(deviations);
+    return count < ROBUST_FROM || off <= RobustLine.HUBER
+        ? off * off
+        : RobustLine.HUBER * (2 * off - RobustLine.HUBER);
   }
 
   private static double mean(double[] numbers, int from, int to) {

@@ -5,11 +5,18 @@ import static dawngauge.testdata.StopBuilder.stop;
 import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.StopBuilder;
 import dawngauge.testdata.Trips;
+import dawngauge.trip.Remarks;
+import dawngauge.trip.Rig;
+import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.Set;
 
 /**
  * Invented trips with known causes. Shares nothing with the forecast: the air in a tire by the gas
@@ -32,6 +39,15 @@ final class SimulatedTrips {
     AS_ASSUMED,
     /** Heavier tails of the gauge, time constants and air off by more. */
     HARDER,
+    /**
+     * As assumed, with one round in which two tires of unlike pressure were noted one for the
+     * other, or one tire in bar.
+     */
+    SLIPS,
+    /** As assumed, with a sealed gauge that the file takes for an open one. */
+    SEALED,
+    /** As assumed, with the spare put on in place of the second tire half-way. */
+    SPARE,
     /** The sun on the tires of the left side, up to 12 K, at every round. */
     SUN
   }
@@ -43,8 +59,9 @@ final class SimulatedTrips {
    * @param tires how many
    * @param cause what was planted in the first tire
    * @param lostPsi what it lost between its first and last reading, as at the last one
+   * @param climbFeet from the lowest of its mornings to the highest
    */
-  record Simulated(Trip trip, int tires, Cause cause, double lostPsi) {}
+  record Simulated(Trip trip, int tires, Cause cause, double lostPsi, double climbFeet) {}
 
   private static final double SEA_LEVEL_PSI = 14.6959;
   private static final long START = Instant.parse("2027-06-01T06:00:00Z").getEpochSecond();
@@ -75,7 +92,10 @@ final class SimulatedTrips {
     double size =
         cause == Cause.SOUND ? 0 : 1 + 5 * random.nextDouble(); // psi a day, or at once x 2
     int lossAt = 1 + random.nextInt(nights);
-    double bias = 1.15 * random.nextGaussian();
+    double grade = random.nextBoolean() ? 1.15 : 0.6; // of the gauge: ASME B40.100, 2 or 1 %
+    int slipAt = 1 + random.nextInt(nights);
+    boolean swaps = random.nextBoolean();
+    double bias = grade * random.nextGaussian();
     double airError = 2 * random.nextGaussian();
     double[] feet = new double[nights + 1];
     double[] middle = new double[nights + 1];
@@ -113,7 +133,8 @@ final class SimulatedTrips {
         long at = leave - 1800 + 60L * tire;
         double warm = tireKelvins(world, middle[i], swing, airError, at);
         if (i == 0) {
-          fill[tire] = (psi + around) / warm;
+          double own = world == World.SLIPS && tire == 1 ? psi - 20 : psi;
+          fill[tire] = (own + around) / warm;
         }
         if (tire == 0 && i > 0) {
           double perDay = cause == Cause.STEADY ? size : 0;
@@ -126,8 +147,18 @@ final class SimulatedTrips {
         }
         boolean left = tire % (dual ? 4 : 2) < (dual ? 2 : 1);
         double sun = world == World.SUN && left ? 12 * random.nextDouble() : 0;
-        double shown = fill[tire] * (warm + sun) - around + bias + 0.5 * noise(world);
-        trips.read(text(at), "T" + (tire + 1), String.format(Locale.ROOT, "%.2f psi", shown));
+        boolean spareOn = world == World.SPARE && tire == 1 && i >= slipAt;
+        if (spareOn && i == slipAt) {
+          trips.change(text(at - 60), 1, "T2", "T" + tires + "S");
+          fill[1] = (psi + around) / warm;
+        }
+        boolean slips = world == World.SLIPS && i == slipAt;
+        int from = slips && swaps && tire < 2 ? 1 - tire : tire;
+        double reference = world == World.SEALED ? SEA_LEVEL_PSI : around;
+        double shown = fill[from] * (warm + sun) - reference + bias + 0.5 * noise(world);
+        double noted = slips && !swaps && tire == 1 ? shown / 14.5038 : shown;
+        String id = spareOn ? "T" + tires + "S" : "T" + (tire + 1);
+        trips.read(text(at), id, String.format(Locale.ROOT, "%.2f psi", noted));
         if (tire == 0) {
           startFill = firstRead ? startFill : fill[0];
           firstRead = true;
@@ -136,7 +167,38 @@ final class SimulatedTrips {
         }
       }
     }
-    return new Simulated(trips.trip(), tires, cause, (startFill - lastFill) * lastKelvins);
+    double low = Arrays.stream(feet).min().orElse(0);
+    double climb = Arrays.stream(feet).max().orElse(0) - low;
+    Trip trip = world == World.SPARE ? withSpare(trips.trip(), tires) : trips.trip();
+    return new Simulated(trip, tires, cause, (startFill - lastFill) * lastKelvins, climb);
+  }
+
+  private static Trip withSpare(Trip trip, int count) {
+    Rig rig = trip.rig();
+    Tire like = rig.tires().get(1);
+    List<Tire> tires = new ArrayList<>(rig.tires());
+    tires.add(
+        new Tire(
+            "T" + count + "S",
+            like.type(),
+            like.dateCode(),
+            like.tread(),
+            like.heatFactor(),
+            null,
+            Set.of(),
+            Remarks.NONE));
+    return trip.withRig(
+        new Rig(
+            rig.name(),
+            rig.vehicles(),
+            rig.tireTypes(),
+            tires,
+            rig.spares(),
+            rig.gauges(),
+            rig.compressorTop(),
+            rig.hitch(),
+            rig.tickets(),
+            rig.remarks()));
   }
 
   private double noise(World world) {

@@ -136,6 +136,14 @@ public final class Trips {
     return this;
   }
 
+  /** Another tire put on at a position, by its index. */
+  public Trips change(String time, int position, String off, String on) {
+    log.add(
+        new LogEvent.TireChange(
+            StopBuilder.time(time), rig.positions().get(position), off, on, Remarks.NONE));
+    return this;
+  }
+
   /** Air added or let out, with the gauge "hand". */
   public Trips adjust(String time, String tire, String to) {
     log.add(
