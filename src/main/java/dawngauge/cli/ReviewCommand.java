@@ -3,6 +3,8 @@ package dawngauge.cli;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.report.CrewSheet;
+import dawngauge.report.ReviewSheet;
 import dawngauge.report.ReviewText;
 import dawngauge.review.TripReview;
 import dawngauge.trip.Trip;
@@ -37,6 +39,15 @@ final class ReviewCommand implements Callable<Integer> {
   @Option(names = "--force", description = "Let --out replace a file that exists.")
   private boolean force;
 
+  @Option(names = "--pdf", description = "As PDF; needs --out.")
+  private boolean pdf;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "letter|a4",
+      description = "Paper of the PDF; letter unless given.")
+  private CrewSheet.Paper paper = CrewSheet.Paper.LETTER;
+
   ReviewCommand(Planner planner, Console console) {
     this.planner = planner;
     this.console = console;
@@ -48,10 +59,19 @@ final class ReviewCommand implements Callable<Integer> {
     if (!opened.hasValue()) {
       return TripArgument.refuse(console, file, opened.problems());
     }
+    if (pdf && out.equals(TripArgument.STANDARD)) {
+      console.err().println("a PDF is not written to standard output; name a file with --out");
+      return ExitCode.USAGE;
+    }
     Trip trip = opened.get();
     Optional<TripReview> review = planner.review(trip);
     if (review.isEmpty()) {
       return TripArgument.refuse(console, file, List.copyOf(planner.plan(trip).problems()));
+    }
+    if (pdf) {
+      byte[] sheet =
+          ReviewSheet.of(trip, review.get(), planner.asSound(trip).advice(), units, paper);
+      return new Output(planner, console).write(sheet, out, file, force);
     }
     return new Output(planner, console)
         .write(ReviewText.of(trip, review.get(), units), out, file, force);

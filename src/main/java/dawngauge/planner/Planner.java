@@ -69,6 +69,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -365,11 +366,32 @@ public final class Planner {
    * out of the forecast it is held against, so that the readings tell of them.
    */
   public Optional<TripReview> review(Trip trip) {
+    return forecaster(withoutLeaks(trip), WhatIf.NOTHING).value().map(TripReview::of);
+  }
+
+  private static Trip withoutLeaks(Trip trip) {
     Trip without = trip;
     for (Tire tire : trip.rig().tires()) {
       without = RigEdits.withTire(without, tire.withLossPerDay(null));
     }
-    return forecaster(without, WhatIf.NOTHING).value().map(TripReview::of);
+    return without;
+  }
+
+  /**
+   * A trip as it would have gone with sound tires: by the first reading of each tire and by what
+   * was set, without the later readings.
+   */
+  public PlannedTrip asSound(Trip trip) {
+    Set<String> read = new HashSet<>();
+    return plan(
+        withoutLeaks(trip)
+            .withLog(
+                trip.log().stream()
+                    .filter(
+                        event ->
+                            !(event instanceof LogEvent.Reading reading)
+                                || read.add(reading.tire()))
+                    .toList()));
   }
 
   /** The next trip of a rig, with the steady leaks that the review of this one found. */

@@ -55,6 +55,10 @@ public final class CrewSheet {
     Paper(Rectangle size) {
       this.size = size;
     }
+
+    Rectangle size() {
+      return size;
+    }
   }
 
   /**

@@ -4,6 +4,7 @@ import com.lowagie.text.pdf.BaseFont;
 import com.lowagie.text.pdf.PdfTemplate;
 import dawngauge.advice.Advice;
 import dawngauge.advice.StopAdvice;
+import dawngauge.ledger.ReadingsTrace;
 import dawngauge.ledger.Trace;
 import dawngauge.ledger.Wording;
 import dawngauge.trip.Itinerary;
@@ -20,8 +21,11 @@ import java.util.function.ToDoubleFunction;
  */
 final class SheetTrace {
 
+  private static final float DOT = 2.6f;
+
   private final SheetPen pen;
   private final Trace trace;
+  private final List<ReadingsTrace.Dot> dots;
   private final Advice advice;
   private final PdfTemplate plot;
   private final float left;
@@ -33,8 +37,15 @@ final class SheetTrace {
   private double low = Double.POSITIVE_INFINITY;
   private double high = Double.NEGATIVE_INFINITY;
 
-  private SheetTrace(SheetPen pen, Trace trace, Advice advice, float width, float height) {
+  private SheetTrace(
+      SheetPen pen,
+      Trace trace,
+      List<ReadingsTrace.Dot> dots,
+      Advice advice,
+      float width,
+      float height) {
     this.pen = pen;
+    this.dots = dots;
     this.trace = trace;
     this.advice = advice;
     this.plot = pen.writer.getDirectContent().createTemplate(width, height);
@@ -59,6 +70,10 @@ final class SheetTrace {
         }
       }
     }
+    for (ReadingsTrace.Dot dot : dots) {
+      low = Math.min(low, dot.read());
+      high = Math.max(high, dot.read());
+    }
     for (Trace.Floor floor : trace.floors()) {
       low = Math.min(low, floor.pressure());
     }
@@ -73,7 +88,18 @@ final class SheetTrace {
   }
 
   static PdfTemplate of(SheetPen pen, Trace trace, Advice advice, float width, float height) {
-    SheetTrace drawing = new SheetTrace(pen, trace, advice, width, height);
+    return of(pen, trace, List.of(), advice, width, height);
+  }
+
+  /** The same with readings as dots, filled where they were cold. */
+  static PdfTemplate of(
+      SheetPen pen,
+      Trace trace,
+      List<ReadingsTrace.Dot> dots,
+      Advice advice,
+      float width,
+      float height) {
+    SheetTrace drawing = new SheetTrace(pen, trace, dots, advice, width, height);
     drawing.draw();
     return drawing.plot;
   }
@@ -129,6 +155,11 @@ final class SheetTrace {
       plot.stroke();
     }
     plot.setLineWidth(0.8f);
+    for (ReadingsTrace.Dot dot : dots) {
+      plot.setGrayFill(dot.cold() ? 0 : 1);
+      plot.circle(x(dot.time()), y(dot.read()), DOT);
+      plot.fillStroke();
+    }
     plot.rectangle(left, bottom, right - left, top - bottom);
     plot.stroke();
   }

@@ -283,7 +283,10 @@ final class Menus {
               window.showRoute();
               papers.print(route);
             }),
-        item("Reminders as a calendar…", "", papers::calendar));
+        item("Reminders as a calendar…", "", papers::calendar),
+        new SeparatorMenuItem(),
+        item("Review of the trip, Letter…", "", () -> papers.review(letter)),
+        item("Review of the trip, A4…", "", () -> papers.review(a4)));
   }
 
   private void sheet(CrewSheet.Paper paper, boolean large) {

@@ -5,12 +5,15 @@ import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanPage;
 import dawngauge.ledger.ReminderLine;
 import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CrewSheet;
 import dawngauge.report.ReminderCalendar;
+import dawngauge.report.ReviewSheet;
+import dawngauge.review.TripReview;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
@@ -162,6 +165,25 @@ final class RoadPapers {
                   : null;
           byte[] sheet = CrewSheet.of(ledger(planned, units), planned.advice(), plan, options);
           return document.planner().write(sheet, file, own(), true);
+        });
+  }
+
+  /** Writes the review. */
+  void review(CrewSheet.Paper paper) {
+    Trip trip = document.trip();
+    UnitSystem units = document.units();
+    Planner planner = document.planner();
+    TripReview review = planner.review(trip).orElse(null);
+    if (review == null) {
+      notices.tell("review", "There is nothing to review as long as no time on the way is known.");
+      return;
+    }
+    write(
+        "review",
+        trip.name() + " review.pdf",
+        file -> {
+          byte[] sheet = ReviewSheet.of(trip, review, planner.asSound(trip).advice(), units, paper);
+          return planner.write(sheet, file, own(), true);
         });
   }
 

@@ -1,8 +1,10 @@
 package dawngauge.ui.review;
 
+import dawngauge.advice.Advice;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.ledger.AccountLines;
 import dawngauge.ledger.Ledger;
+import dawngauge.ledger.ReadingsTrace;
 import dawngauge.ledger.ReviewLines;
 import dawngauge.review.PressureAccount;
 import dawngauge.review.TireReview;
@@ -38,11 +40,14 @@ public final class ReviewView extends BorderPane {
   private final ChoiceBox<String> tire = new ChoiceBox<>();
   private final ChoiceBox<String> first = new ChoiceBox<>();
   private final ChoiceBox<String> last = new ChoiceBox<>();
+  private final CoursePane course;
+  private final GridPane readings = new GridPane();
   private final WaterfallPane waterfall;
   private final GridPane table = new GridPane();
   private final VBox notes = new VBox(2);
   private final VBox accounts = new VBox(8);
   private @Nullable TripReview review;
+  private @Nullable Advice sound;
   private boolean stale = true;
   private boolean filling;
   private int asked;
@@ -55,6 +60,8 @@ public final class ReviewView extends BorderPane {
   public ReviewView(TripDocument document, ObservableBooleanValue dark) {
     this.document = document;
     this.waterfall = new WaterfallPane(dark);
+    this.course = new CoursePane(dark);
+    readings.getStyleClass().add("compared");
     headline.getStyleClass().add("review-headline");
     headline.setWrapText(true);
     headline.setMinHeight(USE_PREF_SIZE);
@@ -69,13 +76,23 @@ public final class ReviewView extends BorderPane {
     tire.setOnAction(event -> chosen());
     first.setOnAction(event -> account());
     last.setOnAction(event -> account());
-    FlowPane choice =
-        new FlowPane(
-            8, 6, new Label("tire"), tire, new Label("from"), first, new Label("to"), last);
+    FlowPane whose = new FlowPane(8, 6, new Label("tire"), tire);
+    whose.getStyleClass().add("asked");
+    FlowPane choice = new FlowPane(8, 6, new Label("from"), first, new Label("to"), last);
     choice.getStyleClass().add("asked");
     accounts
         .getChildren()
-        .addAll(heading("Where its pressure went"), choice, waterfall, table, notes);
+        .addAll(
+            heading("What it read, and what a sound tire would have read"),
+            whose,
+            course,
+            plain(ReadingsTrace.WHAT, "lesser"),
+            readings,
+            heading("Where its pressure went"),
+            choice,
+            waterfall,
+            table,
+            notes);
     accounts.managedProperty().bind(accounts.visibleProperty());
     VBox todo = new VBox(6, heading("Before the next haul"), next);
     todo.managedProperty().bind(todo.visibleProperty());
@@ -117,7 +134,10 @@ public final class ReviewView extends BorderPane {
     Trip trip = document.trip();
     int question = ++asked;
     Tasks.compute(
-        () -> document.planner().review(trip),
+        () ->
+            new Answer(
+                document.planner().review(trip).orElse(null),
+                document.planner().asSound(trip).advice()),
         answer -> {
           if (question == asked) {
             show(trip, answer);
@@ -125,8 +145,11 @@ public final class ReviewView extends BorderPane {
         });
   }
 
-  private void show(Trip trip, Optional<TripReview> answer) {
-    review = answer.orElse(null);
+  private record Answer(@Nullable TripReview review, @Nullable Advice sound) {}
+
+  private void show(Trip trip, Answer answer) {
+    review = answer.review();
+    sound = answer.sound();
     findings.getChildren().clear();
     next.getChildren().clear();
     tires.getChildren().clear();
@@ -144,13 +167,7 @@ public final class ReviewView extends BorderPane {
       next.getChildren().add(plain(Ledger.CAUTIONS.get(0), "lesser"));
       next.getChildren().add(plain(Ledger.CAUTIONS.get(2), "lesser"));
     }
-    String[] heads = {"position", "tire", "cold readings", "off, last cold", "found"};
-    for (int i = 0; i < heads.length; i++) {
-      Label head = new Label(heads[i]);
-      head.getStyleClass().add("table-head");
-      head.setMinWidth(USE_PREF_SIZE);
-      tires.add(head, i, 0);
-    }
+    heads(tires, "position", "tire", "cold readings", "off, last cold", "found");
     int row = 1;
     for (ReviewLines.TireLine line : lines.tires()) {
       tires.addRow(
@@ -210,7 +227,39 @@ public final class ReviewView extends BorderPane {
               usual == null ? words.size() - 1 : Math.max(0, known.all().indexOf(usual.last())));
     }
     filling = false;
+    course(known);
     account();
+  }
+
+  private void course(TireReview known) {
+    Advice asSound = sound;
+    readings.getChildren().clear();
+    ReadingsTrace trace =
+        asSound == null ? null : ReadingsTrace.of(asSound, known, document.units());
+    course.show(trace);
+    if (trace == null) {
+      return;
+    }
+    heads(readings, "read", trace.unit(), "if sound", "9 of 10 within", "off");
+    int row = 1;
+    for (ReadingsTrace.Dot dot : trace.dots()) {
+      readings.addRow(
+          row++,
+          plain(dot.words(), "figure-line"),
+          plain(trace.shown(dot.read()), "figure-line"),
+          plain(trace.shown(dot.expected()), "figure-line"),
+          plain(trace.shown(dot.low()) + " to " + trace.shown(dot.high()), "figure-line"),
+          plain(trace.off(dot), "figure-line"));
+    }
+  }
+
+  private static void heads(GridPane grid, String... heads) {
+    for (int i = 0; i < heads.length; i++) {
+      Label head = new Label(heads[i]);
+      head.getStyleClass().add("table-head");
+      head.setMinWidth(USE_PREF_SIZE);
+      grid.add(head, i, 0);
+    }
   }
 
   private void account() {
