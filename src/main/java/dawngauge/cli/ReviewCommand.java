@@ -1,6 +1,9 @@
 package dawngauge.cli;
 
+import dawngauge.ambient.MeasuredAir;
+import dawngauge.ambient.WeatherService;
 import dawngauge.planner.Planner;
+import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CrewSheet;
@@ -23,6 +26,7 @@ final class ReviewCommand implements Callable<Integer> {
 
   private final Planner planner;
   private final Console console;
+  private final WeatherDesk weather;
 
   @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
   private String file = "";
@@ -39,6 +43,12 @@ final class ReviewCommand implements Callable<Integer> {
   @Option(names = "--force", description = "Let --out replace a file that exists.")
   private boolean force;
 
+  @Option(
+      names = "--measured",
+      description =
+          "Ask the weather services, once agreed to, what was measured at the stops left.")
+  private boolean measured;
+
   @Option(names = "--pdf", description = "As PDF; needs --out.")
   private boolean pdf;
 
@@ -48,9 +58,10 @@ final class ReviewCommand implements Callable<Integer> {
       description = "Paper of the PDF; letter unless given.")
   private CrewSheet.Paper paper = CrewSheet.Paper.LETTER;
 
-  ReviewCommand(Planner planner, Console console) {
+  ReviewCommand(Planner planner, Console console, WeatherDesk weather) {
     this.planner = planner;
     this.console = console;
+    this.weather = weather;
   }
 
   @Override
@@ -68,12 +79,25 @@ final class ReviewCommand implements Callable<Integer> {
     if (review.isEmpty()) {
       return TripArgument.refuse(console, file, List.copyOf(planner.plan(trip).problems()));
     }
+    List<MeasuredAir> air = List.of();
+    if (measured) {
+      Outcome<WeatherService> service = weather.service();
+      if (!service.hasValue()) {
+        weather.told().forEach(console.err()::println);
+        service.problems().forEach(problem -> console.err().println(problem.text()));
+        console
+            .err()
+            .println("To agree: dawngauge weather FILE --measured --agree you@example.org");
+        return ExitCode.USAGE;
+      }
+      air = planner.measured(trip, service.get(), weather.now(), (done, all, place) -> true);
+    }
     if (pdf) {
       byte[] sheet =
-          ReviewSheet.of(trip, review.get(), planner.asSound(trip).advice(), units, paper);
+          ReviewSheet.of(trip, review.get(), air, planner.asSound(trip).orElse(null), units, paper);
       return new Output(planner, console).write(sheet, out, file, force);
     }
     return new Output(planner, console)
-        .write(ReviewText.of(trip, review.get(), units), out, file, force);
+        .write(ReviewText.of(trip, review.get(), air, units), out, file, force);
   }
 }

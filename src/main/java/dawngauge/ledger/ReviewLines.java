@@ -1,5 +1,6 @@
 package dawngauge.ledger;
 
+import dawngauge.ambient.MeasuredAir;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireSetting;
 import dawngauge.quantity.GaugePressure;
@@ -36,6 +37,9 @@ public record ReviewLines(
   /** Two-sided 90 %. */
   private static final double NINETY = 1.6449;
 
+  /** A station some way off may differ from the air at the stop by so many kelvins; ours. */
+  private static final double STATION = 3;
+
   /**
    * One tire.
    *
@@ -55,9 +59,19 @@ public record ReviewLines(
     tires = List.copyOf(tires);
   }
 
-  /** The review in the units shown. */
+  /** The review in the units shown, where nothing is known of what was measured. */
   public static ReviewLines of(Trip trip, TripReview review, UnitSystem units) {
-    Maker maker = new Maker(trip, units);
+    return of(trip, review, List.of(), units);
+  }
+
+  /**
+   * The review in the units shown.
+   *
+   * @param measured the air that stations measured at the stops
+   */
+  public static ReviewLines of(
+      Trip trip, TripReview review, List<MeasuredAir> measured, UnitSystem units) {
+    Maker maker = new Maker(trip, measured, units);
     for (TireReview tire : review.tires()) {
       maker.ranLow(tire);
     }
@@ -81,14 +95,16 @@ public record ReviewLines(
 
   private static final class Maker {
     private final Trip trip;
+    private final List<MeasuredAir> measured;
     private final UnitSystem units;
     private final int decimals;
     private final List<String> findings = new ArrayList<>();
     private final List<String> next = new ArrayList<>();
     private final List<String> heads = new ArrayList<>();
 
-    Maker(Trip trip, UnitSystem units) {
+    Maker(Trip trip, List<MeasuredAir> measured, UnitSystem units) {
       this.trip = trip;
+      this.measured = measured;
       this.units = units;
       this.decimals = units == UnitSystem.US ? 1 : 2;
     }
@@ -326,8 +342,32 @@ public record ReviewLines(
                 + ": air about "
                 + units.format(new TemperatureDifference(Math.abs(shared.kelvins())))
                 + (less ? " colder" : " warmer")
-                + " than in the file, or the gauge; they cannot be told apart. No tire leaks by it.");
+                + " than in the file, or the gauge; "
+                + airOrGauge(shared)
+                + " No tire leaks by it.");
       }
+    }
+
+    /** Which of both it was, by a station near the stop. */
+    private String airOrGauge(TripReview.Shared shared) {
+      for (MeasuredAir air : measured) {
+        double colder = air.expectedKelvins() - air.measuredKelvins();
+        if (air.stop() != shared.visit() || Double.isNaN(colder)) {
+          continue;
+        }
+        String station =
+            air.source()
+                + " measured "
+                + units.format(new TemperatureDifference(Math.abs(colder)))
+                + (colder > 0 ? " colder" : " warmer")
+                + " than in the file near there: ";
+        if (Math.abs(colder - shared.kelvins()) < STATION) {
+          return station + "it was the air.";
+        }
+        boolean little = Math.abs(colder) < Math.min(STATION, Math.abs(shared.kelvins()) / 2);
+        return station + (little ? "rather the gauge." : "it is not the air alone.");
+      }
+      return "they cannot be told apart.";
     }
 
     void rest(TripReview review) {

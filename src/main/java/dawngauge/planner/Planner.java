@@ -51,6 +51,7 @@ import dawngauge.settings.Settings;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.NextTrip;
+import dawngauge.trip.Remarks;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
@@ -354,11 +355,7 @@ public final class Planner {
     if (forecaster == null) {
       return List.of();
     }
-    Map<WheelPosition, Track> tracks = new LinkedHashMap<>();
-    for (WheelPosition position : trip.rig().positions()) {
-      forecaster.track(position).ifPresent(track -> tracks.put(position, track));
-    }
-    return TireLoss.of(trip, tracks);
+    return TireLoss.of(trip, tracks(trip, forecaster));
   }
 
   /**
@@ -379,19 +376,33 @@ public final class Planner {
 
   /**
    * A trip as it would have gone with sound tires: by the first reading of each tire and by what
-   * was set, without the later readings.
+   * was set, nothing else taken as set; empty where no time is known. In the place of each later
+   * reading stands a note, so that the forecast has its moment.
    */
-  public PlannedTrip asSound(Trip trip) {
+  public Optional<Advice> asSound(Trip trip) {
     Set<String> read = new HashSet<>();
-    return plan(
-        withoutLeaks(trip)
-            .withLog(
-                trip.log().stream()
-                    .filter(
-                        event ->
-                            !(event instanceof LogEvent.Reading reading)
-                                || read.add(reading.tire()))
-                    .toList()));
+    List<LogEvent> log = new ArrayList<>();
+    for (LogEvent event : trip.log()) {
+      boolean later = event instanceof LogEvent.Reading reading && !read.add(reading.tire());
+      log.add(later ? new LogEvent.Note(event.time(), "read", Remarks.NONE) : event);
+    }
+    Trip sound = withoutLeaks(trip).withLog(log);
+    return forecaster(sound, WhatIf.NOTHING)
+        .value()
+        .map(
+            forecaster -> {
+              Advice advice = new Adviser(forecaster, thresholds(), null).advise();
+              return new Advice(advice.forecast(), advice.stops(), tracks(sound, forecaster));
+            });
+  }
+
+  /** The tires of a trip, nothing taken as set. */
+  private static Map<WheelPosition, Track> tracks(Trip trip, Forecaster forecaster) {
+    Map<WheelPosition, Track> tracks = new LinkedHashMap<>();
+    for (WheelPosition position : trip.rig().positions()) {
+      forecaster.track(position).ifPresent(track -> tracks.put(position, track));
+    }
+    return tracks;
   }
 
   /** The next trip of a rig, with the steady leaks that the review of this one found. */

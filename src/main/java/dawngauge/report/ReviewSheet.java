@@ -9,10 +9,12 @@ import com.lowagie.text.pdf.PdfPTable;
 import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
 import dawngauge.advice.Advice;
+import dawngauge.ambient.MeasuredAir;
 import dawngauge.ledger.AccountLines;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.ReadingsTrace;
 import dawngauge.ledger.ReviewLines;
+import dawngauge.ledger.WeatherSummary;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.review.PressureAccount;
 import dawngauge.review.TireReview;
@@ -34,6 +36,7 @@ public final class ReviewSheet {
 
   private final Trip trip;
   private final TripReview review;
+  private final List<MeasuredAir> measured;
   private final @Nullable Advice sound;
   private final UnitSystem units;
   private final Document document;
@@ -43,12 +46,14 @@ public final class ReviewSheet {
   private ReviewSheet(
       Trip trip,
       TripReview review,
+      List<MeasuredAir> measured,
       @Nullable Advice sound,
       UnitSystem units,
       CrewSheet.Paper paper,
       ByteArrayOutputStream out) {
     this.trip = trip;
     this.review = review;
+    this.measured = measured;
     this.sound = sound;
     this.units = units;
     this.document = new Document(paper.size(), MARGIN, MARGIN, MARGIN + 20, FOOT + 12);
@@ -68,17 +73,19 @@ public final class ReviewSheet {
   /**
    * Sets the review.
    *
+   * @param measured the air that stations measured at the stops
    * @param sound the trip as it would have gone with sound tires; null where it is not known
    * @return the PDF
    */
   public static byte[] of(
       Trip trip,
       TripReview review,
+      List<MeasuredAir> measured,
       @Nullable Advice sound,
       UnitSystem units,
       CrewSheet.Paper paper) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ReviewSheet sheet = new ReviewSheet(trip, review, sound, units, paper, out);
+    ReviewSheet sheet = new ReviewSheet(trip, review, measured, sound, units, paper, out);
     sheet.document.open();
     sheet.write();
     sheet.document.close();
@@ -86,7 +93,7 @@ public final class ReviewSheet {
   }
 
   private void write() {
-    ReviewLines lines = ReviewLines.of(trip, review, units);
+    ReviewLines lines = ReviewLines.of(trip, review, measured, units);
     add(pen.paragraph(pen.heading(trip.name() + ": why the tires read as they did")));
     add(spaced(pen.paragraph(pen.bold(lines.headline()))));
     lines.findings().forEach(text -> add(spaced(pen.paragraph(pen.plain("– " + text)))));
@@ -107,6 +114,12 @@ public final class ReviewSheet {
       }
     }
     add(table);
+    if (!measured.isEmpty()) {
+      title("Air that was measured");
+      WeatherSummary.of(measured, units)
+          .lines()
+          .forEach(text -> add(pen.paragraph(pen.plain(text))));
+    }
     for (TireReview tire : review.tires()) {
       if (!tire.sound() && tire.all().size() > 1) {
         tire(tire);

@@ -1,13 +1,16 @@
 package dawngauge.report;
 
+import dawngauge.ambient.MeasuredAir;
 import dawngauge.ledger.AccountLines;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.ReviewLines;
+import dawngauge.ledger.WeatherSummary;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.review.PressureAccount;
 import dawngauge.review.TireReview;
 import dawngauge.review.TripReview;
 import dawngauge.trip.Trip;
+import java.util.List;
 import java.util.Locale;
 
 /** A review as plain text of at most 100 columns. */
@@ -22,15 +25,20 @@ public final class ReviewText {
 
   private ReviewText() {}
 
-  /** The text. */
-  public static String of(Trip trip, TripReview review, UnitSystem units) {
+  /**
+   * The text.
+   *
+   * @param measured the air that stations measured at the stops
+   */
+  public static String of(
+      Trip trip, TripReview review, List<MeasuredAir> measured, UnitSystem units) {
     ReviewText text = new ReviewText();
-    text.write(trip, review, units);
+    text.write(trip, review, measured, units);
     return text.out.toString();
   }
 
-  private void write(Trip trip, TripReview review, UnitSystem units) {
-    ReviewLines lines = ReviewLines.of(trip, review, units);
+  private void write(Trip trip, TripReview review, List<MeasuredAir> measured, UnitSystem units) {
+    ReviewLines lines = ReviewLines.of(trip, review, measured, units);
     out.wrapped("", trip.name() + ": why the tires read as they did");
     out.line("");
     out.wrapped("", lines.headline());
@@ -57,6 +65,11 @@ public final class ReviewText {
               + PlainText.left(String.valueOf(line.rounds()), ROUNDS)
               + PlainText.left(line.off(), OFF),
           line.found());
+    }
+    if (!measured.isEmpty()) {
+      out.line("");
+      out.line("AIR THAT WAS MEASURED");
+      WeatherSummary.of(measured, units).lines().forEach(line -> out.wrapped("  ", line));
     }
     for (TireReview tire : review.tires()) {
       PressureAccount account = tire.account();

@@ -285,8 +285,8 @@ final class Menus {
             }),
         item("Reminders as a calendar…", "", papers::calendar),
         new SeparatorMenuItem(),
-        item("Review of the trip, Letter…", "", () -> papers.review(letter)),
-        item("Review of the trip, A4…", "", () -> papers.review(a4)));
+        item("Review of the trip, Letter…", "", () -> papers.review(letter, window.measured())),
+        item("Review of the trip, A4…", "", () -> papers.review(a4, window.measured())));
   }
 
   private void sheet(CrewSheet.Paper paper, boolean large) {

@@ -2,6 +2,7 @@ package dawngauge.ui;
 
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
+import dawngauge.ambient.MeasuredAir;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
@@ -71,6 +72,7 @@ public final class PlannerWindow {
   private final NoticeBar notices = new NoticeBar();
   private final RouteView route;
   private final RigView rig;
+  private final ReviewView review;
   private final EarlierTrips earlier;
   private final TableFiles tables;
   private final BorderPane root;
@@ -84,6 +86,11 @@ public final class PlannerWindow {
   private final BooleanProperty dark = new SimpleBooleanProperty(false);
   private final boolean systemDark;
   private @Nullable HelpWindow help;
+
+  /** What was measured at the stops left, as far as it was asked for. */
+  List<MeasuredAir> measured() {
+    return review.measured();
+  }
 
   /**
    * Fills a stage with the planner.
@@ -110,23 +117,16 @@ public final class PlannerWindow {
     this.document = document;
     this.systemDark = systemDark;
     document.unitsProperty().set(desk.state().units());
+    this.air = new WeatherActions(document, weather, asker, notices);
     this.route = new RouteView(document, dark);
     this.rig = new RigView(document, planner);
     this.crew = new Crew(document, desk.clock(), text -> notices.tell("crew", text));
     ReadingsView readings = new ReadingsView(document, desk.clock(), crew);
+    this.review = new ReviewView(document, dark, air::measured);
     this.pages =
-        Map.of(
-            routeButton,
-            route,
-            rigButton,
-            rig,
-            readingsButton,
-            readings,
-            reviewButton,
-            new ReviewView(document, dark));
+        Map.of(routeButton, route, rigButton, rig, readingsButton, readings, reviewButton, review);
     this.root = new BorderPane(route);
     this.files = new WindowFiles(document, desk, asker, notices, () -> root);
-    this.air = new WeatherActions(document, weather, asker, notices);
     route.onOnlineMap(air::onlineMap);
     this.papers = new RoadPapers(document, weather, asker, notices);
     this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);

@@ -1,6 +1,7 @@
 package dawngauge.ui;
 
 import dawngauge.advice.Advice;
+import dawngauge.ambient.MeasuredAir;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanPage;
 import dawngauge.ledger.ReminderLine;
@@ -168,8 +169,12 @@ final class RoadPapers {
         });
   }
 
-  /** Writes the review. */
-  void review(CrewSheet.Paper paper) {
+  /**
+   * Writes the review.
+   *
+   * @param measured the air that stations measured at the stops
+   */
+  void review(CrewSheet.Paper paper, List<MeasuredAir> measured) {
     Trip trip = document.trip();
     UnitSystem units = document.units();
     Planner planner = document.planner();
@@ -182,7 +187,9 @@ final class RoadPapers {
         "review",
         trip.name() + " review.pdf",
         file -> {
-          byte[] sheet = ReviewSheet.of(trip, review, planner.asSound(trip).advice(), units, paper);
+          byte[] sheet =
+              ReviewSheet.of(
+                  trip, review, measured, planner.asSound(trip).orElse(null), units, paper);
           return planner.write(sheet, file, own(), true);
         });
   }

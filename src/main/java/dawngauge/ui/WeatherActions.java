@@ -2,6 +2,7 @@ package dawngauge.ui;
 
 import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
+import dawngauge.ambient.MeasuredAir;
 import dawngauge.ambient.WeatherFill;
 import dawngauge.ambient.WeatherService;
 import dawngauge.ledger.WeatherSummary;
@@ -19,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -89,6 +91,47 @@ final class WeatherActions {
             result -> {
               asking.set(false);
               take(trip, result);
+            },
+            wrong -> {
+              asking.set(false);
+              notices.tell(AIR, "The weather services could not be asked: " + wrong);
+            });
+  }
+
+  /** Asks what was measured at the stops that the rig has left, after asking the user once. */
+  void measured(Consumer<List<MeasuredAir>> taker) {
+    if (asking.get() || (!agreed() && !askAgain())) {
+      return;
+    }
+    Outcome<WeatherService> service = weather.service();
+    if (!service.hasValue()) {
+      notices.tell(AIR, messages(service.problems()));
+      return;
+    }
+    asking.set(true);
+    Trip trip = document.trip();
+    job =
+        Tasks.work(
+            going ->
+                document
+                    .planner()
+                    .measured(
+                        trip,
+                        service.get(),
+                        weather.now(),
+                        (done, all, place) -> {
+                          Platform.runLater(() -> progress(going, done, all, place));
+                          return !going.isGivenUp();
+                        }),
+            result -> {
+              asking.set(false);
+              WeatherSummary summary = WeatherSummary.of(result, document.units());
+              List<String> lines = new ArrayList<>();
+              lines.add(
+                  "What was measured stands in the review; services keep it for about a week.");
+              lines.addAll(summary.problems());
+              notices.tell(AIR, String.join("\n", lines));
+              taker.accept(result);
             },
             wrong -> {
               asking.set(false);

@@ -22,6 +22,9 @@ import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -156,6 +159,21 @@ final class OpenWindow {
 
   String onTitle() {
     return onToolkit(stage::getTitle);
+  }
+
+  void choosePaper(String name) {
+    MenuBar bar = nodes(MenuBar.class, known -> true).get(0);
+    Menu menu =
+        bar.getMenus().stream()
+            .filter(known -> known.getText().equals("Paper"))
+            .findFirst()
+            .orElseThrow();
+    MenuItem item =
+        menu.getItems().stream()
+            .filter(known -> name.equals(known.getText()))
+            .findFirst()
+            .orElseThrow();
+    run(item::fire);
   }
 
   void press(Button button) {

@@ -4,10 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The review in the window: findings, accounts, both unit systems, nothing to review. */
 class ReviewWindowTest extends WindowTest {
@@ -57,6 +62,30 @@ class ReviewWindowTest extends WindowTest {
       }
     }
     return sum;
+  }
+
+  @Test
+  void whatWasMeasuredIsAskedForAndTheReviewIsWritten(@TempDir Path here) {
+    Trip logged = planner().open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge")).get();
+    OpenWindow open = review(logged);
+    open.weather.time(Instant.parse("2027-04-09T12:00:00Z"));
+    open.run(
+        () ->
+            open.nodes(Button.class, b -> b.getText().startsWith("Ask what was measured"))
+                .get(0)
+                .fire());
+    open.until(
+        "it is shown",
+        () ->
+            open.texts("figure-line").stream()
+                .anyMatch(text -> text.contains("measured by Test service")));
+    assertThat(open.texts("figure-line"))
+        .anyMatch(text -> text.contains("Test service measured") && text.contains("colder"));
+    Path file = here.resolve("review.pdf");
+    open.answers.file = Optional.of(file);
+    open.choosePaper("Review of the trip, A4…");
+    open.until("it is there", () -> Files.exists(file));
+    assertThat(open.answers.asked).contains("write review Spring fleece haul, logged review.pdf");
   }
 
   @Test

@@ -15,7 +15,6 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
-import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.Clipboard;
@@ -30,21 +29,6 @@ class RoadPapersWindowTest extends WindowTest {
     return String.join("\n", open.texts("notice"));
   }
 
-  private static void choose(OpenWindow open, String name) {
-    MenuBar bar = open.nodes(MenuBar.class, known -> true).get(0);
-    Menu menu =
-        bar.getMenus().stream()
-            .filter(known -> known.getText().equals("Paper"))
-            .findFirst()
-            .orElseThrow();
-    MenuItem item =
-        menu.getItems().stream()
-            .filter(known -> name.equals(known.getText()))
-            .findFirst()
-            .orElseThrow();
-    open.run(item::fire);
-  }
-
   @Test
   void theSheetIsWrittenWhereItIsWanted(@TempDir Path here) throws IOException {
     OpenWindow open = open(demo());
@@ -57,7 +41,7 @@ class RoadPapersWindowTest extends WindowTest {
         new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1).substring(0, 5);
     assertThat(begin).isEqualTo("%PDF-");
     open.answers.file = Optional.of(here.resolve("no such folder").resolve("sheet.pdf"));
-    choose(open, "Crew sheet, A4, large type…");
+    open.choosePaper("Crew sheet, A4, large type…");
     open.until("why not is told", () -> notice(open).contains("is not written"));
   }
 
@@ -67,14 +51,14 @@ class RoadPapersWindowTest extends WindowTest {
     OpenWindow open = open(demo());
     Path file = here.resolve("haul.ics");
     open.answers.file = Optional.of(file);
-    choose(open, "Reminders as a calendar…");
+    open.choosePaper("Reminders as a calendar…");
     open.until("it is there", () -> Files.exists(file) && notice(open).contains("is in"));
     assertThat(Files.readString(file)).contains("SEQUENCE:0\r\n", "BEGIN:VALARM");
-    choose(open, "Reminders as a calendar…");
+    open.choosePaper("Reminders as a calendar…");
     open.until("it is the next one", () -> Files.readString(file).contains("SEQUENCE:1\r\n"));
     String foreign = "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:x\r\nEND:VCALENDAR\r\n";
     Files.writeString(file, foreign);
-    choose(open, "Reminders as a calendar…");
+    open.choosePaper("Reminders as a calendar…");
     open.until("it is refused", () -> notice(open).contains("is not replaced"));
     assertThat(Files.readString(file)).isEqualTo(foreign);
   }

@@ -1,11 +1,13 @@
 package dawngauge.ui.review;
 
 import dawngauge.advice.Advice;
+import dawngauge.ambient.MeasuredAir;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.ledger.AccountLines;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.ReadingsTrace;
 import dawngauge.ledger.ReviewLines;
+import dawngauge.ledger.WeatherSummary;
 import dawngauge.review.PressureAccount;
 import dawngauge.review.TireReview;
 import dawngauge.review.TripReview;
@@ -15,8 +17,10 @@ import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableBooleanValue;
+import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -44,10 +48,13 @@ public final class ReviewView extends BorderPane {
   private final GridPane readings = new GridPane();
   private final WaterfallPane waterfall;
   private final GridPane table = new GridPane();
+  private final VBox air = new VBox(4);
   private final VBox notes = new VBox(2);
   private final VBox accounts = new VBox(8);
   private @Nullable TripReview review;
   private @Nullable Advice sound;
+  private List<MeasuredAir> measured = List.of();
+  private Trip measuredFor;
   private boolean stale = true;
   private boolean filling;
   private int asked;
@@ -56,9 +63,16 @@ public final class ReviewView extends BorderPane {
    * A view.
    *
    * @param dark whether the window is dark
+   * @param asking asks what was measured and hands it on
    */
-  public ReviewView(TripDocument document, ObservableBooleanValue dark) {
+  public ReviewView(
+      TripDocument document,
+      ObservableBooleanValue dark,
+      Consumer<Consumer<List<MeasuredAir>>> asking) {
     this.document = document;
+    this.measuredFor = document.trip();
+    Button ask = new Button("Ask what was measured…");
+    ask.setOnAction(event -> asking.accept(this::take));
     this.waterfall = new WaterfallPane(dark);
     this.course = new CoursePane(dark);
     readings.getStyleClass().add("compared");
@@ -97,7 +111,16 @@ public final class ReviewView extends BorderPane {
     VBox todo = new VBox(6, heading("Before the next haul"), next);
     todo.managedProperty().bind(todo.visibleProperty());
     todo.visibleProperty().bind(Bindings.isNotEmpty(next.getChildren()));
-    VBox page = new VBox(14, headline, findings, todo, heading("Tire by tire"), tires, accounts);
+    VBox page =
+        new VBox(
+            14,
+            headline,
+            findings,
+            todo,
+            heading("Tire by tire"),
+            tires,
+            accounts,
+            new VBox(6, heading("Air that was measured"), air, ask));
     page.getStyleClass().add("review");
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
@@ -137,12 +160,23 @@ public final class ReviewView extends BorderPane {
         () ->
             new Answer(
                 document.planner().review(trip).orElse(null),
-                document.planner().asSound(trip).advice()),
+                document.planner().asSound(trip).orElse(null)),
         answer -> {
           if (question == asked) {
             show(trip, answer);
           }
         });
+  }
+
+  private void take(List<MeasuredAir> found) {
+    measured = found;
+    measuredFor = document.trip();
+    changed();
+  }
+
+  /** What was measured at the stops of the trip shown; none after the route changed. */
+  public List<MeasuredAir> measured() {
+    return document.trip().route().equals(measuredFor.route()) ? measured : List.of();
   }
 
   private record Answer(@Nullable TripReview review, @Nullable Advice sound) {}
@@ -159,8 +193,14 @@ public final class ReviewView extends BorderPane {
       accounts.setVisible(false);
       return;
     }
-    ReviewLines lines = ReviewLines.of(trip, known, document.units());
+    ReviewLines lines = ReviewLines.of(trip, known, measured(), document.units());
     headline.setText(lines.headline());
+    air.getChildren().clear();
+    List<String> summary = WeatherSummary.of(measured(), document.units()).lines();
+    (measured().isEmpty()
+            ? List.of("Weather services tell what stations near the stops measured, a week back.")
+            : summary)
+        .forEach(text -> air.getChildren().add(plain(text, "figure-line")));
     lines.findings().forEach(text -> findings.getChildren().add(plain(text, "figure-line")));
     lines.next().forEach(text -> next.getChildren().add(plain(text, "figure-line")));
     if (!lines.next().isEmpty()) {

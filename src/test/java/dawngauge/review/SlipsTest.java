@@ -1,0 +1,157 @@
+package dawngauge.review;
+
+import static dawngauge.testdata.StopBuilder.stop;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dawngauge.ledger.ReviewLines;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.testdata.Forecasts;
+import dawngauge.testdata.RigBuilder;
+import dawngauge.testdata.Trips;
+import dawngauge.trip.Trip;
+import java.time.Duration;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+/** Readings that were noted wrongly, and a gauge of another kind than the file says. */
+class SlipsTest {
+
+  private static final double PSI = 6894.757293168361; // NIST SP 811, 2008
+  private static final String[] MORNINGS = {
+    "2027-06-01T05:50Z", "2027-06-02T05:50Z", "2027-06-03T05:50Z", "2027-06-04T05:50Z"
+  };
+
+  /** Four mornings of steady air; heights in feet. */
+  private static Trips mornings(int... feet) {
+    Trips trips = Trips.of(RigBuilder.trailer().axles(2));
+    for (int i = 0; i < 4; i++) {
+      var stop = stop("s" + i).steady("60 °F").elevation(feet[i] + " ft");
+      trips.stop(i == 0 ? stop.leaves("2027-06-01T06:00Z") : stop.stays(Duration.ofHours(22)));
+      if (i < 3) {
+        trips.leg("120 mi", "60 mph");
+      }
+    }
+    return trips.leg("60 mi", "60 mph").stop(stop("end").steady("60 °F"));
+  }
+
+  private static Trips level() {
+    return mornings(0, 0, 0, 0);
+  }
+
+  /** Reads the four tires: the first two at 80 psi, the others at 60, but for what is given. */
+  private static void read(Trips trips, int morning, String... figures) {
+    for (int tire = 0; tire < 4; tire++) {
+      String usual = tire < 2 ? "80 psi" : "60 psi";
+      String figure = tire < figures.length ? figures[tire] : "";
+      trips.read(MORNINGS[morning], "T" + (tire + 1), figure.isEmpty() ? usual : figure);
+    }
+  }
+
+  private static TripReview review(Trip trip) {
+    return TripReview.of(Forecasts.forecaster(trip));
+  }
+
+  private static String headline(Trip trip) {
+    return ReviewLines.of(trip, review(trip), UnitSystem.US).headline();
+  }
+
+  @Test
+  void barNotedAsPsiIsAWrongUnitAndNoLoss() {
+    Trips trips = level();
+    read(trips, 0);
+    read(trips, 1, "5.5 psi"); // 80 psi are 5.52 bar
+    read(trips, 2);
+    read(trips, 3);
+    TripReview review = review(trips.trip());
+    assertThat(review.slips()).hasSize(1);
+    assertThat(review.slips().get(0).kind()).isEqualTo(Slip.Kind.UNIT);
+    assertThat(review.slips().get(0).expected() / PSI).isCloseTo(80, within(0.1));
+    assertThat(review.tires()).allMatch(tire -> tire.fit().kind() == LossFit.Kind.SOUND);
+    assertThat(headline(trips.trip())).contains("was noted in a wrong unit once");
+  }
+
+  @Test
+  void theFirstOneIsTheSlipWhereAllLaterOnesContradictIt() {
+    Trips trips = level();
+    read(trips, 0, "5.5 psi");
+    read(trips, 1);
+    read(trips, 2);
+    read(trips, 3);
+    TripReview review = review(trips.trip());
+    assertThat(review.slips()).hasSize(1);
+    assertThat(review.slips().get(0).check().first()).isTrue();
+    assertThat(review.slips().get(0).expected() / PSI).isCloseTo(80, within(0.1));
+    assertThat(review.tires().get(0).cold()).hasSize(3);
+  }
+
+  @Test
+  void twoTiresNotedOneForTheOther() {
+    Trips trips = level();
+    read(trips, 0);
+    read(trips, 1, "", "60 psi", "80 psi");
+    read(trips, 2);
+    read(trips, 3);
+    TripReview review = review(trips.trip());
+    assertThat(review.slips()).hasSize(2).allMatch(slip -> slip.kind() == Slip.Kind.TIRE);
+    assertThat(review.tires()).allMatch(tire -> tire.fit().kind() == LossFit.Kind.SOUND);
+    assertThat(headline(trips.trip())).contains("were noted one for the other once");
+  }
+
+  @Test
+  void aReadingFarOffThatWasBackAtTheNextRoundIsNoLoss() {
+    Trips trips = level();
+    read(trips, 0);
+    read(trips, 1, "71 psi");
+    read(trips, 2);
+    read(trips, 3);
+    assertThat(review(trips.trip()).slips()).hasSize(1);
+    assertThat(headline(trips.trip())).contains("was noted wrongly once");
+  }
+
+  @Test
+  void aTireThatWentDownAndStaysDownIsNoSlip() {
+    Trips trips = level();
+    read(trips, 0);
+    read(trips, 1, "71 psi");
+    read(trips, 2, "71 psi");
+    read(trips, 3, "71 psi");
+    TripReview review = review(trips.trip());
+    assertThat(review.slips()).isEmpty();
+    assertThat(review.tires().get(0).lostAir()).isTrue();
+  }
+
+  /**
+   * By hand: at 0, 7,000, 1,000 and 6,000 ft the air is 14.70, 11.34, 14.17 and 11.78 psi (U.S.
+   * Standard Atmosphere 1976); an open gauge on 80 psi filled at sea level shows 80, 83.36, 80.53
+   * and 82.92. A sealed one shows 80 on each: 3.36 less at 7,000 ft.
+   */
+  @Test
+  void aSealedGaugeThatIsNotedAsOpenFollowsTheHeight() {
+    Trips trips = mornings(0, 7000, 1000, 6000);
+    for (int morning = 0; morning < 4; morning++) {
+      read(trips, morning);
+    }
+    TripReview review = review(trips.trip());
+    WrongReference reference = review.reference();
+    if (reference == null) {
+      throw new AssertionError("not told");
+    }
+    assertThat(reference.sealed()).isTrue();
+    assertThat(reference.most() / PSI).isCloseTo(3.36, within(0.02));
+    assertThat(review.tires()).allMatch(tire -> tire.fit().kind() == LossFit.Kind.SOUND);
+    assertThat(headline(trips.trip())).contains("seems to be of another kind");
+  }
+
+  @Test
+  void anOpenGaugeIsNotTakenForASealedOne() {
+    Trips trips = mornings(0, 7000, 1000, 6000);
+    double[] more = {0, 3.36, 0.53, 2.92};
+    for (int morning = 0; morning < 4; morning++) {
+      String high = String.format(Locale.ROOT, "%.2f psi", 80 + more[morning]);
+      String low = String.format(Locale.ROOT, "%.2f psi", 60 + more[morning]);
+      read(trips, morning, high, high, low, low);
+    }
+    assertThat(review(trips.trip()).reference()).isNull();
+  }
+}
