@@ -82,7 +82,9 @@ final class Slips {
               .anyMatch(time -> time.isAfter(since) && time.isBefore(now));
       if (set) {
         double off = slip;
-        lostAt.replaceAll((at, lost) -> at >= visit ? lost - off : lost);
+        lostAt.entrySet().stream()
+            .filter(entry -> entry.getKey() >= visit)
+            .forEach(entry -> entry.setValue(entry.getValue() - off));
       }
       slipped = null;
     }
