@@ -18,9 +18,11 @@ import dawngauge.trip.WheelPosition;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -101,6 +103,9 @@ public record ReviewLines(
     private final List<String> findings = new ArrayList<>();
     private final List<String> next = new ArrayList<>();
     private final List<String> heads = new ArrayList<>();
+
+    /** Pairs that were told already. */
+    private final Set<Set<WheelPosition>> paired = new HashSet<>();
 
     Maker(Trip trip, List<MeasuredAir> measured, UnitSystem units) {
       this.trip = trip;
@@ -261,8 +266,7 @@ public record ReviewLines(
                 + shown(slip.expected())
                 + " was expected."
                 + left);
-      } else if (trip.rig().positions().indexOf(slip.position())
-          < trip.rig().positions().indexOf(other)) {
+      } else if (paired.add(Set.of(slip.position(), other))) {
         String pair = name + " and " + trip.rig().shortForm(other);
         heads.add(pair + " were noted one for the other once");
         findings.add(

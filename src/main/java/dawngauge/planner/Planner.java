@@ -375,15 +375,20 @@ public final class Planner {
   }
 
   /**
-   * A trip as it would have gone with sound tires: by the first reading of each tire and by what
-   * was set, nothing else taken as set; empty where no time is known. In the place of each later
-   * reading stands a note, so that the forecast has its moment.
+   * A trip as it would have gone with sound tires: by the first reading of each tire that was not
+   * noted wrongly and by what was set, nothing else taken as set; empty where no time is known. In
+   * the place of each later reading stands a note, so that the forecast has its moment.
    */
   public Optional<Advice> asSound(Trip trip) {
+    Set<LogEvent> slips = new HashSet<>();
+    review(trip)
+        .ifPresent(review -> review.slips().forEach(slip -> slips.add(slip.check().reading())));
     Set<String> read = new HashSet<>();
     List<LogEvent> log = new ArrayList<>();
     for (LogEvent event : trip.log()) {
-      boolean later = event instanceof LogEvent.Reading reading && !read.add(reading.tire());
+      boolean later =
+          event instanceof LogEvent.Reading reading
+              && (slips.contains(event) || !read.add(reading.tire()));
       log.add(later ? new LogEvent.Note(event.time(), "read", Remarks.NONE) : event);
     }
     Trip sound = withoutLeaks(trip).withLog(log);

@@ -15,10 +15,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -129,6 +131,12 @@ public record TripReview(
             all.values().stream()
                 .map(rows -> new Slips.Row(rows.position, rows.cold, rows.lostAt, rows.made))
                 .toList());
+    for (Slip slip : slips) {
+      Rows rows = all.get(slip.position());
+      if (rows != null && slip.kind() != Slip.Kind.ALONE) {
+        rows.notOfThisTire.add(slip.check());
+      }
+    }
     WrongReference reference = WrongReference.of(trip, rounds(all)).orElse(null);
     if (reference != null) {
       all.values().forEach(rows -> rows.correct(reference));
@@ -263,6 +271,9 @@ public record TripReview(
 
     /** Part of its air lost from the first reading to each round, permeation taken off. */
     private final Map<Integer, Double> lostAt = new TreeMap<>();
+
+    /** Readings that say nothing of it: of another tire, or in another unit. */
+    private final Set<ReadingCheck> notOfThisTire = new HashSet<>();
 
     private String tire = "";
 
@@ -412,7 +423,10 @@ public record TripReview(
         for (ReadingCheck check : at.readings()) {
           boolean plain = check.reading().state() == ReadingState.COLD;
           double edge = check.coldEquivalent() - (plain ? 0 : ONE_SIDED * check.coldSigma());
-          if (check.rolledSinceSound() && !check.first() && edge <= RAN_LOW * label) {
+          if (check.rolledSinceSound()
+              && !check.first()
+              && !notOfThisTire.contains(check)
+              && edge <= RAN_LOW * label) {
             return check;
           }
         }
