@@ -348,7 +348,9 @@ public record ReviewLines(
                 + (less ? " colder" : " warmer")
                 + " than in the file, or the gauge; "
                 + airOrGauge(shared)
-                + " No tire leaks by it.");
+                + (review.sharedTakenOff()
+                    ? " No tire leaks by it."
+                    : " So many tires lost air that it is still in what each of them lost."));
       }
     }
 

@@ -150,7 +150,9 @@ public final class ReviewSheet {
     PdfPCell cell = new PdfPCell();
     cell.setBorder(Rectangle.NO_BORDER);
     cell.setPadding(0);
-    cell.addElement(pen.paragraph(pen.heading(name)));
+    Paragraph title = pen.paragraph(pen.heading(name));
+    title.setSpacingAfter(pen.size * 0.8f);
+    cell.addElement(title);
     cell.addElement(SheetPen.image(plot));
     cell.addElement(pen.paragraph(pen.plain("in " + trace.unit() + "; " + ReadingsTrace.WHAT)));
     PdfPTable table = table(new float[] {1});

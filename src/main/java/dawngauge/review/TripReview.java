@@ -34,13 +34,15 @@ import org.jspecify.annotations.Nullable;
  * @param gauges gauges held against each other
  * @param slips readings that were noted wrongly, left out of all the rest
  * @param reference a gauge that seems to measure against something else than the file says, or null
+ * @param sharedTakenOff whether what all share was taken off what each lost: not where many lost
  */
 public record TripReview(
     List<TireReview> tires,
     List<Shared> shared,
     List<GaugePair> gauges,
     List<Slip> slips,
-    @Nullable WrongReference reference) {
+    @Nullable WrongReference reference,
+    boolean sharedTakenOff) {
 
   /** So few tires have nothing in common that could be told. */
   private static final int LEAST_TIRES = 4;
@@ -144,11 +146,12 @@ public record TripReview(
     List<Shared> shared = shared(all);
     List<TireReview> tires = tires(all, shared);
     long losing = tires.stream().filter(TireReview::lostAir).count();
-    if (losing * MOST_LOSING > tires.size()) {
+    boolean takenOff = losing * MOST_LOSING <= tires.size();
+    if (!takenOff) {
       // So many that the middle of all may be one of them: nothing is taken off, ranges widen.
       tires = tires(all, List.of());
     }
-    return new TripReview(tires, shared, gauges(all), slips, reference);
+    return new TripReview(tires, shared, gauges(all), slips, reference, takenOff);
   }
 
   private static List<TireReview> tires(Map<WheelPosition, Rows> all, List<Shared> shared) {
