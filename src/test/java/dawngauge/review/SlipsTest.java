@@ -135,6 +135,28 @@ class SlipsTest {
   }
 
   /**
+   * Two of four tires lose 6 psi in three days: the middle of all would be 3 psi low, and halve
+   * both leaks. Nothing is taken off then.
+   */
+  @Test
+  void whereHalfOfTheTiresLeakTheirMiddleIsNoMeasure() {
+    Trips trips = level();
+    read(trips, 0);
+    read(trips, 1, "78 psi", "78 psi");
+    read(trips, 2, "76 psi", "76 psi");
+    read(trips, 3, "74 psi", "74 psi");
+    TripReview review = review(trips.trip());
+    assertThat(review.sharedTakenOff()).isFalse();
+    for (int i = 0; i < 4; i++) {
+      TireReview tire = review.tires().get(i);
+      assertThat(tire.lostAir()).isEqualTo(i < 2);
+      assertThat(tire.lost() / PSI).isCloseTo(i < 2 ? 6 : 0, within(0.3));
+    }
+    assertThat(ReviewLines.of(trips.trip(), review, UnitSystem.US).findings())
+        .noneMatch(text -> text.contains("No tire leaks by it"));
+  }
+
+  /**
    * By hand: at 0, 7,000, 1,000 and 6,000 ft the air is 14.70, 11.34, 14.17 and 11.78 psi (U.S.
    * Standard Atmosphere 1976); an open gauge on 80 psi filled at sea level shows 80, 83.36, 80.53
    * and 82.92. A sealed one shows 80 on each: 3.36 less at 7,000 ft.
