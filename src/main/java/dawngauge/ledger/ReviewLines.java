@@ -265,6 +265,10 @@ public record ReviewLines(
                 + " looks like another unit: about "
                 + shown(slip.expected())
                 + " was expected."
+                + (reading.pressure().value().pascals() < slip.expected()
+                    ? " If it did read that, the tire was flat: it must not roll before it is"
+                        + " inspected."
+                    : "")
                 + left);
       } else if (paired.add(Set.of(slip.position(), other))) {
         String pair = name + " and " + trip.rig().shortForm(other);

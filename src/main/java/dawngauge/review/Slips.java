@@ -185,6 +185,8 @@ final class Slips {
     double expected = absolute * Math.exp(row.lost(first.getKey()) - second) - check.airPressure();
     Slip like = later.get(0);
     slips.add(new Slip(row.position, check, like.kind(), expected, like.other()));
+    double start = second;
+    row.lostAt.entrySet().forEach(entry -> entry.setValue(entry.getValue() - start));
   }
 
   private static Read read(Row row, int visit, ReadingCheck check) {

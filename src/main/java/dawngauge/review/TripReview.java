@@ -135,7 +135,8 @@ public record TripReview(
                 .toList());
     for (Slip slip : slips) {
       Rows rows = all.get(slip.position());
-      if (rows != null && slip.kind() != Slip.Kind.ALONE) {
+      // A last reading that no later one contradicts may be a flat tire after all.
+      if (rows != null && slip.kind() != Slip.Kind.ALONE && rows.wasReadAfter(slip)) {
         rows.notOfThisTire.add(slip.check());
       }
     }
@@ -306,6 +307,12 @@ public record TripReview(
       }
       double start = lostAt.isEmpty() ? 0 : lostAt.values().iterator().next();
       lostAt.replaceAll((visit, lost) -> lost - start);
+    }
+
+    private boolean wasReadAfter(Slip slip) {
+      Instant time = slip.check().reading().time().instant();
+      return cold.values().stream()
+          .anyMatch(check -> check.reading().time().instant().isAfter(time));
     }
 
     /** Reads every cold figure as by a gauge of the other kind. */

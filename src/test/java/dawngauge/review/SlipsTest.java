@@ -78,6 +78,21 @@ class SlipsTest {
         .doesNotContain("t1l ran too low"); // those at 60 psi did
   }
 
+  /** Nothing read later contradicts it: it may be flat, and the warning stays. */
+  @Test
+  void aLastReadingThatLooksLikeBarIsStillWarnedOf() {
+    Trips trips = level();
+    for (int morning = 0; morning < 3; morning++) {
+      read(trips, morning);
+    }
+    read(trips, 3, "5.5 psi");
+    assertThat(headline(trips.trip()))
+        .contains("t1l ran too low")
+        .contains("was noted in a wrong unit once");
+    assertThat(ReviewLines.of(trips.trip(), review(trips.trip()), UnitSystem.US).findings())
+        .anyMatch(text -> text.contains("the tire was flat"));
+  }
+
   @Test
   void theFirstOneIsTheSlipWhereAllLaterOnesContradictIt() {
     Trips trips = level();
@@ -90,6 +105,8 @@ class SlipsTest {
     assertThat(review.slips().get(0).check().first()).isTrue();
     assertThat(review.slips().get(0).expected() / PSI).isCloseTo(80, within(0.1));
     assertThat(review.tires().get(0).cold()).hasSize(3);
+    assertThat(review.tires().get(0).residuals())
+        .allSatisfy(off -> assertThat(off / PSI).isCloseTo(0, within(0.1)));
     // What a sound tire would have read begins with the first reading that counts.
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
     Advice sound = planner.asSound(trips.trip()).orElseThrow();
