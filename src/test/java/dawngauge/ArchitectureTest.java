@@ -59,6 +59,7 @@ class ArchitectureTest {
             "dawngauge.tripfile",
             "dawngauge.ambient",
             "dawngauge.feed",
+            "dawngauge.rules",
             "dawngauge.forecast",
             "dawngauge.advice",
             "dawngauge.ledger",

@@ -34,29 +34,30 @@ record PackageTable(Map<String, Set<String>> rows) {
               row("exchange", "trip geo quantity problem"),
               row("ambient", "trip geo physics explain quantity problem"),
               row("feed", "ambient trip geo explain quantity problem"),
-              row("forecast", "ambient trip tire geo physics explain quantity problem"),
-              row("fitness", "trip tire explain quantity problem"),
-              row("advice", "forecast ambient trip tire physics explain quantity problem"),
-              row("review", "forecast ambient trip tire physics explain quantity problem"),
+              row("rules", "trip tire explain quantity problem"),
+              row("forecast", "rules ambient trip tire geo physics explain quantity problem"),
+              row("fitness", "rules trip tire explain quantity problem"),
+              row("advice", "rules forecast ambient trip tire physics explain quantity problem"),
+              row("review", "rules forecast ambient trip tire physics explain quantity problem"),
               row(
                   "ledger",
-                  "review advice fitness forecast ambient trip tire geo explain quantity problem"),
+                  "review advice fitness forecast rules ambient trip tire geo explain quantity problem"),
               row(
                   "report",
-                  "ledger review advice fitness forecast ambient trip tire geo explain quantity"
+                  "ledger review advice fitness forecast rules ambient trip tire geo explain quantity"
                       + " problem"),
               row("settings", "quantity problem"),
               row(
                   "planner",
-                  "settings review advice fitness forecast feed ambient exchange tripfile trip tire geo"
+                  "settings review advice fitness forecast rules feed ambient exchange tripfile trip tire geo"
                       + " explain quantity problem"),
               row(
                   "cli",
-                  "planner report ledger settings review advice fitness forecast ambient trip tire geo"
+                  "planner report ledger settings review advice fitness forecast rules ambient trip tire geo"
                       + " explain quantity problem"),
               row(
                   "ui",
-                  "planner report ledger settings review advice fitness forecast ambient trip tire geo"
+                  "planner report ledger settings review advice fitness forecast rules ambient trip tire geo"
                       + " explain quantity problem")));
 
   private static final String ROOT = "dawngauge";

@@ -58,7 +58,7 @@ final class SideRules {
   static final ArchRule SUNCALC =
       only(resideInAnyPackage("org.shredzone.commons.suncalc.."), "dawngauge.geo..");
   static final ArchRule HIPPARCHUS =
-      only(resideInAnyPackage("org.hipparchus.."), "dawngauge.forecast..", "dawngauge.review..");
+      only(resideInAnyPackage("org.hipparchus.."), "dawngauge.rules..", "dawngauge.review..");
   static final ArchRule PICOCLI = only(resideInAnyPackage("picocli.."), "dawngauge.cli..");
   static final ArchRule HTTP =
       only(

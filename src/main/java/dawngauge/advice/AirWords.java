@@ -2,11 +2,11 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Limits;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.physics.StandardAtmosphere;
 import dawngauge.quantity.Ratio;
+import dawngauge.rules.Limits;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.Itinerary;
 import org.jspecify.annotations.Nullable;

@@ -2,17 +2,17 @@ package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.LegLow;
-import dawngauge.forecast.Limits;
 import dawngauge.forecast.Moment;
-import dawngauge.forecast.Tail;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
+import dawngauge.rules.Limits;
+import dawngauge.rules.Loads;
+import dawngauge.rules.Quantile;
 import dawngauge.tire.Capacity;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
-import dawngauge.trip.Loads;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -47,7 +47,7 @@ final class Chances {
 
     /** Chance that the tire is under it. */
     double chance() {
-      return Tail.under(sigmasUnder());
+      return Quantile.under(sigmasUnder());
     }
 
     /** How far the cautious side lies under the floor, in standard deviations. */
@@ -68,7 +68,7 @@ final class Chances {
   Chances(Forecaster forecaster) {
     this.forecaster = forecaster;
     this.confidence = forecaster.options().confidence();
-    this.sigmas = Tail.deviations(confidence);
+    this.sigmas = Quantile.deviations(confidence);
   }
 
   /** The air at a stop, the crew's own compressor included; null where there is none. */

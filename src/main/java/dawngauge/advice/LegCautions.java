@@ -1,11 +1,11 @@
 package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
-import dawngauge.forecast.Limits;
 import dawngauge.forecast.StopForecast;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.Unit;
+import dawngauge.rules.Limits;
 import dawngauge.trip.Itinerary;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,9 +1,9 @@
 package dawngauge.advice;
 
-import dawngauge.forecast.Limits;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
+import dawngauge.rules.Limits;
 import java.util.Collection;
 import java.util.List;
 

@@ -2,10 +2,10 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Limits;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Ratio;
+import dawngauge.rules.Limits;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.WheelSlot;

@@ -6,9 +6,9 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Ratio;
+import dawngauge.rules.Loads;
 import dawngauge.tire.Capacity;
 import dawngauge.trip.AxleRef;
-import dawngauge.trip.Loads;
 import dawngauge.trip.WheelPosition;
 import java.util.Optional;
 

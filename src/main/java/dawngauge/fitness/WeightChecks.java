@@ -4,8 +4,8 @@ import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
+import dawngauge.rules.Loads;
 import dawngauge.trip.AxleRef;
-import dawngauge.trip.Loads;
 import dawngauge.trip.Vehicle;
 
 /** Weights of axles and vehicles against their ratings. */

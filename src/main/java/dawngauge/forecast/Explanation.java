@@ -11,8 +11,9 @@ import dawngauge.quantity.Pressure;
 import dawngauge.quantity.Ratio;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.TemperatureDifference;
+import dawngauge.rules.Limits;
+import dawngauge.rules.Loads;
 import dawngauge.tire.Capacity;
-import dawngauge.trip.Loads;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,5 +1,7 @@
 package dawngauge.forecast;
 
+import dawngauge.rules.Quantile;
+
 /**
  * The lowest judged pressure of a tire on a leg.
  *
@@ -12,6 +14,6 @@ public record LegLow(double meters, Moment moment, double deviations) {
 
   /** Chance that its true pressure is under the floor there; NaN without a floor. */
   public double chance() {
-    return Tail.under(deviations);
+    return Quantile.under(deviations);
   }
 }

@@ -1,10 +1,15 @@
 package dawngauge.forecast;
 
 import dawngauge.ambient.Ambient;
+import dawngauge.physics.WarmUp;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Speed;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.LegLimits;
+import dawngauge.rules.LimitFinder;
+import dawngauge.rules.Limits;
+import dawngauge.rules.Loads;
 import dawngauge.trip.Itinerary;
-import dawngauge.trip.Loads;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
@@ -57,7 +62,7 @@ final class Scene {
           .fittedAt(position)
           .ifPresent(tire -> fitted.put(position, new FittedTire(trip.rig(), position, tire)));
     }
-    this.limits = new LegLimits(itinerary, loads, fitted, new LimitFinder(options));
+    this.limits = new LegLimits(itinerary, loads, fitted, new LimitFinder(options.reserve()));
     this.nextEvent = nextEvents();
     this.cold = coldAtLeaving();
     this.speedOfHourBefore = new double[timeline.arrive.length];
@@ -142,11 +147,12 @@ final class Scene {
 
   /** Decays for a kind of tire, or null where its time constants are not known. */
   @Nullable Decay decayOf(FittedTire tire) {
-    double rolling = tire.rollingSeconds();
-    if (Double.isNaN(rolling)) {
+    double rated = tire.ratedSingleKilograms();
+    if (Double.isNaN(rated)) {
       return null;
     }
-    double parked = tire.parkedSeconds();
+    double rolling = WarmUp.rollingTimeConstant(rated);
+    double parked = WarmUp.parkedTimeConstant(rated);
     return decays.computeIfAbsent(
         rolling + "/" + parked, key -> new Decay(timeline, rolling, parked));
   }

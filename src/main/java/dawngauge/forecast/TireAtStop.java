@@ -1,5 +1,8 @@
 package dawngauge.forecast;
 
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.Limits;
+import dawngauge.rules.Quantile;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -45,7 +48,7 @@ public record TireAtStop(
 
   /** Chance that the true pressure is under the floor when leaving; NaN if not known. */
   public double leavingChance() {
-    return Tail.under(leavingDeviations);
+    return Quantile.under(leavingDeviations);
   }
 
   /** Load margin when leaving: capacity over load less one; NaN if not known. */

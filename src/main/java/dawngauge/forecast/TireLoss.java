@@ -1,6 +1,7 @@
 package dawngauge.forecast;
 
 import dawngauge.quantity.Median;
+import dawngauge.rules.Quantile;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
@@ -163,7 +164,7 @@ public record TireLoss(
       double part = lostBetween(from, to) - common;
       double sigma = Math.sqrt(variance);
       long count = all.values().stream().filter(rounds -> rounds.cold.size() > 1).count();
-      double beyond = Tail.deviations(1 - FALSE_ALARMS / (count * MORNINGS));
+      double beyond = Quantile.deviations(1 - FALSE_ALARMS / (count * MORNINGS));
       double days =
           (last.reading().time().instant().toEpochMilli()
                   - first.reading().time().instant().toEpochMilli())

@@ -5,6 +5,8 @@ import dawngauge.physics.GasLaw;
 import dawngauge.physics.WarmUp;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.Limits;
 import dawngauge.tire.Capacity;
 import org.jspecify.annotations.Nullable;
 

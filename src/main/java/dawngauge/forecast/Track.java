@@ -1,5 +1,7 @@
 package dawngauge.forecast;
 
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.Limits;
 import dawngauge.trip.WheelPosition;
 import java.util.AbstractList;
 import java.util.ArrayList;

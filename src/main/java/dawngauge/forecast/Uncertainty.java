@@ -4,6 +4,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Ratio;
 import dawngauge.quantity.Unit;
+import dawngauge.rules.Limits;
 import dawngauge.trip.Gauge;
 import org.jspecify.annotations.Nullable;
 

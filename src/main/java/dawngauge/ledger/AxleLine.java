@@ -2,13 +2,13 @@ package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
 import dawngauge.advice.TireAdvice;
-import dawngauge.forecast.FittedTire;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.Loads;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.AxleRef;
-import dawngauge.trip.Loads;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;

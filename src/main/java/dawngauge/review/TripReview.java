@@ -3,11 +3,11 @@ package dawngauge.review;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.ReadingCheck;
-import dawngauge.forecast.Tail;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.TireSetting;
 import dawngauge.forecast.Track;
 import dawngauge.quantity.Median;
+import dawngauge.rules.Quantile;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
@@ -379,7 +379,7 @@ public record TripReview(
       double beyond =
           tested == 0
               ? Double.POSITIVE_INFINITY
-              : Tail.deviations(1 - FALSE_ALARMS / (tested * 2.0 * Math.max(1, count - 1)));
+              : Quantile.deviations(1 - FALSE_ALARMS / (tested * 2.0 * Math.max(1, count - 1)));
       LossFit fit = LossFit.of(days, lost, each, beyond);
       List<Double> residuals = new ArrayList<>();
       for (double number : lost) {

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.Setting;
-import dawngauge.forecast.Tail;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
+import dawngauge.rules.Quantile;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.WheelPosition;
@@ -169,7 +169,7 @@ final class PlanTrial {
         continue;
       }
       for (Chances.Judged judged : chances.judgedAt(visit, at)) {
-        double least = judged.floor() + Tail.deviations(0.9) * judged.sigma();
+        double least = judged.floor() + Quantile.deviations(0.9) * judged.sigma();
         missed = Math.max(missed, least - judged.low());
       }
       if (forecaster.itinerary().visits().get(visit).firstStartOfDay()) {

@@ -8,12 +8,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import dawngauge.rules.Limits;
+import dawngauge.rules.Loads;
 import dawngauge.testdata.Forecasts;
 import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.TireBuilder;
 import dawngauge.testdata.Trips;
 import dawngauge.tire.TireClass;
-import dawngauge.trip.Loads;
 import dawngauge.trip.Trip;
 import java.time.Duration;
 import java.util.List;

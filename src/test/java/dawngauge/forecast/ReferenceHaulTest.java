@@ -9,9 +9,10 @@ import dawngauge.ambient.TypedAmbient;
 import dawngauge.physics.GasLaw;
 import dawngauge.physics.ReferenceIntegrator;
 import dawngauge.physics.WarmUp;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.Loads;
 import dawngauge.testdata.Forecasts;
 import dawngauge.trip.Itinerary;
-import dawngauge.trip.Loads;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.tripfile.TripFile;
@@ -65,7 +66,8 @@ class ReferenceHaulTest {
   private List<Double> taus(boolean moving) {
     return tracks.stream()
         .map(track -> track.get(0).fitted())
-        .map(tire -> moving ? tire.rollingSeconds() : tire.parkedSeconds())
+        .map(FittedTire::ratedSingleKilograms)
+        .map(rated -> moving ? WarmUp.rollingTimeConstant(rated) : WarmUp.parkedTimeConstant(rated))
         .toList();
   }
 

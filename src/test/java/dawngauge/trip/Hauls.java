@@ -17,14 +17,14 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Makes small hauls for tests, from the texts a person would type. */
-final class Hauls {
+public final class Hauls {
   private Hauls() {}
 
-  static TypedTime at(String text) {
+  public static TypedTime at(String text) {
     return new TypedTime(ZonedDateTime.parse(text), text);
   }
 
-  static @Nullable Entered<Mass> mass(@Nullable String text) {
+  public static @Nullable Entered<Mass> mass(@Nullable String text) {
     return text == null ? null : Entered.of(QuantityKind.MASS, text);
   }
 
@@ -36,7 +36,7 @@ final class Hauls {
     return text == null ? null : Entered.of(QuantityKind.SPEED, text);
   }
 
-  static Axle axle(boolean dual, @Nullable String gawr, @Nullable String leftShare) {
+  public static Axle axle(boolean dual, @Nullable String gawr, @Nullable String leftShare) {
     return new Axle(
         dual,
         mass(gawr),
@@ -50,15 +50,15 @@ final class Hauls {
         Remarks.NONE);
   }
 
-  static Axle fitted(boolean dual, Map<WheelSlot, String> tires) {
+  public static Axle fitted(boolean dual, Map<WheelSlot, String> tires) {
     return new Axle(dual, null, List.of(), null, null, null, null, null, tires, Remarks.NONE);
   }
 
-  static Vehicle vehicle(String name, String letter, Vehicle.Kind kind, Axle... axles) {
+  public static Vehicle vehicle(String name, String letter, Vehicle.Kind kind, Axle... axles) {
     return new Vehicle(name, letter, kind, null, List.of(axles), Remarks.NONE);
   }
 
-  static Rig rig(List<Vehicle> vehicles, @Nullable Hitch hitch, ScaleTicket... tickets) {
+  public static Rig rig(List<Vehicle> vehicles, @Nullable Hitch hitch, ScaleTicket... tickets) {
     return new Rig(
         "rig",
         vehicles,
@@ -72,19 +72,19 @@ final class Hauls {
         Remarks.NONE);
   }
 
-  static Hitch hitch(@Nullable String load, double lever) {
+  public static Hitch hitch(@Nullable String load, double lever) {
     return new Hitch(Hitch.Kind.BUMPER, mass(load), true, lever, Remarks.NONE);
   }
 
-  static ScaleTicket.Platform platform(String weight, AxleRef... axles) {
+  public static ScaleTicket.Platform platform(String weight, AxleRef... axles) {
     return new ScaleTicket.Platform(List.of(axles), Entered.of(QuantityKind.MASS, weight));
   }
 
-  static ScaleTicket ticket(boolean hitched, ScaleTicket.Platform... platforms) {
+  public static ScaleTicket ticket(boolean hitched, ScaleTicket.Platform... platforms) {
     return new ScaleTicket(null, hitched, null, List.of(platforms), List.of(), Remarks.NONE);
   }
 
-  static ScaleTicket wheels(
+  public static ScaleTicket wheels(
       AxleRef axle, String left, String right, ScaleTicket.Platform... platforms) {
     return new ScaleTicket(
         null,
@@ -97,7 +97,7 @@ final class Hauls {
         Remarks.NONE);
   }
 
-  static LoadChange change(
+  public static LoadChange change(
       String weight,
       LoadChange.Source source,
       boolean offered,
@@ -116,7 +116,7 @@ final class Hauls {
   }
 
   /** A stop of which only the times are given; each may be null. */
-  static Stop stop(
+  public static Stop stop(
       String id, @Nullable String arrive, @Nullable Duration stay, @Nullable String leave) {
     return new Stop(
         id,
@@ -133,11 +133,11 @@ final class Hauls {
         Remarks.NONE);
   }
 
-  static Stop stop(String id) {
+  public static Stop stop(String id) {
     return stop(id, null, null, null);
   }
 
-  static Stop in(String zone, Stop s) {
+  public static Stop in(String zone, Stop s) {
     return new Stop(
         s.id(),
         s.place(),
@@ -153,7 +153,7 @@ final class Hauls {
         s.remarks());
   }
 
-  static Stop loading(String id, LoadChange... changes) {
+  public static Stop loading(String id, LoadChange... changes) {
     Stop s = stop(id);
     return new Stop(
         id,
@@ -170,7 +170,7 @@ final class Hauls {
         Remarks.NONE);
   }
 
-  static Leg leg(
+  public static Leg leg(
       @Nullable String distance,
       @Nullable String average,
       @Nullable Duration duration,
@@ -179,24 +179,24 @@ final class Hauls {
     return new Leg(way, speed(average), duration, speed(top), List.of(), Remarks.NONE);
   }
 
-  static Leg leg(String distance, String average) {
+  public static Leg leg(String distance, String average) {
     return leg(distance, average, null, null);
   }
 
-  static Trip trip(Rig rig, List<Stop> stops, List<Leg> legs, LogEvent... log) {
+  public static Trip trip(Rig rig, List<Stop> stops, List<Leg> legs, LogEvent... log) {
     return new Trip(
         "haul", rig, new Route(stops, legs), List.of(), Arrays.asList(log), Remarks.NONE);
   }
 
-  static LogEvent.Arrived arrived(String stop, String time) {
+  public static LogEvent.Arrived arrived(String stop, String time) {
     return new LogEvent.Arrived(at(time), stop, Remarks.NONE);
   }
 
-  static LogEvent.Left left(String stop, String time) {
+  public static LogEvent.Left left(String stop, String time) {
     return new LogEvent.Left(at(time), stop, Remarks.NONE);
   }
 
-  static LogEvent.Reading reading(String time) {
+  public static LogEvent.Reading reading(String time) {
     return new LogEvent.Reading(
         at(time),
         "T1",

@@ -10,6 +10,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.QuantityKind;
+import dawngauge.rules.Loads;
 import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.Trips;
 import dawngauge.tire.TireSpec;

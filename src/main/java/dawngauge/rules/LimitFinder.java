@@ -1,4 +1,4 @@
-package dawngauge.forecast;
+package dawngauge.rules;
 
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
@@ -8,10 +8,9 @@ import dawngauge.tire.Capacity;
 import dawngauge.tire.SpeedSymbol;
 import dawngauge.tire.TireSpec;
 import dawngauge.tire.TrailerSpeedRule;
-import dawngauge.trip.Loads;
 
 /** Finds floor, aim and ceiling of a tire for one leg. */
-final class LimitFinder {
+public final class LimitFinder {
 
   /** A chosen target is never below this part of the label's pressure; ours, no source. */
   private static final double LEAST_TARGET = 0.8;
@@ -19,13 +18,15 @@ final class LimitFinder {
   /** Grace for figures rounded in different units. */
   private static final double GRACE = GaugePressure.of(0.05, Unit.PSI).pascals();
 
-  private final ForecastOptions options;
+  private final double reserve;
 
-  LimitFinder(ForecastOptions options) {
-    this.options = options;
+  /** Finds limits with a part of the load as reserve. */
+  public LimitFinder(double reserve) {
+    this.reserve = reserve;
   }
 
-  Limits find(FittedTire fitted, Loads.TireLoad load, double topSpeed) {
+  /** Limits of a tire that carries a load on a leg driven at a top speed, in m/s. */
+  public Limits find(FittedTire fitted, Loads.TireLoad load, double topSpeed) {
     double ceiling = fitted.ceilingPascals();
     Capacity capacity = fitted.capacity();
     if (capacity == null) {
@@ -60,8 +61,7 @@ final class LimitFinder {
   /** What would be set at this speed if no ceiling stood in the way. */
   private double wanted(
       FittedTire fitted, Capacity capacity, Loads.TireLoad load, TrailerSpeedRule.Effect effect) {
-    double byLoad =
-        capacity.pascalsFor(load.kilograms() / effect.loadFactor() * (1 + options.reserve()));
+    double byLoad = capacity.pascalsFor(load.kilograms() / effect.loadFactor() * (1 + reserve));
     double label = fitted.labelPascals();
     double base = Double.isNaN(byLoad) ? capacity.ratedPascals() : byLoad;
     return (Double.isNaN(label) ? base : Math.max(label, base)) + effect.extraPascals();
@@ -108,8 +108,7 @@ final class LimitFinder {
         known
             && (Double.isNaN(needed)
                 || (floor > ceiling + GRACE && verdict != Limits.SpeedVerdict.RAISED));
-    double withReserve =
-        known ? capacity.pascalsFor(kilograms * (1 + options.reserve())) : Double.NaN;
+    double withReserve = known ? capacity.pascalsFor(kilograms * (1 + reserve)) : Double.NaN;
     if (known && Double.isNaN(withReserve)) {
       withReserve = capacity.ratedPascals();
     }

@@ -1,7 +1,6 @@
-package dawngauge.forecast;
+package dawngauge.rules;
 
 import dawngauge.trip.Itinerary;
-import dawngauge.trip.Loads;
 import dawngauge.trip.WheelPosition;
 import dawngauge.trip.WheelSlot;
 import java.util.ArrayList;
@@ -12,7 +11,7 @@ import java.util.Map;
 /**
  * Floor, aim and ceiling of every tire on every leg. Found anew only where load or speed change.
  */
-final class LegLimits {
+public final class LegLimits {
 
   private final Itinerary itinerary;
   private final Loads loads;
@@ -21,7 +20,8 @@ final class LegLimits {
   private final Map<FittedTire, List<Limits>> common = new HashMap<>();
   private final Map<FittedTire, List<Limits>> own = new HashMap<>();
 
-  LegLimits(
+  /** Limits along a trip of the tires as fitted at the start. */
+  public LegLimits(
       Itinerary itinerary, Loads loads, Map<WheelPosition, FittedTire> fitted, LimitFinder finder) {
     this.itinerary = itinerary;
     this.loads = loads;
@@ -30,7 +30,7 @@ final class LegLimits {
   }
 
   /** Limits of a tire on the leg that leaves each stop; at the last stop as on the leg before. */
-  List<Limits> of(FittedTire tire) {
+  public List<Limits> of(FittedTire tire) {
     return common.computeIfAbsent(tire, this::onAllLegs);
   }
 

@@ -1,4 +1,4 @@
-package dawngauge.trip;
+package dawngauge.rules;
 
 import static dawngauge.trip.Hauls.axle;
 import static dawngauge.trip.Hauls.change;
@@ -16,7 +16,18 @@ import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Unit;
+import dawngauge.trip.AxleRef;
+import dawngauge.trip.Hauls;
+import dawngauge.trip.Hitch;
+import dawngauge.trip.LoadChange;
 import dawngauge.trip.LoadChange.Source;
+import dawngauge.trip.Rig;
+import dawngauge.trip.ScaleTicket;
+import dawngauge.trip.Stop;
+import dawngauge.trip.Trip;
+import dawngauge.trip.Vehicle;
+import dawngauge.trip.WheelPosition;
+import dawngauge.trip.WheelSlot;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

@@ -1,16 +1,16 @@
-package dawngauge.forecast;
+package dawngauge.rules;
 
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /** Chances of the standard normal distribution. */
-public final class Tail {
+public final class Quantile {
 
   private static final NormalDistribution NORMAL = new NormalDistribution();
 
   /** So many deviations away a chance is under 1e-9, which is called none. */
   private static final double CERTAIN = 6;
 
-  private Tail() {}
+  private Quantile() {}
 
   /**
    * Chance of lying under a figure that is so many standard deviations above the middle; NaN gives

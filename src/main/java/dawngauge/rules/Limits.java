@@ -1,6 +1,4 @@
-package dawngauge.forecast;
-
-import dawngauge.trip.Loads;
+package dawngauge.rules;
 
 /**
  * The three figures between which a tire's cold pressure belongs on one leg. Gauge pressures in

@@ -1,8 +1,18 @@
-package dawngauge.trip;
+package dawngauge.rules;
 
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Ratio;
+import dawngauge.trip.Axle;
+import dawngauge.trip.AxleRef;
+import dawngauge.trip.Hitch;
+import dawngauge.trip.LoadChange;
+import dawngauge.trip.Rig;
+import dawngauge.trip.ScaleTicket;
+import dawngauge.trip.Stop;
+import dawngauge.trip.Trip;
+import dawngauge.trip.Vehicle;
+import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;

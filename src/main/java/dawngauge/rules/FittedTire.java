@@ -1,6 +1,5 @@
-package dawngauge.forecast;
+package dawngauge.rules;
 
-import dawngauge.physics.WarmUp;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -41,7 +40,7 @@ public final class FittedTire {
   private final List<Problem> problems = new ArrayList<>();
 
   /** A tire of a rig at a position. */
-  FittedTire(Rig rig, WheelPosition position, Tire tire) {
+  public FittedTire(Rig rig, WheelPosition position, Tire tire) {
     this.position = position;
     this.tire = tire;
     this.axle = rig.axle(position.axle()).orElseThrow();
@@ -185,18 +184,6 @@ public final class FittedTire {
       return LoadIndex.mass(index).map(Mass::kilograms).orElse(Double.NaN);
     }
     return capacity == null ? Double.NaN : capacity.ratedKilograms();
-  }
-
-  /** Time constant while rolling, in seconds; NaN if not known. */
-  double rollingSeconds() {
-    double rated = ratedSingleKilograms();
-    return Double.isNaN(rated) ? Double.NaN : WarmUp.rollingTimeConstant(rated);
-  }
-
-  /** Time constant while parked, in seconds; the longest published class where not known. */
-  double parkedSeconds() {
-    double rated = ratedSingleKilograms();
-    return WarmUp.parkedTimeConstant(Double.isNaN(rated) ? Double.MAX_VALUE : rated);
   }
 
   /** Whether the special rule for trailer tires without a speed symbol holds. */
