@@ -5,6 +5,7 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Ratio;
+import dawngauge.quantity.Unit;
 import dawngauge.tire.TireClass;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.Axle;
@@ -14,6 +15,7 @@ import dawngauge.trip.LabelFitment;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
 import dawngauge.trip.ScaleTicket;
+import dawngauge.trip.Spare;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelSlot;
@@ -44,10 +46,23 @@ public final class RigBuilder {
   private @Nullable Entered<GaugePressure> target;
   private @Nullable Entered<Ratio> leftShare;
   private @Nullable String axleWeight = "5600 lb";
+  private Scale scale = Scale.AXLE;
+  private @Nullable String ownStep;
+  private boolean spare;
   private @Nullable Entered<GaugePressure> lossPerDay =
       Entered.of(QuantityKind.GAUGE_PRESSURE, "0 psi");
 
   private RigBuilder() {}
+
+  /** What the rig stood on when it was weighed. */
+  public enum Scale {
+    /** Each axle alone. */
+    AXLE,
+    /** All axles together. */
+    GROUP,
+    /** Each side of each axle. */
+    WHEEL
+  }
 
   /**
    * One axle of single wheels, GAWR 6,000 lb, weighed alone at 5,600 lb, special trailer tires of
@@ -133,6 +148,24 @@ public final class RigBuilder {
     return this;
   }
 
+  /** What was under the axles when each weighed what it weighs. */
+  public RigBuilder scale(Scale platform) {
+    scale = platform;
+    return this;
+  }
+
+  /** One more gauge, "own", open to the air and of grade 2 %, with its step. */
+  public RigBuilder ownGauge(String step) {
+    ownStep = step;
+    return this;
+  }
+
+  /** A spare "S" of the same kind, on a wheel like the others. */
+  public RigBuilder spare() {
+    spare = true;
+    return this;
+  }
+
   /** Air lost by every tire a day at 68 °F, or null for a sound tire's permeation. */
   public RigBuilder losing(@Nullable String pressureADay) {
     lossPerDay =
@@ -155,16 +188,23 @@ public final class RigBuilder {
       built.add(
           new Axle(dual, gawr, label, wheel, null, valve, leftShare, target, fitted, Remarks.NONE));
     }
+    if (spare) {
+      tires.add(new Tire("S", spec.name(), null, null, 1, lossPerDay, Set.of(), Remarks.NONE));
+    }
+    List<Gauge> gauges = new ArrayList<>();
+    gauges.add(gauge("hand", Gauge.Kind.OPEN, "1 psi"));
+    gauges.add(gauge("coarse", Gauge.Kind.OPEN, "5 psi"));
+    gauges.add(gauge("sealed", Gauge.Kind.SEA_LEVEL_SUBTRACTED, "1 psi"));
+    if (ownStep != null) {
+      gauges.add(gauge("own", Gauge.Kind.OPEN, ownStep));
+    }
     return new Rig(
         "test trailer",
         List.of(new Vehicle("trailer", "t", kind, null, built, Remarks.NONE)),
         List.of(spec),
         tires,
-        List.of(),
-        List.of(
-            gauge("hand", Gauge.Kind.OPEN, "1 psi"),
-            gauge("coarse", Gauge.Kind.OPEN, "5 psi"),
-            gauge("sealed", Gauge.Kind.SEA_LEVEL_SUBTRACTED, "1 psi")),
+        spare ? List.of(new Spare("S", List.of(), wheel, null, Remarks.NONE)) : List.of(),
+        gauges,
         null,
         null,
         tickets(),
@@ -175,12 +215,30 @@ public final class RigBuilder {
     if (axleWeight == null) {
       return List.of();
     }
-    Entered<Mass> weight = Entered.of(QuantityKind.MASS, axleWeight);
+    Mass weight = Entered.of(QuantityKind.MASS, axleWeight).value();
     List<ScaleTicket.Platform> platforms = new ArrayList<>();
+    List<ScaleTicket.WheelWeight> sides = new ArrayList<>();
+    List<AxleRef> all = new ArrayList<>();
     for (int number = 1; number <= axles; number++) {
-      platforms.add(new ScaleTicket.Platform(List.of(new AxleRef("trailer", number)), weight));
+      AxleRef ref = new AxleRef("trailer", number);
+      all.add(ref);
+      if (scale == Scale.AXLE) {
+        platforms.add(
+            new ScaleTicket.Platform(List.of(ref), Entered.of(QuantityKind.MASS, axleWeight)));
+      } else if (scale == Scale.WHEEL) {
+        Entered<Mass> half = pounds(weight, 0.5);
+        sides.add(new ScaleTicket.WheelWeight(ref, true, half));
+        sides.add(new ScaleTicket.WheelWeight(ref, false, half));
+      }
     }
-    return List.of(new ScaleTicket(null, true, null, platforms, List.of(), Remarks.NONE));
+    if (scale == Scale.GROUP) {
+      platforms.add(new ScaleTicket.Platform(all, pounds(weight, axles)));
+    }
+    return List.of(new ScaleTicket(null, true, null, platforms, sides, Remarks.NONE));
+  }
+
+  private static Entered<Mass> pounds(Mass mass, double times) {
+    return Entered.of(QuantityKind.MASS, mass.in(Unit.POUND) * times + " lb");
   }
 
   private static Gauge gauge(String name, Gauge.Kind sort, String step) {

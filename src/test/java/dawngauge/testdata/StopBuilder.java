@@ -83,6 +83,12 @@ public final class StopBuilder {
     return this;
   }
 
+  /** A hose that reaches no further. */
+  public StopBuilder hose(String upTo) {
+    air = new Air(true, Entered.of(QuantityKind.GAUGE_PRESSURE, upTo));
+    return this;
+  }
+
   /** One temperature for the whole stay. */
   public StopBuilder steady(String temperature) {
     figures.add(new AmbientEntry.Steady(Entered.of(QuantityKind.TEMPERATURE, temperature)));

@@ -42,6 +42,13 @@ public final class TireBuilder {
         .most("51 psi");
   }
 
+  /** Light truck tire, load range E: 3,195 lb at 80 psi, 2,910 lb as one of a pair, no rows. */
+  public static TireBuilder lightTruck() {
+    return new TireBuilder(TireClass.LIGHT_TRUCK, "LT245/75R17")
+        .rated("3195 lb", "80 psi")
+        .dual("2910 lb");
+  }
+
   /** Another size. */
   public TireBuilder size(String text) {
     size = text;
@@ -87,11 +94,16 @@ public final class TireBuilder {
 
   /** A row of the maker's table. */
   public TireBuilder row(String pressure, String load) {
+    return row(pressure, load, null);
+  }
+
+  /** The same with the load as one of a dual pair. */
+  public TireBuilder row(String pressure, String load, @Nullable String dualLoad) {
     rows.add(
         new LoadInflationTable.Row(
             Entered.of(QuantityKind.GAUGE_PRESSURE, pressure),
             Entered.of(QuantityKind.MASS, load),
-            null));
+            dualLoad == null ? null : Entered.of(QuantityKind.MASS, dualLoad)));
     return this;
   }
 

@@ -45,6 +45,11 @@ public final class Trips {
     return new Trips(rig.rig());
   }
 
+  /** The rig that hauls. */
+  public Rig rig() {
+    return rig;
+  }
+
   /** The next stop. Two stops in a row have a leg of 100 mi at 50 mph between them. */
   public Trips stop(StopBuilder stop) {
     if (stops.size() > legs.size()) {
@@ -141,6 +146,18 @@ public final class Trips {
     log.add(
         new LogEvent.TireChange(
             StopBuilder.time(time), rig.positions().get(position), off, on, Remarks.NONE));
+    return this;
+  }
+
+  /** The rig came to a stop. */
+  public Trips arrived(String time, String stop) {
+    log.add(new LogEvent.Arrived(StopBuilder.time(time), stop, Remarks.NONE));
+    return this;
+  }
+
+  /** The rig left a stop. */
+  public Trips left(String time, String stop) {
+    log.add(new LogEvent.Left(StopBuilder.time(time), stop, Remarks.NONE));
     return this;
   }
 

@@ -1,0 +1,88 @@
+package dawngauge.contract;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The rows and tasks of a timetable, as printed and as on the sheet. */
+final class Timetable {
+
+  /** Tires whose figures agree to half a psi share a row. */
+  private static final double SHARED = 0.5;
+
+  private static final Pattern ROW =
+      Pattern.compile(
+          "(?m)^\\s*((?:t\\d[a-z]+ +)+)(.*?) *(\\S+) +(\\S+) +(\\S+) +(?:–|[-+−]?\\d+ %)(?: e)?"
+              + "\\W+(hold|adjust|re-check|clear|not known)\\s*$");
+
+  private static final Pattern SET = Pattern.compile("([0-9.]+) +(?:set|SET)\\b");
+
+  /** The rig at the head: what an axle carries and how that is known, up to the next axle. */
+  private static final Pattern HEAD =
+      Pattern.compile(
+          "(?ms)^\\s*((?:t\\d[a-z]+ +)+) *trailer axle [^\\n]*?(?:lb|kg), (.*?)"
+              + "(?=\\n *(?:t\\d|\\n|Cold|Pressures))");
+
+  private static final Pattern NAMES = Pattern.compile("\\s*(?:t\\d[a-z]+ *)+");
+
+  private Timetable() {}
+
+  static boolean onlyNames(String line) {
+    return NAMES.matcher(line).matches();
+  }
+
+  static boolean row(String line) {
+    return ROW.matcher(line).find();
+  }
+
+  static Map<Place, Saying> of(Grid.Haul haul, String text, String end) {
+    Map<Place, Saying> said = new LinkedHashMap<>();
+    Map<String, LoadBasis> bases = new LinkedHashMap<>();
+    Matcher head = HEAD.matcher(text);
+    while (head.find()) {
+      for (String tire : Words.parts(head.group(1), " +")) {
+        bases.put(tire, LoadBasis.of(Words.oneLine(head.group(2))));
+      }
+    }
+    Words.stops(text, end).forEach((stop, part) -> rows(haul, stop, part, bases, said));
+    return said;
+  }
+
+  private static void rows(
+      Grid.Haul haul,
+      int stop,
+      String part,
+      Map<String, LoadBasis> bases,
+      Map<Place, Saying> said) {
+    List<Words.Task> tasks = Words.tasks(part);
+    double half = Words.half(haul) + SHARED;
+    Matcher row = ROW.matcher(part);
+    while (row.find()) {
+      Saying all = Saying.NOTHING.with(Field.HOLD, row.group(6).equals("hold"));
+      // The floor is rounded up.
+      all = figure(haul, all, Field.FLOOR, row.group(3), half + Words.half(haul));
+      all = figure(haul, all, Field.AIM, row.group(4), half);
+      all = figure(haul, all, Field.CEILING, row.group(5), half);
+      Matcher set = SET.matcher(row.group(2));
+      if (set.find()) {
+        Field moment = stop == 0 ? Field.SET_COLD : Field.SET_ON_ARRIVAL;
+        all = figure(haul, all, moment, set.group(1), half);
+      }
+      all = all.with(Field.SETS, all.says(Field.SET_COLD) || all.says(Field.SET_ON_ARRIVAL));
+      for (String tire : Words.parts(row.group(1), " +")) {
+        Saying one = all.with(Field.RAN_LOW, Words.ranLow(tasks, tire));
+        LoadBasis basis = bases.get(tire);
+        said.put(new Place(tire, stop), basis == null ? one : one.with(Field.LOAD_BASIS, basis));
+      }
+    }
+  }
+
+  private static Saying figure(
+      Grid.Haul haul, Saying saying, Field field, String cell, double within) {
+    return Words.figure(haul, cell, within)
+        .map(figure -> saying.with(field, figure))
+        .orElse(saying);
+  }
+}
