@@ -15,17 +15,6 @@ final class FigureVoice implements Voice {
 
   private static final String NUMBER = Words.FIGURE + " (?:psi|bar)";
 
-  private final boolean everywhere;
-
-  /**
-   * The page.
-   *
-   * @param everywhere whether it is asked of every tire at every stop, or of readings alone
-   */
-  FigureVoice(boolean everywhere) {
-    this.everywhere = everywhere;
-  }
-
   @Override
   public String name() {
     return "figure";
@@ -41,9 +30,6 @@ final class FigureVoice implements Voice {
         List<String> arguments =
             new ArrayList<>(List.of("--stop", String.valueOf(stop + 1), "--tire", tire));
         Optional<LogEvent.Reading> reading = haul.reading(position, stop);
-        if (reading.isEmpty() && !everywhere) {
-          continue;
-        }
         if (reading.isPresent()) {
           arguments.addAll(List.of("--reading", reading.get().pressure().text()));
           arguments.addAll(List.of("--state", word(reading.get().state())));

@@ -67,7 +67,7 @@ class OneJudgementTest {
     voices.addAll(
         List.of(
             new RemindersVoice(),
-            new FigureVoice(all),
+            new FigureVoice(),
             new LiveVoice(),
             new FitnessVoice(),
             new ReviewVoice(),
@@ -165,12 +165,13 @@ class OneJudgementTest {
 
   @Test
   void everyTwoValuesOccurTogether() throws ReflectiveOperationException {
+    List<Grid.Haul> some = Grid.some();
     RecordComponent[] parts = Cell.class.getRecordComponents();
     for (RecordComponent one : parts) {
       for (RecordComponent other : parts) {
         if (one != other) {
           Set<List<Object>> met = new HashSet<>();
-          for (Grid.Haul haul : Grid.some()) {
+          for (Grid.Haul haul : some) {
             met.add(
                 List.of(
                     one.getAccessor().invoke(haul.cell()),
