@@ -37,7 +37,9 @@ record PackageTable(Map<String, Set<String>> rows) {
               row("rules", "trip tire explain quantity problem"),
               row("forecast", "rules ambient trip tire geo physics explain quantity problem"),
               row("fitness", "rules trip tire explain quantity problem"),
-              row("advice", "rules forecast ambient trip tire physics explain quantity problem"),
+              row(
+                  "advice",
+                  "rules fitness forecast ambient trip tire physics explain quantity problem"),
               row("review", "rules forecast ambient trip tire physics explain quantity problem"),
               row(
                   "ledger",

@@ -37,7 +37,7 @@ public record Adjustment(
   /** Plans and compares. */
   public static Adjustment of(Forecaster forecaster, Thresholds thresholds, PlanWishes wishes) {
     AdjustmentPlan plan = new AdjustmentPlanner(forecaster, thresholds, wishes).plan();
-    Chances chances = new Chances(forecaster);
+    Lookahead lookahead = new Lookahead(forecaster);
     Map<WheelPosition, Track> asIs = new LinkedHashMap<>();
     for (WheelPosition position : forecaster.trip().rig().positions()) {
       boolean out = plan.leftOut().stream().anyMatch(left -> left.position().equals(position));
@@ -56,15 +56,15 @@ public record Adjustment(
                           track.with(stop.visit(), new Setting(set.set().figure().pascals()))));
     }
     int from = plan.from();
-    Habit mornings = Habit.of(forecaster, chances, asIs, from, Integer.MAX_VALUE);
-    Habit first = Habit.of(forecaster, chances, asIs, from, 1);
+    Habit mornings = Habit.of(forecaster, lookahead, asIs, from, Integer.MAX_VALUE);
+    Habit first = Habit.of(forecaster, lookahead, asIs, from, 1);
     return new Adjustment(
         forecaster.itinerary(),
         plan,
-        PlanOutcome.of(plan.stops().size(), from, planned.values(), chances),
-        PlanOutcome.of(mornings.stops(), from, mornings.tracks(), chances),
-        PlanOutcome.of(first.stops(), from, first.tracks(), chances),
-        PlanOutcome.of(0, from, asIs.values(), chances));
+        PlanOutcome.of(plan.stops().size(), from, planned.values(), lookahead),
+        PlanOutcome.of(mornings.stops(), from, mornings.tracks(), lookahead),
+        PlanOutcome.of(first.stops(), from, first.tracks(), lookahead),
+        PlanOutcome.of(0, from, asIs.values(), lookahead));
   }
 
   /**
@@ -73,11 +73,11 @@ public record Adjustment(
    * @param stops at how many stops
    * @param tracks the tires
    */
-  private record Habit(int stops, List<Track> tracks) {
+  record Habit(int stops, List<Track> tracks) {
 
     static Habit of(
         Forecaster forecaster,
-        Chances chances,
+        Lookahead lookahead,
         Map<WheelPosition, Track> asIs,
         int from,
         int mostStops) {
@@ -85,11 +85,11 @@ public record Adjustment(
       TreeSet<Integer> used = new TreeSet<>();
       int count = forecaster.itinerary().visits().size();
       for (int visit = from; visit < count - 1 && used.size() < mostStops; visit++) {
-        if (!chances.firstStart(visit)) {
+        if (!lookahead.firstStart(visit)) {
           continue;
         }
         for (int i = 0; i < tracks.size(); i++) {
-          SetFigure set = toAim(forecaster, chances, tracks.get(i).stops().get(visit));
+          SetFigure set = toAim(forecaster, tracks.get(i).stops().get(visit));
           if (set != null) {
             tracks.set(i, tracks.get(i).with(visit, new Setting(set.figure().pascals())));
             used.add(visit);
@@ -99,25 +99,28 @@ public record Adjustment(
       return new Habit(used.size(), tracks);
     }
 
-    private static @Nullable SetFigure toAim(
-        Forecaster forecaster, Chances chances, TireAtStop at) {
+    private static @Nullable SetFigure toAim(Forecaster forecaster, TireAtStop at) {
       Moment check = at.check();
       double aim = at.limits().aim();
       if (check == null || Double.isNaN(aim)) {
         return null;
       }
-      Air air = Chances.airAt(forecaster, at.visit());
+      Air air = Lookahead.airAt(forecaster, at.visit());
       boolean warm = !at.cold();
-      double hose = air == null ? Double.POSITIVE_INFINITY : Chances.reach(air);
+      double hose = air == null ? Double.POSITIVE_INFINITY : Lookahead.reach(air);
       SetFigure set =
           SetFigure.of(
               check,
               aim,
               warm,
               new SetFigure.Bounds(
-                  Double.NEGATIVE_INFINITY, at.limits().ceiling(), hose, chances.step(check)));
+                  Double.NEGATIVE_INFINITY,
+                  at.limits().ceiling(),
+                  hose,
+                  check.origin().errors().step()));
       boolean changes =
-          Math.abs(set.figure().pascals() - SetFigure.now(check)) > chances.step(check) / 2;
+          Math.abs(set.figure().pascals() - SetFigure.now(check))
+              > check.origin().errors().step() / 2;
       boolean may = set.adds() ? air != null && !Double.isNaN(check.reading()) : !warm;
       return changes && may ? set : null;
     }

@@ -104,8 +104,10 @@ public final class AdjustmentPlanner {
       while (known < count() && track.stops().get(known).check() == null) {
         known++;
       }
-      Phrase why = known >= count() ? Phrase.of("nothing is known of its air") : null;
-      why = why == null ? unfit(position, track, known) : why;
+      Phrase why = unfit(position, track, Math.min(known, count() - 1));
+      if (why == null && known >= count()) {
+        why = Phrase.of("nothing is known of its air");
+      }
       if (why != null) {
         leftOut.add(new AdjustmentPlan.LeftOut(position, why));
       } else {
@@ -293,6 +295,7 @@ public final class AdjustmentPlanner {
           List<TireAtStop> track = stopsOf(done, limit.position());
           words.clash(limit.position(), limit.limit(), visits, track).ifPresent(clashes::add);
         });
+    done.forEach((position, track) -> words.stillLacking(position, track.stops(), clashes));
     for (int i = 0; i < tires.size(); i++) {
       Map<Integer, Integer> figures = best.figures().get(i);
       TireWay tire = tires.get(i);
@@ -318,14 +321,14 @@ public final class AdjustmentPlanner {
     if (check == null || done == null) {
       return null;
     }
-    Air air = Chances.airAt(forecaster, at);
+    Air air = Lookahead.airAt(forecaster, at);
     double ceiling = there.limits().ceiling();
     double aim = there.limits().aim();
     SetFigure.Bounds bounds =
         new SetFigure.Bounds(
             Double.NEGATIVE_INFINITY,
             ceiling,
-            air == null ? Double.POSITIVE_INFINITY : Chances.reach(air),
+            air == null ? Double.POSITIVE_INFINITY : Lookahead.reach(air),
             step);
     SetFigure set = SetFigure.chosen(check, done.gaugePascals(), aim, !there.cold(), bounds);
     int next = at + 1;

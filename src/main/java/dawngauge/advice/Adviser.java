@@ -11,7 +11,9 @@ import dawngauge.forecast.Track;
 import dawngauge.trip.CrewPlace;
 import dawngauge.trip.LoadChange;
 import dawngauge.trip.WheelPosition;
+import dawngauge.trip.WheelSlot;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +47,7 @@ public final class Adviser {
     Forecast forecast = forecaster.forecast(judgement.tracks());
     List<TireLoss> losses = TireLoss.of(forecaster.trip(), judgement.tracks());
     List<StopAdvice> stops = new ArrayList<>();
+    Routine routine = new Routine(forecaster, thresholds);
     for (StopForecast stop : forecast.stops()) {
       List<TireAdvice> tires = judgement.byStop().get(stop.visit().index());
       if (stop.ahead() != null && !stop.airAheadKnown()) {
@@ -57,7 +60,10 @@ public final class Adviser {
         }
       }
       tires = HotTires.told(tires);
-      stops.add(new StopAdvice(stop, tires, offers(stop, judgement), LegCautions.of(stop, tires)));
+      List<Phrase> habits = routine.at(stop.visit().index(), tires);
+      stops.add(
+          new StopAdvice(
+              stop, tires, habits, offers(stop, judgement), LegCautions.of(stop, tires)));
     }
     return new Advice(forecast, stops, judgement.tracks());
   }
@@ -100,21 +106,29 @@ public final class Adviser {
       for (WheelPosition position : forecaster.trip().rig().positions()) {
         TirePlan ofTire = plan == null ? null : plan.of(position).orElse(null);
         TireJudge judge = new TireJudge(forecaster, thresholds, ofTire);
-        forecaster.track(position).ifPresent(track -> seats.put(position, new Seat(track, judge)));
+        forecaster
+            .track(position)
+            .ifPresent(track -> seats.put(position, new Seat(position, track, judge)));
       }
-      seats.forEach(
-          (position, seat) ->
-              seat.mate = seats.get(new WheelPosition(position.axle(), position.slot().mate())));
+      seats.forEach((position, seat) -> seat.mate = mateOf(position, seats));
       CrewPlace crew = CrewPlace.of(forecaster.trip(), forecaster.itinerary());
       List<List<TireAdvice>> byStop = new ArrayList<>();
       int count = forecaster.itinerary().visits().size();
       for (int visit = 0; visit < count; visit++) {
-        List<TireAdvice> tires = new ArrayList<>(seats.size());
         boolean over = crew.hasLeft(visit);
+        List<TireAdvice> decided = new ArrayList<>(seats.size());
         for (Seat seat : seats.values()) {
-          tires.add(seat.judge(visit, over));
+          decided.add(seat.decide(visit, over));
+        }
+        List<TireAdvice> tires = new ArrayList<>(seats.size());
+        for (Seat seat : seats.values()) {
+          tires.add(seat.judge.finish(visit, seat.besideMate(), decided.get(tires.size())));
         }
         byStop.add(tires);
+      }
+      int index = 0;
+      for (Seat seat : seats.values()) {
+        seat.tellWhereLeftLow(forecaster, byStop, index++);
       }
       Map<WheelPosition, Track> tracks = new LinkedHashMap<>();
       seats.forEach((position, seat) -> tracks.put(position, seat.track));
@@ -122,31 +136,85 @@ public final class Adviser {
     }
   }
 
+  private static @Nullable Seat mateOf(WheelPosition position, Map<WheelPosition, Seat> seats) {
+    WheelSlot slot = position.slot();
+    return slot.mate() == slot ? null : seats.get(new WheelPosition(position.axle(), slot.mate()));
+  }
+
   /** One tire while it is judged: its track with what was set so far, and the tire beside it. */
   private static final class Seat {
+    private final WheelPosition position;
     private final TireJudge judge;
     private Track track;
     private @Nullable Seat mate;
 
-    Seat(Track track, TireJudge judge) {
+    Seat(WheelPosition position, Track track, TireJudge judge) {
+      this.position = position;
       this.track = track;
       this.judge = judge;
     }
 
     /**
-     * Judges.
+     * Decides what is set at a stop, and takes it as done.
      *
      * @param over whether the rig has left the stop: then only what the log tells was done there
      */
-    TireAdvice judge(int visit, boolean over) {
-      List<TireAtStop> beside = mate == null ? List.of() : mate.track.stops();
-      TireAdvice advice = judge.judge(visit, track.stops(), beside);
+    TireAdvice decide(int visit, boolean over) {
+      Seat beside = mate;
+      TireAdvice advice =
+          judge.decide(visit, track, beside == null ? List.of() : beside.track.stops());
       SetFigure set = advice.set();
-      if (set == null || over) {
-        return advice;
+      if (over) {
+        return advice.past();
+      } else if (set != null) {
+        track = track.with(visit, new Setting(set.figure().pascals()));
       }
-      track = track.with(visit, new Setting(set.figure().pascals()));
-      return judge.afterSetting(visit, track.stops(), advice);
+      return advice;
+    }
+
+    /** The tire stop by stop, sharing its load with its mate. */
+    List<TireAtStop> besideMate() {
+      Map<WheelPosition, Track> pair = new HashMap<>();
+      pair.put(position, track);
+      Seat beside = mate;
+      if (beside != null) {
+        pair.put(beside.position, beside.track);
+      }
+      return Forecaster.stops(position, pair);
+    }
+
+    /** Says of a tire that was left low where it is set, or that it is set nowhere. */
+    void tellWhereLeftLow(Forecaster forecaster, List<List<TireAdvice>> byStop, int index) {
+      for (TireJudge.LeftLow low : judge.leftLow()) {
+        int next = low.visit() + 1;
+        while (next < byStop.size() && !adds(byStop.get(next).get(index))) {
+          next++;
+        }
+        int hose = new Lookahead(forecaster).nextWithAir(low.visit(), track.stops());
+        Phrase then =
+            next < byStop.size()
+                ? Phrase.of("set it at {0}", place(forecaster, next))
+                : hose < byStop.size() - 1
+                    ? Phrase.of(
+                        "gauge it at {0}, the next hose, where warmer air should have raised it",
+                        place(forecaster, hose))
+                    : Phrase.of(
+                        "no hose that helps on the rest of this route: add a stop or carry a"
+                            + " compressor");
+        List<TireAdvice> tires = byStop.get(low.visit());
+        Reason reason =
+            new Reason(Mark.RECHECK, Phrase.of("{0}; {1}, {2}", low.why(), low.none(), then), 3);
+        tires.set(index, tires.get(index).with(reason));
+      }
+    }
+
+    private static String place(Forecaster forecaster, int visit) {
+      return forecaster.itinerary().visits().get(visit).stop().place();
+    }
+
+    private static boolean adds(TireAdvice advice) {
+      SetFigure set = advice.set();
+      return set != null && set.adds();
     }
   }
 }

@@ -14,12 +14,13 @@ import org.jspecify.annotations.Nullable;
 /** The sentences about air to add or let out. */
 final class AirWords {
 
-  private final Forecaster forecaster;
-  private final Thresholds thresholds;
+  /** Smaller chances, and those nearer to certainty, are not told apart. */
+  private static final double LEAST_CHANCE = 0.01;
 
-  AirWords(Forecaster forecaster, Thresholds thresholds) {
+  private final Forecaster forecaster;
+
+  AirWords(Forecaster forecaster) {
     this.forecaster = forecaster;
-    this.thresholds = thresholds;
   }
 
   /** What to let out, and why. */
@@ -83,39 +84,45 @@ final class AirWords {
 
   /** Why air is wanted: the risk ahead, else the aim, else the mate. */
   Phrase why(
-      TireAtStop at,
-      Moment check,
-      Chances.@Nullable Judged risk,
-      boolean below,
-      boolean belowMate) {
+      TireAtStop at, Moment check, Lookahead.@Nullable Judged risk, boolean below, Phrase mate) {
     Limits limits = at.limits();
     if (risk != null) {
-      return Phrase.of(
-          "{0} it is expected at {1}, with a {2} chance of being under the {3} that its load needs",
-          where(risk), low(risk), new Ratio(risk.chance()), floor(risk));
+      return Phrase.of("before it rolls, else {0} {1}", where(risk), state(risk));
     }
-    Phrase mate =
-        belowMate
-            ? Phrase.of(
-                "more than {0} under its dual mate", Shown.pressure(thresholds.dualApartPascals()))
-            : Phrase.of("");
+    boolean both = below && !mate.template().isEmpty();
     return below
         ? Phrase.of(
             "{0} is below {1}, {2}{3}{4} (low: heat, worn shoulders)",
             Shown.beside(check.settled(), limits.aim()),
             Shown.pressure(limits.aim()),
             aim(limits),
-            belowMate ? ", and " : "",
+            both ? ", and " : "",
             mate)
         : mate;
   }
 
-  /** A known leak that may reach the floor. */
-  Phrase leak(Chances.Judged worst) {
-    return Phrase.of(
-        "its leak may bring it under the {0} that its load needs, {1}, before the next air: do not"
-            + " roll until the leak is mended, or on a spare",
-        floor(worst), where(worst));
+  /**
+   * What is expected at a moment at which a tire is not to roll, and what is the matter with it.
+   */
+  Phrase state(Lookahead.Judged bad) {
+    double expected = bad.moment().judged();
+    return bad.expectedLow()
+        ? Phrase.of(
+            "{0} expected, at or under 80 % of {1}",
+            Shown.pressure(expected), Shown.pressure(bad.limits().reference()))
+        : Phrase.of(
+            "{0} expected, {1} chance that its load needs more",
+            Shown.pressure(expected), chance(bad.chance().underFloor()));
+  }
+
+  /** A chance in words that do not claim more than it can. */
+  static Phrase chance(double chance) {
+    if (chance < LEAST_CHANCE) {
+      return Phrase.of("under {0}", new Ratio(LEAST_CHANCE));
+    } else if (chance > 1 - LEAST_CHANCE) {
+      return Phrase.of("over {0}", new Ratio(1 - LEAST_CHANCE));
+    }
+    return Phrase.of("{0}", new Ratio(chance));
   }
 
   /** Where an aim comes from. */
@@ -126,18 +133,8 @@ final class AirWords {
         : Phrase.of("{0}", words);
   }
 
-  /** The pressure expected, told apart from the floor. */
-  static Phrase.Stated low(Chances.Judged judged) {
-    return Shown.beside(judged.moment().judged(), judged.floor());
-  }
-
-  /** The floor, told apart from the pressure expected. */
-  static Phrase.Stated floor(Chances.Judged judged) {
-    return Shown.beside(judged.floor(), judged.moment().judged());
-  }
-
   /** Where a judged moment lies. */
-  String where(Chances.Judged judged) {
+  String where(Lookahead.Judged judged) {
     Itinerary itinerary = forecaster.itinerary();
     String from = itinerary.visits().get(judged.visit()).stop().place();
     return judged.onLeg()

@@ -3,12 +3,20 @@ package dawngauge.advice;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.PublishedBuildUp;
+import dawngauge.forecast.Readings;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
 import dawngauge.quantity.GaugePressure;
-import dawngauge.trip.Air;
+import dawngauge.rules.ColdRule;
+import dawngauge.rules.GaugeErrors;
+import dawngauge.rules.Quantile;
+import dawngauge.rules.RanLow;
+import dawngauge.trip.Gauge;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.WheelPosition;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * one. Nothing is set by it.
  *
  * @param at the tire at the stop
+ * @param errors how sure its gauge is
+ * @param justRolled whether the rig rolled less than three hours before, by noted times
  * @param cold figure for a tire as cool as the air, by the air when leaving; null where nothing is
  *     known
  * @param warm figure for a tire as warm as it arrives; null where it does not arrive warm
@@ -28,6 +38,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record FigureNow(
     TireAtStop at,
+    GaugeErrors errors,
+    boolean justRolled,
     @Nullable SetFigure cold,
     @Nullable SetFigure warm,
     boolean air,
@@ -36,17 +48,11 @@ public record FigureNow(
     double nextAfterCold,
     double nextAfterWarm) {
 
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
-
   /** How much warmer than the air the sun may make a tire, in kelvin; inferred. */
   private static final double SUN = 15;
 
   /** Warmer than the air by this, in kelvin, a tire is warm; ours. */
   private static final double WARM = 2;
-
-  /** 29 CFR 1910.177(f)(2): run at 80 % or less of the recommended pressure. */
-  private static final double RAN_LOW = 0.8;
 
   /**
    * What a reading means.
@@ -57,57 +63,89 @@ public record FigureNow(
    * @param published the cold pressure by 49 CFR 393.75 Table 1; NaN where its only row does not
    *     apply
    * @param expected what the gauge was expected to show; NaN where not known
-   * @param low80 whether the cautious side is at or below 80 % of the label's pressure
+   * @param ranLow whether it tells of a tire that ran low, had it rolled so
    */
   public record Meaning(
-      double low, double likely, double high, double published, double expected, boolean low80) {}
+      double low, double likely, double high, double published, double expected, RanLow ranLow) {}
 
   /**
-   * The figures for a tire at a stop; empty where nothing is known of it there.
+   * The figures for a tire at a stop; empty where none is fitted.
    *
    * @param visit index of the stop
    */
   public static Optional<FigureNow> of(Forecaster forecaster, WheelPosition position, int visit) {
     Track track = forecaster.track(position).orElse(null);
-    TireAtStop at = track == null ? null : track.stops().get(visit);
-    Moment check = at == null ? null : at.check();
-    if (track == null || at == null || check == null || Double.isNaN(at.limits().aim())) {
+    if (track == null) {
       return Optional.empty();
     }
-    Chances chances = new Chances(forecaster);
-    Air air = Chances.airAt(forecaster, visit);
-    double needed = chances.needed(chances.until(visit, track.stops()), check);
-    double wanted = Math.max(at.limits().aim(), needed);
-    SetFigure.Bounds bounds =
-        new SetFigure.Bounds(
-            needed,
-            at.limits().ceiling(),
-            air == null ? Double.POSITIVE_INFINITY : Chances.reach(air),
-            chances.step(check));
-    SetFigure cold = SetFigure.of(check.cooled(), wanted, false, bounds);
+    TireAtStop at = track.stops().get(visit);
+    Moment check = at.check();
+    boolean air = Lookahead.airAt(forecaster, visit) != null;
+    boolean justRolled = justRolled(forecaster, visit, check);
+    GaugeErrors errors = check == null ? gaugeOf(forecaster, at) : check.origin().errors();
+    if (check == null || Double.isNaN(at.limits().aim())) {
+      return Optional.of(
+          new FigureNow(
+              at, errors, justRolled, null, null, air, -1, Double.NaN, Double.NaN, Double.NaN));
+    }
+    Lookahead lookahead = new Lookahead(forecaster);
+    FigureRule figures = new FigureRule(forecaster, lookahead);
+    SetFigure cold = figures.of(visit, track, check.cooled(), false);
     Moment arrival = at.arrival();
     boolean warmHere =
         arrival != null
             && !Double.isNaN(arrival.reading())
             && arrival.tireKelvins() > arrival.airKelvins() + WARM;
-    SetFigure warm =
-        warmHere && arrival != null ? SetFigure.of(arrival, wanted, true, bounds) : null;
+    SetFigure warm = warmHere && arrival != null ? figures.of(visit, track, arrival, true) : null;
     int count = forecaster.itinerary().visits().size();
     int next = visit + 1;
-    while (next < count - 1 && !chances.firstStart(next)) {
+    while (next < count - 1 && !lookahead.firstStart(next)) {
       next++;
     }
     Moment dawn = next < count - 1 ? track.stops().get(next).check() : null;
     return Optional.of(
         new FigureNow(
             at,
+            errors,
+            justRolled,
             cold,
             warm,
-            air != null,
+            air,
             dawn == null ? -1 : next,
             dawn == null ? Double.NaN : dawn.airKelvins(),
             later(check.cooled(), cold, dawn),
             warm == null || arrival == null ? Double.NaN : later(arrival, warm, dawn)));
+  }
+
+  /** Whether the rig rolled less than three hours ago when the tire is gauged, by noted times. */
+  private static boolean justRolled(Forecaster forecaster, int visit, @Nullable Moment check) {
+    Instant time =
+        check == null
+            ? forecaster.itinerary().visits().get(visit).leave()
+            : Instant.ofEpochSecond(Math.round(check.seconds()));
+    return new ColdRule(forecaster.trip(), forecaster.itinerary())
+        .lastRolled(time)
+        .filter(rolled -> Duration.between(rolled, time).compareTo(ColdRule.PARKED) < 0)
+        .isPresent();
+  }
+
+  /** The gauge that the tire was last read with at the stop, else the first of the rig. */
+  private static GaugeErrors gaugeOf(Forecaster forecaster, TireAtStop at) {
+    if (!at.bare().isEmpty()) {
+      return at.bare().get(at.bare().size() - 1).errors();
+    }
+    List<Gauge> gauges = forecaster.trip().rig().gauges();
+    return GaugeErrors.of(gauges.isEmpty() ? null : gauges.get(0));
+  }
+
+  /**
+   * Whether a reading at the stop tells of a tire that ran low, had it rolled so; also where
+   * nothing else is known of it.
+   */
+  public RanLow ranLow(GaugePressure reading, ReadingState word) {
+    return meaning(reading, word)
+        .map(Meaning::ranLow)
+        .orElseGet(() -> RanLow.of(reading.pascals(), errors.sigma(), at.limits().reference()));
   }
 
   /** What the gauge shows at a later moment after a figure was set at an earlier one. */
@@ -123,46 +161,53 @@ public record FigureNow(
     return fill * kelvins - later.airPressure();
   }
 
+  /** How the tire is: warm, whatever the word, where it rolled less than three hours ago. */
+  public ReadingState stateOf(ReadingState word) {
+    boolean saysCold = word == ReadingState.COLD || word == ReadingState.COLD_IN_SUN;
+    return saysCold && justRolled ? ReadingState.WARM : word;
+  }
+
   /**
    * What a reading at the stop means as a cold one.
    *
-   * @param state how the tire was; one just filled tells nothing yet
+   * @param word how the tire was, by the crew's own word; just filled tells nothing yet
    * @return empty where the tire's warmth is not known
    */
-  public Optional<Meaning> meaning(GaugePressure reading, ReadingState state) {
+  public Optional<Meaning> meaning(GaugePressure reading, ReadingState word) {
+    ReadingState state = stateOf(word);
     Moment moment = state == ReadingState.WARM ? at.arrival() : at.check();
     if (moment == null || state == ReadingState.JUST_FILLED) {
       return Optional.empty();
     }
     double shown = reading.pascals();
     double around = moment.airPressure();
-    double repeat = moment.origin().repeatSigma();
-    double likely;
-    double low;
-    double high;
+    double repeat = errors.repeat();
+    double over = 0;
+    double overSigma = 0;
     if (state == ReadingState.WARM) {
       if (Double.isNaN(moment.reading())) {
         return Optional.empty();
       }
-      double fill = (shown + around) / moment.tireKelvins();
-      double growth = moment.airKelvins() / moment.tireKelvins();
-      double kelvins = moment.warmSigma() / moment.fill();
-      double sigma = Math.hypot(growth * repeat, fill * kelvins);
-      likely = fill * moment.airKelvins() - around;
-      low = likely - NINETY * sigma;
-      high = likely + NINETY * sigma;
+      over = moment.tireKelvins() - moment.airKelvins();
+      overSigma = moment.warmSigma() / moment.fill();
     } else if (state == ReadingState.COLD_IN_SUN) {
-      likely = Double.NaN;
+      over = Readings.SUN_MIDDLE;
+      overSigma = Readings.SUN_SIGMA;
+    }
+    double kelvins = moment.airKelvins() + over;
+    double fill = (shown + around) / kelvins;
+    double settled = fill * moment.airKelvins() - around;
+    double sigma = Math.hypot(moment.airKelvins() / kelvins * repeat, fill * overSigma);
+    double likely = state == ReadingState.COLD_IN_SUN ? Double.NaN : settled;
+    double low = settled - Quantile.NINETY_WITHIN * sigma;
+    double high = settled + Quantile.NINETY_WITHIN * sigma;
+    if (state == ReadingState.COLD_IN_SUN) {
       double air = moment.airKelvins();
-      low = (shown + around) / (air + SUN) * air - around - NINETY * repeat;
-      high = shown + NINETY * repeat;
-    } else {
-      likely = shown;
-      low = shown - NINETY * repeat;
-      high = shown + NINETY * repeat;
+      double hottest = (shown + around) / (air + SUN) * air - around;
+      low = hottest - Quantile.NINETY_WITHIN * repeat;
+      high = shown + Quantile.NINETY_WITHIN * repeat;
     }
     PublishedBuildUp published = state == ReadingState.WARM ? at.published() : null;
-    double label = at.fitted().labelPascals();
     return Optional.of(
         new Meaning(
             low,
@@ -170,6 +215,6 @@ public record FigureNow(
             high,
             published == null ? Double.NaN : shown - published.pressure().pascals(),
             state == ReadingState.COLD_IN_SUN ? Double.NaN : moment.reading(),
-            low <= RAN_LOW * label));
+            RanLow.ofReading(state, shown, settled, sigma, errors, at.limits().reference())));
   }
 }

@@ -1,6 +1,7 @@
 package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
+import dawngauge.forecast.BareReading;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.ReadingCheck;
@@ -13,12 +14,13 @@ import dawngauge.quantity.TreadDepth;
 import dawngauge.quantity.Unit;
 import dawngauge.rules.Limits;
 import dawngauge.rules.Loads;
+import dawngauge.rules.RanLow;
+import dawngauge.rules.SpareFit;
 import dawngauge.tire.Capacity;
 import dawngauge.tire.SpeedSymbol;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Tire;
-import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelSlot;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,23 +29,11 @@ import java.util.Set;
 /** What makes a tire not roll whatever air there is. */
 final class HoldRules {
 
-  /** 29 CFR 1910.177(f)(2): run at 80 % or less of the recommended pressure. */
-  private static final double RAN_LOW = 0.8;
-
   /** A dual mate so much under the other leaves it the load of both; common practice, no source. */
   private static final double MATE_LOW = 0.8;
 
-  /** One-sided 90 %. */
-  private static final double NINETY = 1.2816;
-
   /** Rank of a hold by the state of the tire itself. */
   private static final int OF_THE_TIRE = 0;
-
-  /** Forgives weights rounded to whole pounds. */
-  private static final double HALF_KILOGRAM = 0.5;
-
-  /** The same, relative, for ratings rounded to whole units. */
-  private static final double ROUNDED = 0.001;
 
   /** Special trailer tires without a symbol (Tire and Rim Association, as reproduced). */
   private static final Speed TRAILER_TOP = Speed.of(85, Unit.MILE_PER_HOUR);
@@ -65,13 +55,16 @@ final class HoldRules {
     boolean last = visit == forecaster.itinerary().visits().size() - 1;
     unfit(at, reasons);
     if (!last) {
-      overload(at, reasons);
       tooFast(visit, track, reasons);
     }
     mateLow(visit, at, mate, reasons);
     for (ReadingCheck check : at.readings()) {
       ranLow(at, check, reasons);
     }
+    for (BareReading bare : at.bare()) {
+      bare(at, bare, reasons);
+    }
+    ranLowBefore(visit, track, reasons);
     return reasons;
   }
 
@@ -80,20 +73,22 @@ final class HoldRules {
     return reason.mark() == Mark.HOLD && reason.rank() == OF_THE_TIRE;
   }
 
-  /** Only what a load can do. */
+  /** Only what a load can do; of a tire beside its mate, the load that it carries now. */
   static List<Reason> overloadOnly(TireAtStop at) {
     List<Reason> reasons = new ArrayList<>();
     overload(at, reasons);
     return reasons;
   }
 
-  private static void unfit(TireAtStop at, List<Reason> reasons) {
+  private void unfit(TireAtStop at, List<Reason> reasons) {
     Set<Tire.Damage> damages = at.fitted().tire().damage();
     for (Tire.Damage damage : damages.isEmpty() ? NO_DAMAGE : Tire.Damage.values()) {
       if (damages.contains(damage)) {
         reasons.add(
-            hold(
-                Phrase.of("{0}: not to be run (49 CFR 393.75(a)); fit the spare", damage.word()),
+            ofTheRig(
+                Phrase.of(
+                    "{0}: not to be run (49 CFR 393.75(a)){1}",
+                    damage.word(), spare(at) ? "; fit the spare" : ""),
                 OF_THE_TIRE));
       }
     }
@@ -101,16 +96,13 @@ final class HoldRules {
     if (tread == null) {
       return;
     }
-    boolean steer =
-        at.fitted().vehicle().kind() == Vehicle.Kind.TRUCK
-            && at.fitted().position().axle().number() == 1;
-    TreadDepth least = TreadDepth.of(steer ? 4 : 2, Unit.THIRTY_SECOND_INCH);
+    TreadDepth least = TreadDepth.of(at.fitted().steers() ? 4 : 2, Unit.THIRTY_SECOND_INCH);
     if (tread.value().meters() < least.meters() - 1e-9) {
       reasons.add(
-          hold(
+          ofTheRig(
               Phrase.of(
-                  "tread {0}, the least allowed here is {1} (49 CFR 393.75(b), (c)): fit the spare",
-                  tread.value(), least),
+                  "tread {0}, the least allowed here is {1} (49 CFR 393.75(b), (c)){2}",
+                  tread.value(), least, spare(at) ? ": fit the spare" : ""),
               OF_THE_TIRE));
     }
   }
@@ -118,65 +110,61 @@ final class HoldRules {
   private static void overload(TireAtStop at, List<Reason> reasons) {
     Limits limits = at.limits();
     Loads.AxleLoad axle = limits.load().axle();
+    String words = at.fitted().position().axle().words();
     Entered<Mass> gawr = at.fitted().axle().gawr();
-    if (gawr != null && axle.likelyKilograms() > gawr.value().kilograms() + HALF_KILOGRAM) {
+    if (gawr != null && axle.kilograms() > gawr.value().kilograms() + SpareFit.ROUNDING) {
       reasons.add(
-          hold(
+          ofTheRig(
               Phrase.of(
                   "{0} carries {1}, over its GAWR of {2}: lighten it",
-                  at.fitted().position().axle().words(),
-                  new Mass(axle.likelyKilograms()),
-                  gawr.value()),
+                  words, new Mass(axle.kilograms()), gawr.value()),
               1));
     }
     Entered<Mass> wheel = at.fitted().axle().wheelMaxLoad();
     double load = limits.load().kilograms();
-    if (wheel != null && load > wheel.value().kilograms() + HALF_KILOGRAM) {
+    if (wheel != null && load > wheel.value().kilograms() + SpareFit.ROUNDING) {
       reasons.add(
-          tooMuch(
+          ofItsLoad(
               at,
-              wheel.value().kilograms(),
               Phrase.of(
-                  "its wheel carries {0}, over its rating of {1}", new Mass(load), wheel.value())));
+                  "its wheel carries {0}, over its rating of {1}: {2}",
+                  new Mass(load), wheel.value(), lighten(at, words))));
     }
     Capacity capacity = at.fitted().capacity();
     if (limits.overloaded() && capacity != null) {
       double ceiling = limits.ceiling();
       double most =
-          Double.isNaN(ceiling) ? capacity.mostKilograms() : capacity.kilogramsAt(ceiling);
+          Double.isNaN(ceiling) ? capacity.mostKilograms() : capacity.likelyKilogramsAt(ceiling);
       reasons.add(
-          tooMuch(
+          ofItsLoad(
               at,
-              most,
-              Double.isNaN(most)
-                  ? Phrase.of(
-                      "it carries {0}, and for its limit of {1} there is no figure of what it may",
-                      new Mass(load), Shown.pressure(ceiling))
-                  : Phrase.of(
-                      "it carries {0}, more than the {1} it may at any allowed pressure",
-                      new Mass(load), new Mass(most))));
+              Phrase.of(
+                  "it carries {0}, more than the {1} it may at any allowed pressure: air is no cure,"
+                      + " {2}",
+                  new Mass(load), new Mass(most), lighten(at, words))));
     }
   }
 
-  /**
-   * Too much for a tire or wheel. Where the axle was not weighed, and only the assumed uneven sides
-   * bring it over, a scale is asked for instead: 49 CFR 571.120 S5.1.2 lets tires just sum up to
-   * the GAWR.
-   */
-  private static Reason tooMuch(TireAtStop at, double most, Phrase what) {
-    String axle = at.fitted().position().axle().words();
-    boolean bySides =
-        at.limits().load().axle().source() == Loads.Source.GAWR
-            && at.fitted().gawrShare() <= most * (1 + ROUNDED);
-    return bySides
-        ? new Reason(
-            Mark.RECHECK,
-            Phrase.of(
-                "{0} is not weighed; at its full GAWR with uneven sides {1}: weigh it"
-                    + " before you rely on this",
-                axle, what),
-            1)
-        : hold(Phrase.of("{0}: lighten {1}", what, axle), 1);
+  /** What releases a tire that carries too much. */
+  private static String lighten(TireAtStop at, String axle) {
+    if (carriesForItsMate(at)) {
+      return "see to its dual mate, which carries less than its part, or lighten " + axle;
+    }
+    return at.limits().load().axle().basis() == Loads.Basis.NOT_WEIGHED
+        ? "lighten " + axle + ", or weigh each wheel"
+        : "lighten " + axle;
+  }
+
+  /** Whether it carries more than an even part, since its dual mate has less air. */
+  private static boolean carriesForItsMate(TireAtStop at) {
+    Loads.TireLoad load = at.limits().load();
+    double even = load.axle().kilograms() * load.side() / at.fitted().axle().tiresPerSide();
+    return at.fitted().axle().dual() && load.kilograms() > even + SpareFit.ROUNDING;
+  }
+
+  /** The check of the rig knows even loads, not what the air in the tires makes of them. */
+  private static Reason ofItsLoad(TireAtStop at, Phrase text) {
+    return carriesForItsMate(at) ? hold(text, 1) : ofTheRig(text, 1);
   }
 
   /** Judges every leg until the rig stands again. */
@@ -187,7 +175,7 @@ final class HoldRules {
       if (at.limits().speed() == Limits.SpeedVerdict.TOO_FAST) {
         var drive = forecaster.itinerary().drives().get(leg);
         reasons.add(
-            hold(
+            ofTheRig(
                 Phrase.of(
                     "hold for this speed: {0} top speed ({1}) is above the {2} that this tire is made"
                         + " for: keep below it",
@@ -245,50 +233,142 @@ final class HoldRules {
   }
 
   /**
-   * The 80 % rule, on the pressure the tire has as cool as the air: a tire that rolled so low, or
-   * of which that is not known, may be damaged inside. One that stood and is low by the weather
-   * alone is only set.
+   * A tire that rolled at 80 % or less of its reference, or of which that is not known, may be
+   * damaged inside. One that stood and is low by the weather alone is only set.
    */
-  private static void ranLow(TireAtStop at, ReadingCheck check, List<Reason> reasons) {
-    double recommended = at.fitted().labelPascals();
-    if (Double.isNaN(recommended)) {
-      recommended = at.limits().aim();
-    }
-    boolean cold = check.reading().state() == ReadingState.COLD;
-    double pressure = check.coldEquivalent() - (cold ? 0 : NINETY * check.coldSigma());
-    if (Double.isNaN(recommended) || pressure > RAN_LOW * recommended) {
-      return;
-    }
+  private void ranLow(TireAtStop at, ReadingCheck check, List<Reason> reasons) {
+    double reference = at.limits().reference();
     boolean explained = !check.first() && check.deviations() > -UNEXPLAINED;
-    if (!check.rolledSinceSound()) {
+    boolean cold = check.reading().state() == ReadingState.COLD;
+    Phrase read = Phrase.of("read {0}", check.reading().pressure().value());
+    said(
+        at,
+        check.ranLow(reference),
+        cold
+            ? read
+            : Phrase.of(
+                "{0}, as cool as the air {1}", read, Shown.pressure(check.coldEquivalent())),
+        check.rolledSinceSound(),
+        explained,
+        reasons);
+  }
+
+  /** The same of a reading in unknown air, and whether its load is too much for it. */
+  private void bare(TireAtStop at, BareReading bare, List<Reason> reasons) {
+    Phrase read =
+        bare.cold()
+            ? Phrase.of("read {0}", bare.reading().pressure().value())
+            : Phrase.of(
+                "read {0} {1}, so no more than that cold",
+                bare.reading().pressure().value(), bare.reading().state().word());
+    Limits limits = at.limits();
+    said(at, bare.ranLow(limits.reference()), read, bare.rolledSinceSound(), false, reasons);
+    double allowed = 1 - forecaster.options().confidence();
+    double least = limits.certified() - bare.errors().deadBand(limits.certified());
+    double chance =
+        limits.carrying() == null || bare.pascals() >= least
+            ? Double.NaN
+            : limits.carrying().underFloor(bare.pascals(), bare.errors().sigma());
+    if (chance > allowed && !limits.overloaded()) {
       reasons.add(
-          explained
-              ? new Reason(
-                  Mark.RECHECK,
-                  Phrase.of(
-                      "{0} is 80 % or less of {1}, but it stood and colder air explains it: cold,"
-                          + " not leaking; add air to the aim, watch it at the next stop",
-                      Shown.pressure(check.coldEquivalent()), Shown.pressure(recommended)),
-                  0)
-              : hold(
-                  Phrase.of(
-                      "{0} is 80 % or less of {1}; it stood, and the weather does not explain it: it"
-                          + " leaks; find and mend the leak before it rolls, or fit the spare",
-                      Shown.pressure(check.coldEquivalent()), Shown.pressure(recommended)),
-                  OF_THE_TIRE));
+          hold(
+              Phrase.of(
+                  "{0}: {1} chance that its load needs more: do not roll until aired or lighter",
+                  read, AirWords.chance(chance)),
+              1));
+    }
+  }
+
+  /** A tire that ran low stays so until it was inspected, whatever air it has had since. */
+  private void ranLowBefore(int visit, List<TireAtStop> track, List<Reason> reasons) {
+    String tire = track.get(visit).fitted().tire().id();
+    for (int before = 0; before < visit; before++) {
+      TireAtStop at = track.get(before);
+      double reference = at.limits().reference();
+      boolean low =
+          at.readings().stream()
+                  .anyMatch(
+                      check ->
+                          check.rolledSinceSound()
+                              && check.reading().tire().equals(tire)
+                              && check.ranLow(reference) == RanLow.LIKELY)
+              || at.bare().stream()
+                  .anyMatch(
+                      bare ->
+                          bare.rolledSinceSound()
+                              && bare.reading().tire().equals(tire)
+                              && bare.ranLow(reference) == RanLow.LIKELY);
+      if (low) {
+        reasons.add(
+            new Reason(
+                Mark.RECHECK,
+                Phrase.of(
+                    "it was found run low at {0}: not to be run on unless a qualified technician has"
+                        + " inspected it inside since",
+                    forecaster.itinerary().visits().get(before).stop().place()),
+                0));
+        return;
+      }
+    }
+  }
+
+  private void said(
+      TireAtStop at,
+      RanLow ranLow,
+      Phrase read,
+      boolean rolled,
+      boolean explained,
+      List<Reason> reasons) {
+    if (ranLow == RanLow.NO) { // also where the reference is not known
       return;
     }
-    Phrase read = Phrase.of("read {0}", check.reading().pressure().value());
-    Phrase both =
-        Phrase.of("{0}, as cool as the air {1}", read, Shown.pressure(check.coldEquivalent()));
-    reasons.add(
-        hold(
-            Phrase.of(
-                "{0}: 80 % or less of {1}, and it may have rolled so: do not just add air and go; fit"
-                    + " the spare, deflate it before the wheel comes off, have it inspected inside by"
-                    + " a qualified technician, the tire beside it too (29 CFR 1910.177(f)(2))",
-                cold ? read : both, Shown.pressure(recommended)),
-            OF_THE_TIRE));
+    Phrase line = Phrase.of("80 % or less of {0}", Shown.pressure(at.limits().reference()));
+    if (ranLow == RanLow.MAYBE) {
+      reasons.add(
+          new Reason(
+              Mark.RECHECK,
+              Phrase.of(
+                  "{0}: may be {1}: gauge it again, with another gauge, before it rolls",
+                  read, line),
+              0));
+    } else if (rolled) {
+      reasons.add(
+          hold(
+              Phrase.of(
+                  "{0}: {1}, and it may have rolled so: do not just add air and go; {2}deflate it"
+                      + " before the wheel comes off, have it inspected inside by a qualified"
+                      + " technician, the tire beside it too (29 CFR 1910.177(f)(2))",
+                  read, line, spare(at) ? "fit the spare, " : ""),
+              OF_THE_TIRE));
+    } else if (explained) {
+      reasons.add(
+          new Reason(
+              Mark.RECHECK,
+              Phrase.of(
+                  "{0}: {1}, but it stood and colder air explains it: set it before it rolls, watch"
+                      + " it at the next stop",
+                  read, line),
+              0));
+    } else {
+      reasons.add(
+          hold(
+              Phrase.of(
+                  "{0}: {1}; it stood, and the weather does not explain it: it leaks; find and mend"
+                      + " the leak before it rolls{2}",
+                  read, line, spare(at) ? ", or fit the spare" : ""),
+              OF_THE_TIRE));
+    }
+  }
+
+  /** Whether a spare that can serve there is aboard. */
+  private boolean spare(TireAtStop at) {
+    return SpareFit.fitFor(
+            forecaster.trip().rig(), at.fitted().position(), at.limits().load().kilograms())
+        .isPresent();
+  }
+
+  private static Reason ofTheRig(Phrase text, int rank) {
+    return new Reason(Mark.HOLD, text, rank, true);
   }
 
   private static Reason hold(Phrase text, int rank) {

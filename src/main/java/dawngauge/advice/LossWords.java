@@ -6,8 +6,14 @@ import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.TireLoss;
 import dawngauge.forecast.Track;
+import dawngauge.rules.Carrying;
+import dawngauge.rules.Limits;
+import dawngauge.rules.Quantile;
+import dawngauge.rules.RanLow;
+import dawngauge.rules.SpareFit;
 import dawngauge.trip.Itinerary;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What to do about a tire that is going down, while it still carries its load. Judged as a steady
@@ -15,9 +21,6 @@ import java.util.List;
  * safety does not wait for them.
  */
 final class LossWords {
-
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
 
   private static final double DAY = 86400;
 
@@ -32,7 +35,7 @@ final class LossWords {
         Phrase.of(
             "going down: lost {0} (± {1}) since {2}{3}",
             Shown.pressure(loss.pascals()),
-            Shown.pressure(NINETY * loss.sigma()),
+            Shown.pressure(Quantile.NINETY_WITHIN * loss.sigma()),
             visits.get(loss.from()).stop().place(),
             loss.compared() > 0 ? ", the other tires have not" : "");
     Phrase find =
@@ -40,36 +43,59 @@ final class LossWords {
     if (known == null) {
       return new Reason(Mark.RECHECK, Phrase.of("{0}: {1}", lost, find), 0);
     }
-    for (int visit = loss.to(); visit < stops.size(); visit++) {
-      boolean air = visit > loss.to() && Chances.airAt(forecaster, visit) != null;
+    Lookahead lookahead = new Lookahead(forecaster);
+    int air = lookahead.nextWithAir(loss.to(), stops);
+    for (int visit = loss.to(); visit < stops.size() && visit <= air; visit++) {
       TireAtStop at = stops.get(visit);
-      Moment here = at.leaving();
-      if (here != null && !Double.isNaN(at.limits().floor())) {
-        double gone = loss.fastPerDay() * Math.max(0, here.seconds() - known.seconds()) / DAY;
-        if (here.judged() - gone < at.limits().floor()) {
-          return new Reason(
-              air ? Mark.RECHECK : Mark.HOLD,
-              Phrase.of(
-                  air
-                      ? "{0}; as early as {1} it may be under the {2} its load needs, air is to be"
-                          + " had there: {3}"
-                      : "{0}; as early as {1} it may be under the {2} its load needs, before the next"
-                          + " air: do not roll on it so; mend the leak or fit the spare, or take air"
-                          + " along and gauge it on the way; {3}",
-                  lost,
-                  visits.get(visit).stop().place(),
-                  Shown.beside(at.limits().floor(), here.judged() - gone),
-                  find),
-              0);
-        }
-      }
-      if (air) {
-        break;
+      boolean onTheWay =
+          visit > loss.to()
+              && tooLowOnLeg(stops.get(visit - 1), at.arrival(), loss, known, lookahead);
+      if (onTheWay || tooLow(at.limits(), at.leaving(), loss, known, lookahead)) {
+        boolean lasts = visit == air && !onTheWay;
+        return new Reason(
+            lasts ? Mark.RECHECK : Mark.HOLD,
+            Phrase.of(
+                lasts
+                    ? "{0}; as early as {1} it may have too little for its load, air is to be had"
+                        + " there: {2}"
+                    : "{0}; as early as {1} it may have too little for its load, before the next air:"
+                        + " do not roll on it so; mend the leak{3}, or take air along and gauge it on"
+                        + " the way; {2}",
+                lost,
+                visits.get(visit).stop().place(),
+                find,
+                spare(forecaster, at) ? " or fit the spare" : ""),
+            0);
       }
     }
     return new Reason(
-        Mark.RECHECK,
-        Phrase.of("{0}; its load is carried up to the next air at that rate: {1}", lost, find),
-        0);
+        Mark.RECHECK, Phrase.of("{0}; at that rate it lasts to the next air: {1}", lost, find), 0);
+  }
+
+  /** The same on the leg that leaves a stop. */
+  private static boolean tooLowOnLeg(
+      TireAtStop from, @Nullable Moment arrival, TireLoss loss, Moment known, Lookahead lookahead) {
+    Moment low = from.low() == null ? null : from.low().moment();
+    return tooLow(from.limits(), low, loss, known, lookahead)
+        || tooLow(from.limits(), arrival, loss, known, lookahead);
+  }
+
+  /** Whether it may carry too little at a moment, at the fastest it may be losing. */
+  private static boolean tooLow(
+      Limits limits, @Nullable Moment then, TireLoss loss, Moment known, Lookahead lookahead) {
+    if (then == null) {
+      return false;
+    }
+    double days = Math.max(0, then.seconds() - known.seconds()) / DAY;
+    double left = then.low() - loss.fastPerDay() * days;
+    Carrying carrying = limits.carrying();
+    return left <= RanLow.line(limits.reference())
+        || (carrying != null && carrying.underFloor(left, then.limitSigma()) > lookahead.allowed());
+  }
+
+  private static boolean spare(Forecaster forecaster, TireAtStop at) {
+    return SpareFit.fitFor(
+            forecaster.trip().rig(), at.fitted().position(), at.limits().load().kilograms())
+        .isPresent();
   }
 }

@@ -71,7 +71,7 @@ final class OfferJudge {
     List<Reason> named = new ArrayList<>(all);
     Phrase text =
         Phrase.of("{0}; above {1} already {2}", all.get(0).text(), most, first.get(0).text());
-    named.set(0, new Reason(Mark.HOLD, text, all.get(0).rank()));
+    named.set(0, new Reason(Mark.HOLD, text, all.get(0).rank(), true));
     return named;
   }
 
@@ -93,8 +93,8 @@ final class OfferJudge {
               0));
     }
     for (AxleRef axle : axles) {
-      Loads.Source source = forecaster.loads().axle(visit, axle).source();
-      if (source == Loads.Source.GAWR || source == Loads.Source.UNKNOWN) {
+      Loads.Basis basis = forecaster.loads().axle(visit, axle).basis();
+      if (!basis.weighed()) {
         reasons.add(
             new Reason(
                 Mark.HOLD,

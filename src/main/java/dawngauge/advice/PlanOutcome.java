@@ -3,7 +3,9 @@ package dawngauge.advice;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
+import dawngauge.rules.GaugeErrors;
 import dawngauge.rules.Limits;
+import dawngauge.rules.SettingBand;
 import java.util.Collection;
 import java.util.List;
 
@@ -16,7 +18,7 @@ import java.util.List;
  *     likewise
  * @param secondsUnderFloor time that the rig rolls with some tire expected under its floor
  * @param startsOverLimit how many days start with some cold tire over its limit
- * @param startsUnderAim how many days start with some tire more than a gauge step under its aim
+ * @param startsUnderAim how many days start with some tire low for its aim
  */
 public record PlanOutcome(
     int stops,
@@ -26,15 +28,18 @@ public record PlanOutcome(
     int startsOverLimit,
     int startsUnderAim) {
 
+  /** Forgives rounding, in pascal. */
+  private static final double ROUNDING = 1;
+
   /**
    * What follows from settings.
    *
    * @param stops at how many stops something is set
    * @param from index of the first stop that counts
    * @param tracks the tires with what is set
-   * @param chances of the forecast
+   * @param lookahead of the forecast
    */
-  static PlanOutcome of(int stops, int from, Collection<Track> tracks, Chances chances) {
+  static PlanOutcome of(int stops, int from, Collection<Track> tracks, Lookahead lookahead) {
     int count = tracks.isEmpty() ? 0 : tracks.iterator().next().stops().size();
     double margin = Double.NaN;
     double chance = Double.NaN;
@@ -48,16 +53,18 @@ public record PlanOutcome(
       for (Track track : tracks) {
         TireAtStop at = track.stops().get(visit);
         margin = lower(margin, at.worstMargin());
-        for (Chances.Judged judged : chances.judgedAt(visit, at)) {
-          chance = Double.isNaN(chance) ? judged.chance() : Math.max(chance, judged.chance());
+        for (Lookahead.Judged judged : lookahead.judgedAt(visit, at)) {
+          double here = judged.chance().asCertified() ? 0 : judged.chance().underFloor();
+          chance = Double.isNaN(chance) ? here : Math.max(chance, here);
         }
         longest = Math.max(longest, secondsUnder(track.stops(), visit));
         Moment check = at.check();
-        if (chances.firstStart(visit) && check != null) {
+        if (lookahead.firstStart(visit) && check != null) {
           double settled = after(at, check);
-          double step = chances.step(check);
-          someOver |= at.cold() && settled > at.limits().ceiling() + step / 2 + 1;
-          someBelow |= settled < at.limits().aim() - step - 1;
+          GaugeErrors errors = check.origin().errors();
+          double most = SettingBand.letOutAbove(at.limits(), at.fitted(), errors);
+          someOver |= at.cold() && settled > most + ROUNDING;
+          someBelow |= settled < SettingBand.lowUnder(at.limits(), errors) - ROUNDING;
         }
       }
       under += longest;

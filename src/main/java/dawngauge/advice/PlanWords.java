@@ -6,6 +6,8 @@ import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Ratio;
+import dawngauge.quantity.Unit;
+import dawngauge.rules.RanLow;
 import dawngauge.trip.Air;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
@@ -15,11 +17,14 @@ import java.util.Optional;
 /** The sentences of an adjustment plan. */
 final class PlanWords {
 
+  /** A plan takes lost air as a straight line of the air in the tire; pascal. */
+  private static final double ROUNDING = GaugePressure.of(0.1, Unit.PSI).pascals();
+
   private final Forecaster forecaster;
   private final Thresholds thresholds;
   private final PlanWishes wishes;
   private final int first;
-  private final Chances chances;
+  private final Lookahead lookahead;
   private final AirWords words;
 
   PlanWords(Forecaster forecaster, Thresholds thresholds, PlanWishes wishes, int first) {
@@ -27,8 +32,8 @@ final class PlanWords {
     this.thresholds = thresholds;
     this.wishes = wishes;
     this.first = first;
-    this.chances = new Chances(forecaster);
-    this.words = new AirWords(forecaster, thresholds);
+    this.lookahead = new Lookahead(forecaster);
+    this.words = new AirWords(forecaster);
   }
 
   /**
@@ -43,10 +48,10 @@ final class PlanWords {
       List<Integer> visits,
       List<TireAtStop> track) {
     if (limit == AdjustmentPlan.Limit.FLOOR) {
-      List<Chances.Judged> all = new ArrayList<>();
-      visits.forEach(visit -> all.addAll(chances.judgedAt(visit, track.get(visit))));
-      Chances.Judged worst = Chances.worst(all);
-      return worst == null || !chances.tooLikely(worst)
+      List<Lookahead.Judged> all = new ArrayList<>();
+      visits.forEach(visit -> all.addAll(lookahead.judgedAt(visit, track.get(visit))));
+      Lookahead.Judged worst = lookahead.worst(all);
+      return worst == null
           ? Optional.empty()
           : Optional.of(
               new AdjustmentPlan.Clash(position, limit, worst.visit(), underFloor(worst, track)));
@@ -64,15 +69,36 @@ final class PlanWords {
     return Optional.of(new AdjustmentPlan.Clash(position, limit, visit, text));
   }
 
-  private Phrase underFloor(Chances.Judged worst, List<TireAtStop> track) {
+  /**
+   * Adds where the tire lacks air all the same, and that is not told yet: before anything could be
+   * set, or since its load is likelier too much than allowed at any pressure.
+   */
+  void stillLacking(
+      WheelPosition position, List<TireAtStop> track, List<AdjustmentPlan.Clash> clashes) {
+    boolean told =
+        clashes.stream()
+            .filter(clash -> clash.position().equals(position))
+            .anyMatch(
+                clash ->
+                    clash.limit() == AdjustmentPlan.Limit.FLOOR
+                        || clash.limit() == AdjustmentPlan.Limit.LOAD);
+    List<Lookahead.Judged> all = new ArrayList<>();
+    for (int visit = first; visit < track.size() - 1 && !told; visit++) {
+      all.addAll(lookahead.judgedAt(visit, track.get(visit)));
+    }
+    all.removeIf(judged -> !lookahead.noAirHelps(judged) && lookahead.missing(judged) < ROUNDING);
+    Lookahead.Judged worst = lookahead.worst(all);
+    if (worst != null) {
+      clashes.add(
+          new AdjustmentPlan.Clash(
+              position, AdjustmentPlan.Limit.FLOOR, worst.visit(), underFloor(worst, track)));
+    }
+  }
+
+  private Phrase underFloor(Lookahead.Judged worst, List<TireAtStop> track) {
     return Phrase.of(
-        "{0} its load needs {1}, but it would be at {2} there, with a {3} chance of being under:"
-            + " {4}: lighten it, fit a tire that may have more, or take air along",
-        words.where(worst),
-        AirWords.floor(worst),
-        AirWords.low(worst),
-        new Ratio(worst.chance()),
-        cause(worst.visit(), track));
+        "{0} {1}: {2}: lighten it, fit a tire that may have more, or take air along",
+        words.where(worst), words.state(worst), cause(worst.visit(), track));
   }
 
   /** A figure chosen by hand that is not set. */
@@ -111,7 +137,7 @@ final class PlanWords {
     for (int before = visit; before >= first; before--) {
       boolean forbidden = wishes.forbidden().contains(before);
       boolean passes = forecaster.itinerary().visits().get(before).passes();
-      Air air = passes ? null : Chances.airAt(forecaster, before);
+      Air air = passes ? null : Lookahead.airAt(forecaster, before);
       ruledOut |= forbidden && air != null;
       if (air != null && !forbidden) {
         double ceiling = track.get(before).limits().ceiling();
@@ -121,7 +147,7 @@ final class PlanWords {
             : Phrase.of(
                 "its limit of {0}{1} allows no more at {2}",
                 Shown.pressure(ceiling),
-                Double.isInfinite(Chances.reach(air)) ? "" : ", or the hose,",
+                Double.isInfinite(Lookahead.reach(air)) ? "" : ", or the hose,",
                 place(before));
       }
     }
@@ -159,9 +185,9 @@ final class PlanWords {
           place(closest.at()), new Ratio(thresholds.planUnderAim()));
     }
     return Phrase.of(
-        "would be under what its load needs, likelier than the {0} that you allow, when leaving {1}"
-            + " or on the leg ahead",
-        new Ratio(1 - forecaster.options().confidence()), place(closest.at()));
+        "would have too little for its load, likelier than the {0} that you allow, or be down to {1}"
+            + " of what it belongs at, when leaving {2} or on the leg ahead",
+        new Ratio(lookahead.allowed()), new Ratio(RanLow.PART), place(closest.at()));
   }
 
   private String place(int visit) {

@@ -2,6 +2,7 @@ package dawngauge.advice;
 
 import dawngauge.forecast.Moment;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.rules.Quantile;
 
 /**
  * The figure to set a tire to at a stop, in whole steps of the gauge. Gauge pressures, as a gauge
@@ -49,8 +50,8 @@ public record SetFigure(
 
   /**
    * The whole step nearest a wanted settled pressure, ties upward; the next one up where that would
-   * be less than is needed. Never more than half a step above the ceiling: neither the settled
-   * pressure of this stop nor, on a cold tire, what the gauge shows.
+   * be less than is needed. On a cold tire never above the ceiling; a warm one is to settle no
+   * higher than the ceiling and what the gauge cannot tell, in nine of ten cases of its warmth.
    *
    * @param check the tire when it is set
    * @param wanted wanted settled pressure in pascal
@@ -66,11 +67,12 @@ public record SetFigure(
     if (settledBy(check, figure) < bounds.needed() - ROUNDING) {
       figure += step;
     }
-    while (settledBy(check, figure) > highest + bounds.grace() + ROUNDING
-        || (!warm && figure > highest + bounds.grace() + ROUNDING)) {
+    double settled = highestSettled(check, warm, bounds);
+    while (settledBy(check, figure) > settled + ROUNDING
+        || (!warm && figure > highest + ROUNDING)) {
       figure -= step;
     }
-    boolean beyondHose = figure > bounds.hose() + ROUNDING;
+    boolean beyondHose = figure > bounds.hose() + ROUNDING && figure > now(check);
     if (beyondHose) {
       figure = Math.floor(bounds.hose() / step + 1e-9) * step;
     }
@@ -83,6 +85,21 @@ public record SetFigure(
         cut,
         beyondHose,
         new GaugePressure(warm && check.warmSigma() > 0 ? check.warmSigma() : 0));
+  }
+
+  /**
+   * Highest pressure that a tire may settle at where it is set, in pascal: cold, half a step over
+   * the ceiling, since the gauge's own figure is held against it; warm, so far over it as the gauge
+   * cannot tell, less what its warmth may be short of.
+   */
+  static double highestSettled(Moment check, boolean warm, Bounds bounds) {
+    double ceiling = Double.isNaN(bounds.ceiling()) ? Double.MAX_VALUE : bounds.ceiling();
+    if (!warm) {
+      return ceiling + bounds.grace();
+    }
+    double unsure = check.warmSigma() > 0 ? Quantile.NINETY_UNDER * check.warmSigma() : 0;
+    double band = check.origin().errors().deadBand(ceiling);
+    return ceiling + Math.max(0, band - unsure);
   }
 
   /**

@@ -9,15 +9,21 @@ import java.util.List;
  *
  * @param stop the stop
  * @param tires in walking order
+ * @param routine gauging that is good habit here, for the whole rig
  * @param offers loads that are only offered here
  * @param legCautions what to heed on the leg ahead
  */
 public record StopAdvice(
-    StopForecast stop, List<TireAdvice> tires, List<OfferAdvice> offers, List<Phrase> legCautions) {
+    StopForecast stop,
+    List<TireAdvice> tires,
+    List<Phrase> routine,
+    List<OfferAdvice> offers,
+    List<Phrase> legCautions) {
 
   /** Copies the lists. */
   public StopAdvice {
     tires = List.copyOf(tires);
+    routine = List.copyOf(routine);
     offers = List.copyOf(offers);
     legCautions = List.copyOf(legCautions);
   }

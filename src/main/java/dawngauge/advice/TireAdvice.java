@@ -37,6 +37,15 @@ public record TireAdvice(
     return new TireAdvice(tire, more, set, readingTaken);
   }
 
+  /** The same where the rig has left: nothing is to be set there any more. */
+  TireAdvice past() {
+    return new TireAdvice(
+        tire,
+        reasons.stream().filter(reason -> reason.mark() != Mark.ADJUST).toList(),
+        null,
+        readingTaken);
+  }
+
   /** The strongest mark; clear only where margin and label are known. */
   public Mark mark() {
     boolean unknown =

@@ -4,8 +4,10 @@ import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
-import dawngauge.quantity.Ratio;
+import dawngauge.forecast.Track;
+import dawngauge.rules.GaugeErrors;
 import dawngauge.rules.Limits;
+import dawngauge.rules.SettingBand;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.WheelSlot;
@@ -14,89 +16,97 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Judges the tire at one position, stop after stop. Remembers what was left open: a tire below its
- * aim where there was no air, a start or a setting that wants a look at the next stop.
+ * Judges the tire at one position, stop after stop: first what is set there, then, with all that is
+ * set there taken as done, whether it carries its load. Remembers what was left open: a tire below
+ * its aim where there was no air.
  */
 final class TireJudge {
 
+  /**
+   * A tire low for its aim where nothing can be done about it.
+   *
+   * @param visit index of the stop
+   * @param why in words
+   * @param none why nothing can be done there
+   */
+  record LeftLow(int visit, Phrase why, String none) {}
+
   private final Forecaster forecaster;
   private final Thresholds thresholds;
-  private final Chances chances;
+  private final Lookahead lookahead;
+  private final FigureRule figures;
   private final HoldRules holds;
+  private final LoadRules loads;
   private final Rechecks rechecks;
   private final AirWords words;
   private final @Nullable TirePlan plan;
+  private final List<LeftLow> leftLow = new ArrayList<>();
   private boolean belowAimSinceStart;
 
   TireJudge(Forecaster forecaster, Thresholds thresholds, @Nullable TirePlan plan) {
     this.plan = plan;
     this.forecaster = forecaster;
     this.thresholds = thresholds;
-    this.chances = new Chances(forecaster);
+    this.lookahead = new Lookahead(forecaster);
+    this.figures = new FigureRule(forecaster, lookahead);
     this.holds = new HoldRules(forecaster);
+    this.loads = new LoadRules(forecaster, lookahead);
     this.rechecks = new Rechecks(forecaster, thresholds);
-    this.words = new AirWords(forecaster, thresholds);
+    this.words = new AirWords(forecaster);
   }
 
-  /** Judges the tire at a stop. */
-  TireAdvice judge(int visit, List<TireAtStop> track, List<TireAtStop> mate) {
-    TireAtStop at = track.get(visit);
+  /** Where it was left low, in order. */
+  List<LeftLow> leftLow() {
+    return leftLow;
+  }
+
+  /**
+   * What is to be set at a stop, and what keeps the tire itself from rolling.
+   *
+   * @param mate the tire beside it, stop by stop; empty without one
+   */
+  TireAdvice decide(int visit, Track track, List<TireAtStop> mate) {
+    List<TireAtStop> stops = track.stops();
+    TireAtStop at = stops.get(visit);
     Itinerary.Visit stop = forecaster.itinerary().visits().get(visit);
     if (stop.passes()) {
       return new TireAdvice(at, List.of(), null, false);
     }
-    List<Reason> reasons = new ArrayList<>(holds.at(visit, track, mate));
-    List<Chances.Judged> ahead = chances.until(visit, track);
-    boolean last = visit == track.size() - 1;
+    List<Reason> reasons = new ArrayList<>(holds.at(visit, stops, mate));
+    boolean last = visit == stops.size() - 1;
     Moment check = at.check();
     SetFigure set = null;
-    if (check != null && !last) {
-      set = adjust(visit, track, ahead, mate, check, reasons);
+    if (check != null && !last && !at.limits().overloaded()) {
+      set = adjust(visit, track, mate, check, reasons);
     }
-    handsOff(at, set, reasons);
-    reasons.addAll(rechecks.at(visit, track, chances.tooLikely(Chances.worst(ahead))));
-    rechecks.remember(visit, at, set, reasons);
     return new TireAdvice(at, reasons, set, Rechecks.takenCold(at));
   }
 
-  /** After the setting was taken as done: is its floor safe now until the next air? */
-  TireAdvice afterSetting(int visit, List<TireAtStop> track, TireAdvice before) {
-    List<Reason> reasons = new ArrayList<>(before.reasons());
-    List<Chances.Judged> ahead = chances.until(visit, track);
-    Chances.Judged under = Chances.firstUnder(ahead);
-    Chances.Judged worst = Chances.worst(ahead);
-    if (under != null) {
-      reasons.add(
-          new Reason(
-              Mark.HOLD,
-              Phrase.of(
-                  "even set to what can be set here it falls to {0} {1}, under the {2} that its"
-                      + " load needs, before the next air: lighten it before it rolls, or take air"
-                      + " along",
-                  AirWords.low(under), words.where(under), AirWords.floor(under)),
-              1));
-    } else if (worst != null && chances.tooLikely(worst)) {
-      boolean leaks = leaks(track.get(visit));
-      reasons.add(
-          new Reason(
-              leaks ? Mark.HOLD : Mark.RECHECK,
-              leaks
-                  ? words.leak(worst)
-                  : Phrase.of(
-                      "even so {0} there is a {1} chance of being under the {2} that its load"
-                          + " needs: gauge it there",
-                      words.where(worst), new Ratio(worst.chance()), AirWords.floor(worst)),
-              2));
+  /**
+   * The whole advice, with all that is set at the stop taken as done.
+   *
+   * @param stops the tire after that, beside its mate
+   */
+  TireAdvice finish(int visit, List<TireAtStop> stops, TireAdvice decided) {
+    TireAtStop at = stops.get(visit);
+    if (forecaster.itinerary().visits().get(visit).passes()) {
+      return new TireAdvice(at, List.of(), null, false);
     }
-    return new TireAdvice(track.get(visit), reasons, before.set(), before.readingTaken());
+    List<Reason> reasons = new ArrayList<>(decided.reasons());
+    SetFigure set = decided.set();
+    reasons.addAll(loads.at(visit, stops, set));
+    handsOff(at, set, reasons);
+    reasons.addAll(rechecks.at(visit, stops));
+    rechecks.remember(visit, at, set);
+    return new TireAdvice(at, reasons, set, decided.readingTaken());
   }
 
   /** A tire over its cold limit while warm is not to be touched. */
-  private void handsOff(TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
+  private static void handsOff(TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
     double highest = Math.max(read(at.arrival()), read(at.check()));
     Moment known = at.check() == null ? at.arrival() : at.check();
     if (known != null
-        && highest > at.limits().ceiling() + chances.step(known) / 2
+        && highest > at.limits().ceiling() + known.origin().errors().step() / 2
         && (set == null || set.adds())) {
       reasons.add(
           new Reason(
@@ -114,89 +124,65 @@ final class TireJudge {
   }
 
   private @Nullable SetFigure adjust(
-      int visit,
-      List<TireAtStop> track,
-      List<Chances.Judged> ahead,
-      List<TireAtStop> mate,
-      Moment check,
-      List<Reason> reasons) {
-    TireAtStop at = track.get(visit);
+      int visit, Track track, List<TireAtStop> mate, Moment check, List<Reason> reasons) {
+    TireAtStop at = track.stops().get(visit);
     Limits limits = at.limits();
-    double step = chances.step(check);
+    GaugeErrors errors = check.origin().errors();
     boolean start = forecaster.itinerary().visits().get(visit).firstStartOfDay();
     boolean coldStart = start && at.cold();
     double aim = limits.aim();
     double apart = coldStart ? overMate(visit, check, mate) : 0;
-    boolean below =
-        !Double.isNaN(aim) && check.settled() < aim - step && (coldStart || belowAimSinceStart);
-    boolean belowMate = apart < -thresholds.dualApartPascals() && check.settled() < aim - step / 2;
-    boolean above = coldStart && check.settled() > limits.ceiling() + step / 2;
-    Chances.Judged worst = Chances.worst(ahead);
-    double needed = chances.needed(ahead, check);
-    boolean floorAtRisk = worst != null && chances.tooLikely(worst);
-    double wanted = Double.isNaN(aim) ? needed : Math.max(aim, needed);
+    boolean low = check.settled() < SettingBand.lowUnder(limits, errors);
+    boolean below = low && (coldStart || belowAimSinceStart);
+    boolean belowMate = apart < -thresholds.dualApartPascals() && check.settled() < aim;
+    boolean above =
+        coldStart && check.settled() > SettingBand.letOutAbove(limits, at.fitted(), errors);
+    Lookahead.Judged bad = lookahead.firstBad(lookahead.until(visit, track.stops()));
 
     boolean planned = plan != null && plan.speaksOf(visit);
     Double figure = planned && plan != null ? plan.at(visit).orElse(null) : null;
-    SetFigure byPlan = figure == null ? null : byPlan(at, check, figure, step, reasons);
+    SetFigure byPlan = figure == null ? null : byPlan(at, check, figure, reasons);
     if (byPlan != null) {
       return byPlan;
     }
     if (above) {
       belowAimSinceStart = false;
-      double down = Double.isNaN(aim) ? limits.ceiling() : Math.min(wanted, limits.ceiling());
-      Phrase over =
-          Phrase.of(
-              "{0} is over its limit of {1}",
-              Shown.beside(check.settled(), limits.ceiling()), Shown.pressure(limits.ceiling()));
-      return letOut(check, limits, down, needed, step, over, reasons);
+      return letOut(visit, track, check, reasons);
     }
-    if (!Double.isNaN(aim) && aboveMate(apart, check, wanted, step)) {
-      Phrase over =
-          Phrase.of(
-              "{0} over its dual mate, set both alike; {1} is over {2}",
-              Shown.pressure(apart), Shown.pressure(check.settled()), AirWords.aim(limits));
-      return letOut(check, limits, wanted, needed, step, over, reasons);
-    }
-    if (planned && below && !belowMate && !floorAtRisk) {
+    if (planned && below && !belowMate && bad == null) {
       belowAimSinceStart = false;
       reasons.add(leftByPlan(visit, check, limits, start));
       return null;
     }
-    if (!below && !belowMate && !floorAtRisk) {
-      if (start || check.settled() >= aim - step) {
-        belowAimSinceStart = false;
-      }
-      overAim(at, check, coldStart, wanted, reasons);
+    if (!below && !belowMate && bad == null) {
+      belowAimSinceStart = belowAimSinceStart && !start && low;
+      overAim(at, check, coldStart, apart, reasons);
       return null;
     }
-    Phrase why = words.why(at, check, floorAtRisk ? worst : null, below, belowMate);
-    Air air = Chances.airAt(forecaster, visit);
+    Phrase underMate =
+        belowMate
+            ? Phrase.of(
+                "more than {0} under its dual mate", Shown.pressure(thresholds.dualApartPascals()))
+            : Phrase.of("");
+    Phrase why = words.why(at, check, bad, below, underMate);
+    Air air = Lookahead.airAt(forecaster, visit);
     boolean warmthUnknown = !at.cold() && Double.isNaN(check.reading());
-    SetFigure set =
-        SetFigure.of(
-            check,
-            wanted,
-            !at.cold(),
-            new SetFigure.Bounds(
-                needed,
-                limits.ceiling(),
-                air == null ? Double.POSITIVE_INFINITY : Chances.reach(air),
-                step));
+    SetFigure set = figures.of(visit, track, check, !at.cold());
     if (air != null && !warmthUnknown && set.adds()) {
-      belowAimSinceStart = set.settled().pascals() < aim - step && set.cutByHose();
+      belowAimSinceStart =
+          set.cutByHose() && set.settled().pascals() < SettingBand.lowUnder(limits, errors);
       Phrase text = words.added(set, limits, check, why);
       boolean unfit = reasons.stream().anyMatch(HoldRules::ofTheTire);
       reasons.add(
           new Reason(
               Mark.ADJUST,
               unfit ? Phrase.of("only once it is found sound, or for the spare: {0}", text) : text,
-              floorAtRisk ? 0 : 1));
+              bad == null ? 1 : 0));
       return set;
     }
-    boolean saidBefore = belowAimSinceStart && !start && !floorAtRisk;
+    boolean saidBefore = belowAimSinceStart && !start;
     belowAimSinceStart = belowAimSinceStart || below || belowMate;
-    if (!saidBefore) {
+    if (!saidBefore && bad == null) {
       String none =
           air == null
               ? "no air here"
@@ -206,31 +192,24 @@ final class TireJudge {
                       ? "the hose here does not reach further"
                       : set.cutByCeiling()
                           ? "its limit allows no more here"
-                          : "less than a gauge step is missing";
-      withoutAir(visit, track, ahead, why, none, check, reasons);
+                          : errors.tooCoarse(aim)
+                              ? "its gauge cannot show what is missing: read it with a finer one"
+                              : "less than a gauge step is missing";
+      leftLow.add(new LeftLow(visit, why, none));
     }
     return null;
   }
 
   /** What the accepted plan sets here; nothing where the tire has it already. */
   private @Nullable SetFigure byPlan(
-      TireAtStop at, Moment check, double figure, double step, List<Reason> reasons) {
+      TireAtStop at, Moment check, double figure, List<Reason> reasons) {
     Limits limits = at.limits();
     belowAimSinceStart = false;
-    Air air = Chances.airAt(forecaster, at.visit());
+    Air air = Lookahead.airAt(forecaster, at.visit());
     double wanted = Double.isNaN(limits.aim()) ? check.settled() : limits.aim();
-    SetFigure set =
-        SetFigure.chosen(
-            check,
-            figure,
-            wanted,
-            !at.cold(),
-            new SetFigure.Bounds(
-                Double.NEGATIVE_INFINITY,
-                limits.ceiling(),
-                air == null ? Double.POSITIVE_INFINITY : Chances.reach(air),
-                step));
-    boolean same = Math.abs(figure - SetFigure.now(check)) <= step / 2;
+    SetFigure.Bounds bounds = figures.bounds(at, check, Double.NEGATIVE_INFINITY);
+    SetFigure set = SetFigure.chosen(check, figure, wanted, !at.cold(), bounds);
+    boolean same = Math.abs(figure - SetFigure.now(check)) <= bounds.step() / 2;
     boolean may = set.adds() ? air != null : at.cold();
     if (same || !may) {
       return null;
@@ -246,13 +225,13 @@ final class TireJudge {
     return set;
   }
 
-  /** A tire under its aim that the plan leaves as it is, since its load is carried. */
+  /** A tire under its aim that the plan leaves as it is. */
   private Reason leftByPlan(int visit, Moment check, Limits limits, boolean start) {
     int next = plan == null ? -1 : plan.nextAfter(visit);
     return new Reason(
         Mark.RECHECK,
         Phrase.of(
-            "{0} is below {1}, {2}; its load is carried, and the plan that you follow {3}",
+            "{0} is below {1}, {2}; the plan that you follow {3}",
             Shown.beside(check.settled(), limits.aim()),
             Shown.pressure(limits.aim()),
             AirWords.aim(limits),
@@ -262,101 +241,40 @@ final class TireJudge {
         start ? 3 : 4);
   }
 
-  /** Whether it is this tire of a dual pair that is to be let out: its mate is not too low. */
-  private boolean aboveMate(double apart, Moment check, double wanted, double step) {
-    double most = thresholds.dualApartPascals();
-    boolean mateWillBeRaised = check.settled() - apart < wanted - step / 2;
-    return apart > most
-        && check.settled() > wanted + step / 2
-        && (!mateWillBeRaised || check.settled() - wanted > most);
-  }
-
-  private SetFigure letOut(
-      Moment check,
-      Limits limits,
-      double wanted,
-      double needed,
-      double step,
-      Phrase why,
-      List<Reason> reasons) {
-    SetFigure set =
-        SetFigure.of(
-            check,
-            wanted,
-            false,
-            new SetFigure.Bounds(needed, limits.ceiling(), Double.POSITIVE_INFINITY, step));
-    reasons.add(new Reason(Mark.ADJUST, words.letOut(set, check, why), 1));
+  private SetFigure letOut(int visit, Track track, Moment check, List<Reason> reasons) {
+    TireAtStop at = track.stops().get(visit);
+    double ceiling = at.limits().ceiling();
+    Phrase over =
+        Phrase.of(
+            "{0} is over its limit of {1}",
+            Shown.beside(check.settled(), ceiling), Shown.pressure(ceiling));
+    SetFigure set = figures.of(visit, track, check, false);
+    reasons.add(new Reason(Mark.ADJUST, words.letOut(set, check, over), 1));
     return set;
   }
 
-  private void withoutAir(
-      int visit,
-      List<TireAtStop> track,
-      List<Chances.Judged> ahead,
-      Phrase why,
-      String none,
-      Moment check,
-      List<Reason> reasons) {
-    Chances.Judged under = Chances.firstUnder(ahead);
-    Chances.Judged worst = Chances.worst(ahead);
-    if (under != null && under.visit() == visit) {
-      reasons.add(
-          new Reason(
-              Mark.HOLD,
-              Phrase.of(
-                  "{0}; {1}: do not roll until aired, on a spare, or lighter; get the animals to"
-                      + " shade and water first, stand clear of the tire",
-                  why, none),
-              0));
-      return;
-    }
-    if (worst != null && chances.tooLikely(worst) && leaks(track.get(visit))) {
-      reasons.add(new Reason(Mark.HOLD, words.leak(worst), 0));
-      return;
-    }
-    Phrase carried =
-        under == null
-            ? Phrase.of(
-                "{0}; {1}",
-                worst == null ? "whether its load is carried is not known" : "its load is carried",
-                nextAir(visit, track))
-            : Phrase.of(
-                "its load is carried here, no more {0}: find air before", words.where(under));
-    reasons.add(
-        new Reason(
-            Mark.RECHECK,
-            Phrase.of("{0}; {1}, {2}", why, none, carried),
-            check.settled() < track.get(visit).limits().aim() ? 0 : 2));
-  }
-
-  private String nextAir(int visit, List<TireAtStop> track) {
-    int next = chances.nextWithAir(visit, track);
-    return next < forecaster.itinerary().visits().size()
-        ? "see to it at " + forecaster.itinerary().visits().get(next).stop().place()
-        : "no air for it further on in the plan: find some";
-  }
-
-  private static boolean leaks(TireAtStop at) {
-    return at.fitted().tire().lossPerDay() != null;
-  }
-
-  /** More air than label and load want, yet under the limit: worth a word, no more. */
+  /** More air than label and load want, or than its mate has, yet under the limit: a word. */
   private void overAim(
-      TireAtStop at, Moment check, boolean coldStart, double wanted, List<Reason> reasons) {
-    double over = check.settled() - at.limits().aim();
-    double asked =
-        Math.max(thresholds.recheckPascals(), thresholds.recheckPart() * at.limits().aim());
-    if (coldStart && over > asked && check.settled() > wanted + chances.step(check)) {
+      TireAtStop at, Moment check, boolean coldStart, double apart, List<Reason> reasons) {
+    Limits limits = at.limits();
+    double over = check.settled() - limits.aim();
+    double asked = Math.max(thresholds.recheckPascals(), thresholds.recheckPart() * limits.aim());
+    if (apart > thresholds.dualApartPascals() && over > 0) {
       reasons.add(
           new Reason(
               Mark.RECHECK,
               Phrase.of(
-                  "{0} is {1} over {2}: smaller footprint, hard ride, wear in the middle; may be let"
-                      + " out to {3}, only while it is cold",
-                  Shown.pressure(check.settled()),
-                  Shown.pressure(over),
-                  AirWords.aim(at.limits()),
-                  Shown.pressure(wanted)),
+                  "{0} over its dual mate, which then carries less than its part: set both alike"
+                      + " while they are cold",
+                  Shown.pressure(apart)),
+              3));
+    } else if (coldStart && over > asked) {
+      reasons.add(
+          new Reason(
+              Mark.CLEAR,
+              Phrase.of(
+                  "{0} is {1} over {2}: smaller footprint, hard ride, wear in the middle",
+                  Shown.pressure(check.settled()), Shown.pressure(over), AirWords.aim(limits)),
               5));
     }
   }

@@ -6,6 +6,7 @@ import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
 import dawngauge.physics.GasLaw;
+import dawngauge.rules.SettingBand;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import java.util.Arrays;
@@ -21,7 +22,7 @@ final class TireWays {
   private static final double SMALL = 0.05;
 
   private final Forecaster forecaster;
-  private final Chances chances;
+  private final Lookahead lookahead;
   private final double mostUnderAim;
   private final double shortStopSeconds;
 
@@ -32,7 +33,7 @@ final class TireWays {
    */
   TireWays(Forecaster forecaster, Thresholds thresholds) {
     this.forecaster = forecaster;
-    this.chances = new Chances(forecaster);
+    this.lookahead = new Lookahead(forecaster);
     this.mostUnderAim = thresholds.planUnderAim();
     this.shortStopSeconds = thresholds.shortStopSeconds();
   }
@@ -47,7 +48,7 @@ final class TireWays {
     List<TireAtStop> base = track.stops();
     int count = base.size();
     Moment start = check(base, first);
-    double step = chances.step(start);
+    double step = start.origin().errors().step();
     TireWay.Stop[] stops = new TireWay.Stop[count];
     Arrays.fill(stops, TireWay.Stop.NOTHING);
     double[] most = new double[count];
@@ -64,7 +65,9 @@ final class TireWays {
       }
       double ceiling = tire.limits().ceiling();
       if (startsCold(tire) && !Double.isNaN(ceiling)) {
-        most[at] = settledFill(check, ceiling + step / 2);
+        double letOut =
+            SettingBand.letOutAbove(tire.limits(), tire.fitted(), check.origin().errors());
+        most[at] = settledFill(check, letOut);
       }
       stops[at] = stop(tire, check, step);
       if (stops[at].acts()) {
@@ -115,23 +118,32 @@ final class TireWays {
       List<TireAtStop> track, int from, double start, double[] growth, Asked asked, int origin) {
     double[] fills = new double[track.size()];
     double fill = start;
+    int known = from;
     for (int at = from; at < track.size(); at++) {
       TireAtStop tire = track.get(at);
       Moment check = tire.check();
       fill = at > from && check != null ? check.fill() : fill;
       fills[at] = fill;
-      if (check == null || at == track.size() - 1) {
+      if (at == track.size() - 1) {
         continue;
       }
+      if (check == null) {
+        // Its air here is not known, that of the leg may be: asked of the stop before it.
+        for (Lookahead.Judged judged : lookahead.judgedAt(at, tire)) {
+          asked.floor(origin, known, fill + lookahead.needed(judged) - judged.moment().fill());
+        }
+        continue;
+      }
+      known = at;
       if (firstStart(at) && !Double.isNaN(tire.limits().aim())) {
         double least = tire.limits().aim() * (1 - mostUnderAim);
         asked.aim(at, settledFill(check, least));
       }
-      for (Chances.Judged judged : chances.judgedAt(at, tire)) {
+      for (Lookahead.Judged judged : lookahead.judgedAt(at, tire)) {
         double part = (judged.moment().seconds() - check.seconds()) / secondsToNext(at, check);
         double growing = Math.pow(growth[at + 1] / growth[at], Math.min(1, Math.max(0, part)));
         double now = judged.moment().fill();
-        double kept = fill + (chances.needed(judged) - now) / growing;
+        double kept = fill + (lookahead.needed(judged) - now) / growing;
         asked.floor(origin, at, kept);
       }
     }
@@ -162,16 +174,23 @@ final class TireWays {
     if (visit.passes() || last || tooShort || Double.isNaN(aim)) {
       return TireWay.Stop.NOTHING;
     }
-    Air air = Chances.airAt(forecaster, at);
+    Air air = Lookahead.airAt(forecaster, at);
     boolean canAdd = air != null && !(warm && Double.isNaN(check.reading()));
     double ceiling = tire.limits().ceiling();
-    double highest = (Double.isNaN(ceiling) ? aim : ceiling) + step / 2;
-    double figure = SetFigure.shown(check, highest);
-    figure = warm ? figure : Math.min(figure, highest);
-    double hose = air == null ? figure : Math.min(figure, Chances.reach(air));
+    SetFigure.Bounds bounds =
+        new SetFigure.Bounds(
+            Double.NEGATIVE_INFINITY,
+            Double.isNaN(ceiling) ? aim : ceiling,
+            Double.POSITIVE_INFINITY,
+            step);
+    double figure = SetFigure.shown(check, SetFigure.highestSettled(check, warm, bounds));
+    figure = warm ? figure : Math.min(figure, bounds.ceiling());
+    double hose = air == null ? figure : Math.min(figure, Lookahead.reach(air));
     int to = (int) Math.floor(figure / step + WHOLE);
     int addTo = (int) Math.floor(hose / step + WHOLE);
-    int aimed = (int) Math.floor(SetFigure.shown(check, aim) / step + 0.5 + WHOLE);
+    int nearest = (int) Math.floor(SetFigure.shown(check, aim) / step + 0.5 + WHOLE);
+    int aimed = Math.min(nearest, to);
+    double low = SettingBand.lowUnder(tire.limits(), check.origin().errors());
     return new TireWay.Stop(
         canAdd,
         startsCold(tire),
@@ -182,7 +201,7 @@ final class TireWays {
         check.airPressure(),
         SetFigure.kelvins(check),
         SetFigure.shown(check, aim),
-        firstStart(at) ? settledFill(check, aim - step) : Double.NEGATIVE_INFINITY);
+        firstStart(at) ? settledFill(check, low) : Double.NEGATIVE_INFINITY);
   }
 
   /** The fill whose settled pressure at a moment is the given one. */

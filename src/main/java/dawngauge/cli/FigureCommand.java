@@ -111,7 +111,7 @@ final class FigureCommand implements Callable<Integer> {
     }
     Optional<FigureNow> figures = planner.figureNow(trip, index.get(), position.get());
     String place = trip.route().stops().get(index.get()).place();
-    if (figures.isEmpty()) {
+    if (figures.isEmpty() || (figures.get().cold() == null && typed == null)) {
       console.err().println(Problem.of(ProblemCode.NOTHING_KNOWN_HERE, "", place).text());
       return ExitCode.CONTENT;
     }

@@ -108,9 +108,12 @@ final class ForecastCommand implements Callable<Integer> {
         .forEach(problems::add);
     String text =
         switch (format) {
-          case TEXT -> LedgerText.of(Ledger.of(trip, planned.advice(), problems, units, only));
+          case TEXT ->
+              LedgerText.of(
+                  Ledger.of(trip, planned.advice(), problems, planned.fitness(), units, only));
           case CSV -> CsvTable.of(trip, planned.advice(), only);
-          case JSON -> JsonResult.of(trip, planned.advice(), problems, units, only);
+          case JSON ->
+              JsonResult.of(trip, planned.advice(), problems, planned.fitness(), units, only);
         };
     int written = new Output(planner, console).write(text, out, name, force);
     if (written != ExitCode.DONE) {

@@ -60,7 +60,7 @@ final class RemindersCommand implements Callable<Integer> {
     if (advice == null) {
       return TripArgument.untimed(console, file, planned.problems());
     }
-    Ledger ledger = Ledger.of(trip, advice, planned.problems(), units, null);
+    Ledger ledger = Ledger.of(trip, advice, planned.problems(), planned.fitness(), units, null);
     List<ReminderLine> reminders = ReminderLine.all(advice, planner.reminders(advice), ledger);
     Output output = new Output(planner, console);
     if (calendar.isEmpty()) {

@@ -63,7 +63,7 @@ final class SheetCommand implements Callable<Integer> {
     Trip trip = opened.get();
     PlannedTrip planned = planner.plan(trip);
     Advice advice = planned.advice();
-    Ledger ledger = Ledger.of(trip, advice, planned.problems(), units, null);
+    Ledger ledger = Ledger.of(trip, advice, planned.problems(), planned.fitness(), units, null);
     PlanPage plan =
         trip.plan().followed()
             ? planner

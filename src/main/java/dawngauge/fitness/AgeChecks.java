@@ -3,6 +3,7 @@ package dawngauge.fitness;
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
 import dawngauge.problem.Outcome;
+import dawngauge.rules.FittedTire;
 import dawngauge.tire.DateCode;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Tire;
@@ -41,14 +42,14 @@ final class AgeChecks {
               Phrase.of("type when the rig leaves the first stop"),
               CODE);
     }
-    for (Wheel wheel : inspection.wheels()) {
+    for (FittedTire wheel : inspection.wheels()) {
       tire(wheel.tire(), wheel.onTrailer(), date, findings.tire(wheel.position()));
     }
     for (Spare spare : inspection.rig().spares()) {
       Tire tire = inspection.rig().tire(spare.tire()).orElse(null);
       if (tire != null) {
         boolean trailer =
-            SparePlaces.of(inspection, spare, tire).stream().anyMatch(Wheel::onTrailer);
+            SparePlaces.of(inspection, spare).stream().anyMatch(fit -> fit.place().onTrailer());
         tire(tire, trailer, date, findings.spare(spare));
       }
     }

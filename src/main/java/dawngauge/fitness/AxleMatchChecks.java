@@ -2,6 +2,7 @@ package dawngauge.fitness;
 
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
+import dawngauge.rules.FittedTire;
 import dawngauge.tire.LoadRange;
 import dawngauge.tire.TireSize;
 import dawngauge.tire.TireSpec;
@@ -28,20 +29,20 @@ final class AxleMatchChecks {
 
   static void check(Inspection inspection, Findings findings) {
     for (AxleRef ref : inspection.axles()) {
-      List<Wheel> wheels = inspection.wheels(ref);
+      List<FittedTire> wheels = inspection.wheels(ref);
       mixed(ref, wheels, findings);
-      for (Wheel wheel : wheels) {
+      for (FittedTire wheel : wheels) {
         mates(inspection, wheel, findings);
       }
     }
   }
 
-  private static void mixed(AxleRef ref, List<Wheel> wheels, Findings findings) {
+  private static void mixed(AxleRef ref, List<FittedTire> wheels, Findings findings) {
     Map<String, String> sizes = new LinkedHashMap<>();
     Map<String, String> constructions = new LinkedHashMap<>();
     Map<String, String> classes = new LinkedHashMap<>();
     Map<String, String> ranges = new LinkedHashMap<>();
-    for (Wheel wheel : wheels) {
+    for (FittedTire wheel : wheels) {
       TireSpec spec = wheel.spec();
       if (spec == null) {
         continue;
@@ -68,7 +69,7 @@ final class AxleMatchChecks {
           .axle(ref)
           .add(
               Code.MIXED_TIRES,
-              Severity.MEND,
+              unlawful ? Severity.STOP : Severity.MEND,
               Phrase.of("its tires differ: {0}", String.join("; ", differing)),
               Phrase.of("fit the same kind of tire on the whole axle"),
               unlawful ? ALIKE : Authority.commonPractice());
@@ -111,8 +112,8 @@ final class AxleMatchChecks {
     return letter + (plies.isPresent() ? " (" + plies.getAsInt() + " ply rating)" : "");
   }
 
-  private static void mates(Inspection inspection, Wheel wheel, Findings findings) {
-    Optional<Wheel> mate = inspection.mate(wheel);
+  private static void mates(Inspection inspection, FittedTire wheel, Findings findings) {
+    Optional<FittedTire> mate = inspection.mate(wheel);
     OptionalDouble mine = diameter(wheel);
     OptionalDouble other = mate.map(AxleMatchChecks::diameter).orElse(OptionalDouble.empty());
     if (mine.isEmpty() || other.isEmpty()) {
@@ -138,7 +139,7 @@ final class AxleMatchChecks {
     return String.format(Locale.ROOT, "%.1f in (%.0f mm)", millimeters / 25.4, millimeters);
   }
 
-  private static OptionalDouble diameter(Wheel wheel) {
+  private static OptionalDouble diameter(FittedTire wheel) {
     TireSpec spec = wheel.spec();
     return spec == null
         ? OptionalDouble.empty()

@@ -26,11 +26,11 @@ final class Burdens {
   /**
    * A load at the stop after which it is heaviest.
    *
-   * @param likely without allowances
-   * @param judged with the allowances for axles weighed together and for sides not weighed
+   * @param likely the likely load
+   * @param heaviest the heaviest that the weighing leaves open
    * @param when in words
    */
-  record Burden(Mass likely, Mass judged, String when) {}
+  record Burden(Mass likely, Mass heaviest, String when) {}
 
   private final Rig rig;
   private final List<Stop> stops;
@@ -44,16 +44,13 @@ final class Burdens {
   }
 
   /** How an axle's load is known. */
-  Loads.Source source(AxleRef axle) {
-    return loads.axle(0, axle).source();
+  Loads.Basis basis(AxleRef axle) {
+    return loads.axle(0, axle).basis();
   }
 
   /** Whether an axle was weighed. */
   boolean weighed(AxleRef axle) {
-    return switch (source(axle)) {
-      case WHEEL_SCALE, AXLE_SCALE, GROUP_SCALE -> true;
-      case GAWR, UNKNOWN -> false;
-    };
+    return basis(axle).weighed();
   }
 
   /** The part of the axle's load on one side; empty where sides were not weighed or typed. */
@@ -67,23 +64,27 @@ final class Burdens {
     return heaviest(
         stop -> {
           Loads.AxleLoad load = loads.axle(stop, axle);
-          return Double.isNaN(load.kilograms())
-              ? Optional.empty()
-              : burden(load.likelyKilograms(), load.kilograms(), stop);
+          return burden(load.kilograms(), load.heaviest(), stop);
         });
   }
 
-  /** A tire's heaviest load; empty where nothing is known. */
+  /** A tire's load where it is heaviest; empty where nothing is known. */
   Optional<Burden> tire(WheelPosition position) {
-    int perSide = rig.axle(position.axle()).orElseThrow().tiresPerSide();
     return heaviest(
         stop -> {
           Loads.TireLoad load = loads.tire(stop, position);
-          double side = load.sideKnown() ? load.side() : 0.5;
-          return Double.isNaN(load.kilograms())
-              ? Optional.empty()
-              : burden(load.axle().likelyKilograms() * side / perSide, load.kilograms(), stop);
+          return burden(load.kilograms(), load.heaviest(), stop);
         });
+  }
+
+  /** The load of a tire at the stop after which it is heaviest. */
+  Loads.TireLoad heaviest(WheelPosition position) {
+    Loads.TireLoad most = loads.tire(0, position);
+    for (int stop = 1; stop < stops.size() - 1; stop++) {
+      Loads.TireLoad load = loads.tire(stop, position);
+      most = load.kilograms() > most.kilograms() ? load : most;
+    }
+    return most;
   }
 
   /**
@@ -99,7 +100,7 @@ final class Burdens {
         stop -> {
           double kilograms = hitchLoad(vehicle, stop);
           for (AxleRef axle : axles) {
-            kilograms += loads.axle(stop, axle).likelyKilograms();
+            kilograms += loads.axle(stop, axle).kilograms();
           }
           return burden(kilograms, kilograms, stop);
         });
@@ -169,9 +170,12 @@ final class Burdens {
         .orElse(false);
   }
 
-  private Optional<Burden> burden(double likely, double judged, int stop) {
+  private Optional<Burden> burden(double likely, double heaviest, int stop) {
+    if (Double.isNaN(likely)) {
+      return Optional.empty();
+    }
     String when = stop == 0 ? "as loaded at the start" : "on leaving " + stops.get(stop).place();
-    return Optional.of(new Burden(new Mass(likely), new Mass(judged), when));
+    return Optional.of(new Burden(new Mass(likely), new Mass(heaviest), when));
   }
 
   /** The heaviest over all stops from which the rig rolls on, the earliest of equals. */
@@ -180,6 +184,6 @@ final class Burdens {
     for (int stop = 0; stop < Math.max(1, stops.size() - 1); stop++) {
       at.apply(stop).ifPresent(all::add);
     }
-    return all.stream().max(Comparator.comparing(Burden::judged));
+    return all.stream().max(Comparator.comparing(Burden::likely));
   }
 }

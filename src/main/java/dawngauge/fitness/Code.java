@@ -14,6 +14,8 @@ public enum Code {
   NO_GAWR,
   /** The axle carries more than its rating. */
   AXLE_OVER_GAWR,
+  /** The axle carries nearly its rating. */
+  NOTHING_TO_SPARE,
   /** Axles weighed together may share so unevenly that one is over its rating. */
   GROUP_NEAR_GAWR,
   /** The vehicle weighs more than its rating. */
@@ -30,8 +32,8 @@ public enum Code {
   WHEEL_OVERLOADED,
   /** One side of the axle carries much more than the other. */
   UNEVEN_SIDES,
-  /** The pressure that would be set is less than load and reserve need. */
-  PRESSURE_BELOW_LOAD,
+  /** Even at its limit it cannot be shown that the tire carries its load. */
+  LOAD_NOT_SHOWN,
   /** The load is carried, but not with the whole reserve. */
   RESERVE_SMALL,
   /** The tire is old. */
@@ -91,5 +93,13 @@ public enum Code {
   /** What the spare's wheel may take is not known. */
   SPARE_WHEEL_UNKNOWN,
   /** The spare was not gauged. */
-  SPARE_NOT_GAUGED
+  SPARE_NOT_GAUGED,
+  /** The forecast holds it where it stands now. */
+  HOLD_HERE,
+  /** The forecast asks for air where it stands now. */
+  SET_HERE,
+  /** The forecast asks for a look where it stands now. */
+  LOOK_HERE,
+  /** The forecast holds it further on. */
+  HOLD_AHEAD
 }

@@ -4,6 +4,8 @@ import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.LimitFinder;
 import dawngauge.trip.LogEvent;
 import java.time.Duration;
 
@@ -21,13 +23,18 @@ final class DualReadingChecks {
 
   private DualReadingChecks() {}
 
-  static void check(Inspection inspection, Findings findings) {
-    for (Wheel wheel : inspection.wheels()) {
+  /**
+   * Checks the pairs.
+   *
+   * @param alone whether to tell of a tire that carries for its mate, which a forecast tells too
+   */
+  static void check(Inspection inspection, Findings findings, boolean alone) {
+    for (FittedTire wheel : inspection.wheels()) {
       LogEvent.Reading mine = inspection.latestCold(wheel.tire()).orElse(null);
       LogEvent.Reading other =
-          inspection.mate(wheel).map(Wheel::tire).flatMap(inspection::latestCold).orElse(null);
+          inspection.mate(wheel).map(FittedTire::tire).flatMap(inspection::latestCold).orElse(null);
       if (mine != null && other != null && comparable(mine, other)) {
-        lower(mine, other, findings.tire(wheel.position()));
+        lower(mine, other, alone, findings.tire(wheel.position()));
       }
     }
   }
@@ -39,11 +46,15 @@ final class DualReadingChecks {
   }
 
   /** Tells of a reading that is too far under the mate's. */
-  private static void lower(LogEvent.Reading mine, LogEvent.Reading other, Findings.Place place) {
+  private static void lower(
+      LogEvent.Reading mine, LogEvent.Reading other, boolean tellAlone, Findings.Place place) {
     double low = mine.pressure().value().pascals();
     double high = other.pressure().value().pascals();
     boolean alone = low < MATE_LOW * high;
-    if (alone || high - low > MATES_APART.pascals() + Wheel.GRACE) {
+    if (alone && !tellAlone) {
+      return;
+    }
+    if (alone || high - low > MATES_APART.pascals() + LimitFinder.GRACE) {
       place.add(
           Code.DUAL_PRESSURES,
           alone ? Severity.STOP : Severity.MEND,

@@ -13,12 +13,16 @@ public final class FitnessCheck {
    * What the user chose.
    *
    * @param reserve part by which a tire is to carry more than its load, 0.1 for 10 %
+   * @param confidence one-sided, with which its pressure is to carry its load, 0.9 for 90 %
    */
-  public record Options(double reserve) {
+  public record Options(double reserve, double confidence) {
     /** Refuses what is no reserve. */
     public Options {
       if (!(reserve >= 0 && reserve <= 1)) {
         throw new IllegalArgumentException("reserve " + reserve + " is not within 0 and 1");
+      }
+      if (!(confidence > 0 && confidence < 1)) {
+        throw new IllegalArgumentException("confidence " + confidence + " is not between 0 and 1");
       }
     }
   }
@@ -27,6 +31,13 @@ public final class FitnessCheck {
 
   /** All findings, worst first, then as one walks along the rig, spares last. */
   public static List<Defect> of(Trip trip, Options options) {
+    return of(trip, options, true);
+  }
+
+  /**
+   * The same, readings of fitted tires counted or not: where there is a forecast, it judges them.
+   */
+  public static List<Defect> of(Trip trip, Options options, boolean fittedReadings) {
     Inspection inspection = new Inspection(trip, options);
     Findings findings = new Findings(trip.rig());
     RatingChecks.check(inspection, findings);
@@ -37,8 +48,8 @@ public final class FitnessCheck {
     SpeedChecks.check(inspection, findings);
     AxleMatchChecks.check(inspection, findings);
     PressureChecks.check(inspection, findings);
-    ReadingChecks.check(inspection, findings);
-    DualReadingChecks.check(inspection, findings);
+    ReadingChecks.check(inspection, findings, fittedReadings);
+    DualReadingChecks.check(inspection, findings, fittedReadings);
     SpareChecks.check(inspection, findings);
     return findings.inOrder();
   }

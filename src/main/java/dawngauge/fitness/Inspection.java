@@ -2,6 +2,9 @@ package dawngauge.fitness;
 
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Speed;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.LimitFinder;
+import dawngauge.rules.Limits;
 import dawngauge.trip.Air;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Itinerary;
@@ -23,6 +26,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** What all checks look at: the trip, its wheels, loads, speeds and dates. */
 final class Inspection {
@@ -54,7 +58,7 @@ final class Inspection {
   private final Trip trip;
   private final FitnessCheck.Options options;
   private final Burdens burdens;
-  private final List<Wheel> wheels;
+  private final List<FittedTire> wheels;
   private final List<LegSpeed> speeds = new ArrayList<>();
   private final List<String> legsWithoutSpeed = new ArrayList<>();
 
@@ -70,7 +74,10 @@ final class Inspection {
         rig.positions().stream()
             .flatMap(
                 position ->
-                    rig.fittedAt(position).map(tire -> Wheel.of(rig, position, tire)).stream())
+                    rig
+                        .fittedAt(position)
+                        .map(tire -> new FittedTire(rig, position, tire))
+                        .stream())
             .toList();
     findSpeeds();
   }
@@ -103,17 +110,38 @@ final class Inspection {
     return options.reserve();
   }
 
+  /** The limits of a tire as most loaded, at no more than 65 mph. */
+  Limits limits(FittedTire tire) {
+    return new LimitFinder(options.reserve()).find(tire, burdens.heaviest(tire.position()), 0);
+  }
+
+  /** Why a chosen target does not count; null where it does or there is none. */
+  LimitFinder.@Nullable TargetFault targetFault(FittedTire tire) {
+    return new LimitFinder(options.reserve()).targetFault(tire, burdens.heaviest(tire.position()));
+  }
+
+  /** Limits at a top speed in m/s. */
+  Limits limits(FittedTire tire, double topSpeed) {
+    return new LimitFinder(options.reserve())
+        .find(tire, burdens.heaviest(tire.position()), topSpeed);
+  }
+
+  /** Chance of too little pressure for the load that is still allowed. */
+  double allowed() {
+    return 1 - options.confidence();
+  }
+
   Burdens burdens() {
     return burdens;
   }
 
   /** All fitted tires in walking order. */
-  List<Wheel> wheels() {
+  List<FittedTire> wheels() {
     return wheels;
   }
 
   /** The fitted tires of an axle. */
-  List<Wheel> wheels(AxleRef axle) {
+  List<FittedTire> wheels(AxleRef axle) {
     return wheels.stream().filter(wheel -> wheel.position().axle().equals(axle)).toList();
   }
 
@@ -146,7 +174,7 @@ final class Inspection {
   }
 
   /** The other tire of a dual pair; empty for a single wheel or where none is named. */
-  Optional<Wheel> mate(Wheel wheel) {
+  Optional<FittedTire> mate(FittedTire wheel) {
     WheelSlot slot = wheel.position().slot();
     return wheels(wheel.position().axle()).stream()
         .filter(other -> slot.mate() != slot && other.position().slot() == slot.mate())

@@ -4,7 +4,8 @@ import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
-import dawngauge.tire.Capacity;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.LimitFinder;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.LabelFitment;
@@ -32,17 +33,16 @@ final class PressureChecks {
                 Authority.regulation("49 CFR 567.4(g)"));
       }
     }
-    for (Wheel wheel : inspection.wheels()) {
+    for (FittedTire wheel : inspection.wheels()) {
       label(wheel, findings);
       Entered<GaugePressure> target = wheel.axle().target();
       if (target != null) {
-        boolean weighed = inspection.burdens().weighed(wheel.position().axle());
-        target(wheel, target.value(), weighed, findings);
+        target(inspection, wheel, target.value(), findings);
       }
     }
   }
 
-  private static void label(Wheel wheel, Findings findings) {
+  private static void label(FittedTire wheel, Findings findings) {
     LabelFitment label = wheel.label();
     if (label == null) {
       return;
@@ -85,7 +85,7 @@ final class PressureChecks {
     return range == null ? size : size + " load range " + range;
   }
 
-  private static String rimUnknown(Wheel wheel) {
+  private static String rimUnknown(FittedTire wheel) {
     List<String> unknown = new ArrayList<>();
     if (wheel.axle().wheelMaxPressure() == null) {
       unknown.add("the wheel");
@@ -97,9 +97,9 @@ final class PressureChecks {
   }
 
   private static void aboveLimit(
-      Wheel wheel, String whose, GaugePressure pressure, Findings findings) {
-    Wheel.Limit lowest = wheel.lowestLimit().orElse(null);
-    if (lowest != null && pressure.pascals() > lowest.pressure().pascals() + Wheel.GRACE) {
+      FittedTire wheel, String whose, GaugePressure pressure, Findings findings) {
+    FittedTire.PressureLimit lowest = wheel.lowestLimit().orElse(null);
+    if (lowest != null && pressure.pascals() > lowest.pressure().pascals() + LimitFinder.GRACE) {
       findings
           .tire(wheel.position())
           .add(
@@ -116,33 +116,20 @@ final class PressureChecks {
   }
 
   private static void target(
-      Wheel wheel, GaugePressure target, boolean weighed, Findings findings) {
+      Inspection inspection, FittedTire wheel, GaugePressure target, Findings findings) {
     aboveLimit(wheel, "the target you chose", target, findings);
-    if (wheel.targetCounts(weighed)) {
-      return;
+    LimitFinder.TargetFault fault = inspection.targetFault(wheel);
+    if (fault != null) {
+      findings
+          .tire(wheel.position())
+          .add(
+              Code.TARGET_NOT_USED,
+              Severity.MEND,
+              Phrase.of("the target of {0} is not used: {1}", target, fault.words()),
+              Phrase.of("set what the label says, or supply what is missing"),
+              Authority.inferred(
+                  "a target counts only with maker's rows, a scale weight of wheel or axle, and the"
+                      + " reserve"));
     }
-    List<String> why = new ArrayList<>();
-    Capacity capacity = wheel.capacity();
-    if (capacity == null || !capacity.fromRows()) {
-      why.add("there are no maker's rows for the tire");
-    }
-    if (!weighed) {
-      why.add("the axle was not weighed");
-    }
-    LabelFitment label = wheel.label();
-    if (label == null) {
-      why.add("there is no label pressure");
-    } else if (target.pascals()
-        < Wheel.LEAST_TARGET * label.coldPressure().value().pascals() - Wheel.GRACE) {
-      why.add("it is under 80 % of the label's pressure");
-    }
-    findings
-        .tire(wheel.position())
-        .add(
-            Code.TARGET_NOT_USED,
-            Severity.MEND,
-            Phrase.of("the target of {0} is not used: {1}", target, Words.and(why)),
-            Phrase.of("set what the label says, or supply what is missing"),
-            Authority.inferred("a target counts only with maker's rows and a scale weight"));
   }
 }

@@ -6,6 +6,7 @@ import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
+import dawngauge.rules.FittedTire;
 import dawngauge.tire.Capacity;
 import dawngauge.tire.TireClass;
 import dawngauge.tire.TireSpec;
@@ -25,7 +26,7 @@ final class RatingChecks {
 
   static void check(Inspection inspection, Findings findings) {
     emptyPlaces(inspection, findings);
-    for (Wheel wheel : inspection.wheels()) {
+    for (FittedTire wheel : inspection.wheels()) {
       gaps(wheel, findings);
     }
     for (AxleRef ref : inspection.axles()) {
@@ -48,7 +49,7 @@ final class RatingChecks {
     }
   }
 
-  private static void gaps(Wheel wheel, Findings findings) {
+  private static void gaps(FittedTire wheel, Findings findings) {
     for (Problem problem : wheel.gaps()) {
       if (problem.code() == ProblemCode.LABEL_POINT_NOT_USED) {
         continue; // the sum of the ratings tells
@@ -82,13 +83,13 @@ final class RatingChecks {
               Authority.regulation("49 CFR 567.4(g)"));
       return;
     }
-    List<Wheel> wheels = inspection.wheels(ref);
+    List<FittedTire> wheels = inspection.wheels(ref);
     if (wheels.size() < 2 * axle.tiresPerSide()) {
       return;
     }
     double sum = 0;
     boolean divided = false;
-    for (Wheel wheel : wheels) {
+    for (FittedTire wheel : wheels) {
       Capacity capacity = wheel.capacity();
       if (capacity == null) {
         return;
@@ -116,7 +117,7 @@ final class RatingChecks {
     }
   }
 
-  private static boolean countsDivided(Wheel wheel) {
+  private static boolean countsDivided(FittedTire wheel) {
     TireSpec spec = wheel.spec();
     TireClass known = spec == null ? null : spec.classOrFromSize();
     return wheel.vehicle().kind() != Vehicle.Kind.CAR

@@ -3,10 +3,15 @@ package dawngauge.fitness;
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
 import dawngauge.quantity.GaugePressure;
-import dawngauge.quantity.Unit;
-import dawngauge.tire.Capacity;
+import dawngauge.quantity.Ratio;
+import dawngauge.rules.Carrying;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.GaugeErrors;
+import dawngauge.rules.Limits;
+import dawngauge.rules.RanLow;
+import dawngauge.rules.SettingBand;
+import dawngauge.rules.SpareFit;
 import dawngauge.trip.Gauge;
-import dawngauge.trip.LabelFitment;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Tire;
@@ -19,12 +24,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class ReadingChecks {
 
-  /** 29 CFR 1910.177(f)(2): run at 80 % or less of the recommended pressure. */
-  private static final double RAN_LOW = 0.8;
-
-  /** Grace where the gauge's step is not known: half a psi. */
-  private static final GaugePressure GRACE = GaugePressure.of(0.5, Unit.PSI);
-
   private static final Authority GAUGED = Authority.typed("cold readings");
 
   private final Inspection inspection;
@@ -35,9 +34,9 @@ final class ReadingChecks {
     this.findings = findings;
   }
 
-  static void check(Inspection inspection, Findings findings) {
+  static void check(Inspection inspection, Findings findings, boolean fitted) {
     ReadingChecks checks = new ReadingChecks(inspection, findings);
-    for (Wheel wheel : inspection.wheels()) {
+    for (FittedTire wheel : fitted ? inspection.wheels() : List.<FittedTire>of()) {
       checks.fitted(wheel);
     }
     for (Spare spare : inspection.rig().spares()) {
@@ -45,13 +44,17 @@ final class ReadingChecks {
     }
   }
 
-  private void fitted(Wheel wheel) {
+  private void fitted(FittedTire wheel) {
     LogEvent.Reading reading = inspection.latestCold(wheel.tire()).orElse(null);
     Findings.Place place = findings.tire(wheel.position());
     if (reading != null && judged(reading, place)) {
-      double ceiling = wheel.ceilingPascals();
-      high(reading, ceiling, place);
-      low(reading, floor(wheel), recommended(wheel), ceiling, place);
+      Limits limits = inspection.limits(wheel);
+      high(
+          reading,
+          limits.ceiling(),
+          SettingBand.letOutAbove(limits, wheel, GaugeErrors.of(gauge(reading))),
+          place);
+      low(reading, List.of(limits), limits.reference(), place);
     }
   }
 
@@ -66,36 +69,14 @@ final class ReadingChecks {
           Phrase.of("gauge it before leaving, and log the reading"),
           Authority.commonPractice());
     } else if (judged(reading, place)) {
-      List<Wheel> places = SparePlaces.of(inspection, spare, tire);
+      List<SpareFit> places = SparePlaces.of(inspection, spare);
+      GaugeErrors errors = GaugeErrors.of(gauge(reading));
       double ceiling = SparePlaces.ceilingPascals(inspection.rig(), spare, tire);
-      double floor =
-          places.stream().mapToDouble(this::floor).filter(p -> p > 0).max().orElse(Double.NaN);
-      double recommended =
-          places.stream()
-              .mapToDouble(ReadingChecks::recommended)
-              .filter(p -> p > 0)
-              .max()
-              .orElse(Double.NaN);
-      high(reading, ceiling, place);
-      low(reading, floor, recommended, ceiling, place);
+      List<Limits> limits = places.stream().map(SpareFit::place).map(inspection::limits).toList();
+      double reference = limits.stream().mapToDouble(Limits::reference).max().orElse(Double.NaN);
+      high(reading, ceiling, ceiling + errors.deadBand(ceiling), place);
+      low(reading, limits, reference, place);
     }
-  }
-
-  /** Lowest pressure for the load on the trip; NaN where that is not known. */
-  private double floor(Wheel wheel) {
-    Capacity capacity = wheel.capacity();
-    return capacity == null || !inspection.burdens().weighed(wheel.position().axle())
-        ? Double.NaN
-        : inspection
-            .burdens()
-            .tire(wheel.position())
-            .map(burden -> capacity.pascalsFor(burden.judged().kilograms()))
-            .orElse(Double.NaN);
-  }
-
-  private static double recommended(Wheel wheel) {
-    LabelFitment label = wheel.label();
-    return label == null ? Double.NaN : label.coldPressure().value().pascals();
   }
 
   /** Whether a reading can be judged as it stands; says so if not. */
@@ -116,9 +97,9 @@ final class ReadingChecks {
     return false;
   }
 
-  private void high(LogEvent.Reading reading, double ceiling, Findings.Place place) {
+  private void high(LogEvent.Reading reading, double ceiling, double most, Findings.Place place) {
     GaugePressure pressure = reading.pressure().value();
-    if (pressure.pascals() > ceiling + grace(reading)) {
+    if (pressure.pascals() > most) {
       place.add(
           Code.READING_HIGH,
           Severity.MEND,
@@ -131,43 +112,53 @@ final class ReadingChecks {
   }
 
   private void low(
-      LogEvent.Reading reading,
-      double floor,
-      double recommended,
-      double ceiling,
-      Findings.Place place) {
+      LogEvent.Reading reading, List<Limits> limits, double reference, Findings.Place place) {
     GaugePressure pressure = reading.pressure().value();
-    if (pressure.pascals() <= RAN_LOW * recommended + Wheel.GRACE) {
+    GaugeErrors errors = GaugeErrors.of(gauge(reading));
+    RanLow ranLow = RanLow.of(pressure.pascals(), errors.sigma(), reference);
+    double under = 0;
+    for (Limits each : limits) {
+      under = Math.max(under, tooLittle(each, pressure.pascals(), errors));
+    }
+    if (ranLow != RanLow.NO) {
+      boolean likely = ranLow == RanLow.LIKELY;
       place.add(
           Code.READING_LOW,
-          Severity.STOP,
+          likely ? Severity.STOP : Severity.MEND,
           Phrase.of(
-              "read {0} cold, 80 % or less of the {1} on the label",
-              pressure, new GaugePressure(recommended)),
-          Phrase.of(
-              "if it may have rolled so, do not just add air and go: it may be damaged inside; have"
-                  + " it inspected by a qualified technician; if it only stood, find out why it is"
-                  + " low"),
+              likely
+                  ? "read {0} cold, 80 % or less of {1}"
+                  : "read {0} cold, which may be 80 % or less of {1}",
+              pressure,
+              new GaugePressure(reference)),
+          likely
+              ? Phrase.of(
+                  "if it may have rolled so, do not just add air and go: it may be damaged inside;"
+                      + " have it inspected by a qualified technician; if it only stood, find out why"
+                      + " it is low")
+              : Phrase.of("gauge it again, with another gauge, before it rolls"),
           Authority.regulation("29 CFR 1910.177(f)(2)"));
-    } else if (pressure.pascals() < floor - grace(reading) && !(floor > ceiling + Wheel.GRACE)) {
+    } else if (under > inspection.allowed()) {
       place.add(
           Code.READING_LOW,
           Severity.MEND,
           Phrase.of(
-              "read {0} cold, less than the {1} that its load needs",
-              pressure, new GaugePressure(floor)),
+              "read {0} cold: {1} chance that its load needs more", pressure, new Ratio(under)),
           Phrase.of("add air before it rolls, and find out why it is low"),
           Authority.regulation("49 CFR 393.75(i)(1)"));
     }
   }
 
-  private @Nullable Gauge gauge(LogEvent.Reading reading) {
-    return inspection.rig().gauge(reading.gauge()).orElse(null);
+  /** Chance that a pressure is too little for the load; 0 where it is as certified. */
+  private static double tooLittle(Limits limits, double pascals, GaugeErrors errors) {
+    Carrying carrying = limits.carrying();
+    boolean asCertified = pascals >= limits.certified() - errors.deadBand(limits.certified());
+    return carrying == null || asCertified || limits.overloaded()
+        ? 0
+        : carrying.underFloor(pascals, errors.sigma());
   }
 
-  /** Half a step of the gauge. */
-  private double grace(LogEvent.Reading reading) {
-    Gauge gauge = gauge(reading);
-    return gauge == null ? GRACE.pascals() : gauge.step().value().pascals() / 2;
+  private @Nullable Gauge gauge(LogEvent.Reading reading) {
+    return inspection.rig().gauge(reading.gauge()).orElse(null);
   }
 }

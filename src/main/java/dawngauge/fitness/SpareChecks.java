@@ -4,11 +4,10 @@ import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
-import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
-import dawngauge.tire.Capacity;
-import dawngauge.trip.LabelFitment;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.SpareFit;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Tire;
@@ -16,7 +15,6 @@ import dawngauge.trip.Vehicle;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
 
 /** Whether each spare can serve where it may have to. */
 final class SpareChecks {
@@ -39,8 +37,8 @@ final class SpareChecks {
     for (Spare spare : rig.spares()) {
       Tire tire = rig.tire(spare.tire()).orElse(null);
       if (tire != null) {
-        List<Wheel> places = SparePlaces.of(inspection, spare, tire);
-        places.forEach(wheel -> served.add(wheel.vehicle().name()));
+        List<SpareFit> places = SparePlaces.of(inspection, spare);
+        places.forEach(fit -> served.add(fit.place().vehicle().name()));
         new SpareChecks(inspection, spare, tire, findings.spare(spare)).check(places);
       }
     }
@@ -58,7 +56,7 @@ final class SpareChecks {
     }
   }
 
-  private void check(List<Wheel> places) {
+  private void check(List<SpareFit> places) {
     size(places);
     wheelMarks();
     if (places.isEmpty()) {
@@ -69,10 +67,10 @@ final class SpareChecks {
     pressure(places);
   }
 
-  private void size(List<Wheel> places) {
-    List<Wheel> misfits =
-        SparePlaces.named(inspection, spare, tire).stream()
-            .filter(wheel -> !SparePlaces.sizeFits(inspection.rig(), wheel))
+  private void size(List<SpareFit> places) {
+    List<SpareFit> misfits =
+        SparePlaces.named(inspection, spare).stream()
+            .filter(fit -> !fit.sizeFits(inspection.rig()))
             .toList();
     if (inspection.rig().specOf(tire).filter(spec -> spec.size() == null).isPresent()) {
       place.add(
@@ -86,7 +84,8 @@ final class SpareChecks {
           Code.SPARE_SIZE,
           Severity.MEND,
           Phrase.of(
-              "{0} is of another size than {1} takes", misfits.get(0).sizeWords(), axles(misfits)),
+              "{0} is of another size than {1} takes",
+              misfits.get(0).place().sizeWords(), axles(misfits)),
           Phrase.of("carry a spare of the right size"),
           Authority.regulation("49 CFR 570.62"));
     } else if (places.isEmpty()) {
@@ -111,8 +110,9 @@ final class SpareChecks {
     }
   }
 
-  private void ratingGaps(List<Wheel> places) {
-    for (Wheel wheel : places) {
+  private void ratingGaps(List<SpareFit> places) {
+    for (SpareFit fit : places) {
+      FittedTire wheel = fit.place();
       for (Problem problem : wheel.gaps()) {
         if (problem.code() != ProblemCode.LABEL_POINT_NOT_USED) {
           place.add(
@@ -126,10 +126,10 @@ final class SpareChecks {
     }
   }
 
-  private void load(List<Wheel> places) {
-    List<Wheel> tooWeak = places.stream().filter(this::overloaded).toList();
+  private void load(List<SpareFit> places) {
+    List<SpareFit> tooWeak = places.stream().filter(this::overloaded).toList();
     if (!tooWeak.isEmpty()) {
-      double most = tooWeak.stream().mapToDouble(this::mostKilograms).min().orElseThrow();
+      double most = tooWeak.stream().mapToDouble(SpareFit::mostKilograms).min().orElseThrow();
       double load = tooWeak.stream().mapToDouble(this::loadKilograms).max().orElseThrow();
       place.add(
           Code.SPARE_LOAD,
@@ -142,65 +142,38 @@ final class SpareChecks {
     }
   }
 
-  private boolean overloaded(Wheel wheel) {
-    return loadKilograms(wheel) > mostKilograms(wheel) + WeightChecks.ROUNDING;
+  private boolean overloaded(SpareFit fit) {
+    return loadKilograms(fit) > fit.mostKilograms() + SpareFit.ROUNDING;
   }
 
-  /** What a place asks for: its load where weighed, else its share of the axle's rating. */
-  private double loadKilograms(Wheel wheel) {
-    boolean weighed = inspection.burdens().weighed(wheel.position().axle());
-    return inspection
-        .burdens()
-        .tire(wheel.position())
-        .map(burden -> (weighed ? burden.judged() : burden.likely()).kilograms())
-        .orElse(Double.NaN);
+  /**
+   * What a place asks for: its likely load, or its share of the axle's rating where not weighed.
+   */
+  private double loadKilograms(SpareFit fit) {
+    return inspection.burdens().weighed(fit.place().position().axle())
+        ? inspection.burdens().heaviest(fit.place().position()).kilograms()
+        : fit.place().gawrShare();
   }
 
-  /** What tire and wheel may carry at a place within their pressure limits; NaN if not known. */
-  private double mostKilograms(Wheel wheel) {
-    Capacity capacity = wheel.capacity();
-    double ceiling = SparePlaces.ceilingPascals(inspection.rig(), spare, tire);
-    double most =
-        capacity == null
-            ? Double.NaN
-            : Double.isNaN(ceiling) ? capacity.mostKilograms() : capacity.kilogramsAt(ceiling);
-    Entered<Mass> rim = spare.wheelMaxLoad();
-    if (rim == null) {
-      return most;
-    }
-    double rimMost = rim.value().kilograms();
-    return Double.isNaN(most) ? rimMost : Math.min(most, rimMost);
-  }
-
-  private void pressure(List<Wheel> places) {
-    double ceiling = SparePlaces.ceilingPascals(inspection.rig(), spare, tire);
-    List<Wheel> over = places.stream().filter(asksMoreThan(ceiling)).toList();
+  private void pressure(List<SpareFit> places) {
+    List<SpareFit> over = places.stream().filter(fit -> !fit.takesTheLabel()).toList();
     if (!over.isEmpty()) {
-      double asked = over.stream().mapToDouble(wheel -> labelPascals(wheel)).max().orElseThrow();
+      GaugePressure ceiling = new GaugePressure(over.get(0).ceilingPascals());
+      double asked =
+          over.stream().mapToDouble(fit -> fit.place().labelPascals()).max().orElseThrow();
       place.add(
           Code.SPARE_PRESSURE,
           Severity.MEND,
           Phrase.of(
               "tire and wheel may take {0}; up to {2} is asked for by the label of {1}",
-              new GaugePressure(ceiling), axles(over), new GaugePressure(asked)),
-          Phrase.of(
-              "carry a spare that may take it; never fill this one above {0}",
-              new GaugePressure(ceiling)),
+              ceiling, axles(over), new GaugePressure(asked)),
+          Phrase.of("carry a spare that may take it; never fill this one above {0}", ceiling),
           Authority.typed("limits on the spare's sidewall and wheel"));
     }
   }
 
-  private static Predicate<Wheel> asksMoreThan(double ceiling) {
-    return wheel -> labelPascals(wheel) > ceiling + Wheel.GRACE;
-  }
-
-  private static double labelPascals(Wheel wheel) {
-    LabelFitment label = wheel.label();
-    return label == null ? Double.NaN : label.coldPressure().value().pascals();
-  }
-
-  private static String axles(List<Wheel> wheels) {
+  private static String axles(List<SpareFit> fits) {
     return Words.and(
-        wheels.stream().map(wheel -> wheel.position().axle().words()).distinct().toList());
+        fits.stream().map(fit -> fit.place().position().axle().words()).distinct().toList());
   }
 }

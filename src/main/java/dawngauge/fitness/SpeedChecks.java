@@ -5,7 +5,8 @@ import dawngauge.explain.Phrase;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.Unit;
-import dawngauge.tire.Capacity;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.Limits;
 import dawngauge.tire.SpeedSymbol;
 import dawngauge.tire.TireClass;
 import dawngauge.tire.TireSpec;
@@ -49,7 +50,7 @@ final class SpeedChecks {
               Authority.typed("legs"));
     }
     Inspection.LegSpeed fastest = inspection.fastest().orElse(null);
-    for (Wheel wheel : inspection.wheels()) {
+    for (FittedTire wheel : inspection.wheels()) {
       TireSpec spec = wheel.spec();
       if (spec == null) {
         continue;
@@ -64,7 +65,7 @@ final class SpeedChecks {
   }
 
   private static void symbol(
-      Wheel wheel, String symbol, Inspection.@Nullable LegSpeed fastest, Findings findings) {
+      FittedTire wheel, String symbol, Inspection.@Nullable LegSpeed fastest, Findings findings) {
     Optional<Speed> top = SpeedSymbol.top(symbol);
     if (top.isEmpty()) {
       findings
@@ -92,7 +93,7 @@ final class SpeedChecks {
   }
 
   private static void trailerTire(
-      Inspection inspection, Wheel wheel, Inspection.LegSpeed fastest, Findings findings) {
+      Inspection inspection, FittedTire wheel, Inspection.LegSpeed fastest, Findings findings) {
     TrailerSpeedRule.Effect effect = TrailerSpeedRule.at(fastest.top());
     if (!effect.allowed()) {
       findings
@@ -108,9 +109,8 @@ final class SpeedChecks {
               TRAILER_RULE);
     } else if (effect.extraPascals() > 0) {
       GaugePressure extra = new GaugePressure(effect.extraPascals());
-      double ceiling = wheel.ceilingPascals();
-      double wanted = wanted(inspection, wheel, effect);
-      boolean fits = wanted <= ceiling + Wheel.GRACE;
+      Limits limits = inspection.limits(wheel, fastest.top().metersPerSecond());
+      boolean fits = limits.speed() == Limits.SpeedVerdict.RAISED;
       findings
           .tire(wheel.position())
           .add(
@@ -127,28 +127,10 @@ final class SpeedChecks {
               fits
                   ? Phrase.of(
                       "set it to at least {0} cold, or keep to {1} or less",
-                      new GaugePressure(wanted), shown(FREE))
+                      new GaugePressure(limits.aim()), shown(FREE))
                   : Phrase.of("keep to {0} or less on every leg", shown(FREE)),
               TRAILER_RULE);
     }
-  }
-
-  /** The cold pressure the rule asks for, in pascal; NaN where that is not known or not enough. */
-  private static double wanted(Inspection inspection, Wheel wheel, TrailerSpeedRule.Effect effect) {
-    Wheel.Aim aim = wheel.aim(inspection.burdens().weighed(wheel.position().axle()));
-    Capacity capacity = wheel.capacity();
-    Burdens.Burden burden = inspection.burdens().tire(wheel.position()).orElse(null);
-    if (aim == null || capacity == null) {
-      return Double.NaN;
-    }
-    double base = aim.pressure().pascals();
-    if (burden != null) {
-      double load = burden.judged().kilograms() / effect.loadFactor();
-      double reserved = capacity.pascalsFor(load * (1 + inspection.reserve()));
-      double needed = Double.isNaN(reserved) ? capacity.ratedPascals() : reserved;
-      base = Double.isNaN(capacity.pascalsFor(load)) ? Double.NaN : Math.max(base, needed);
-    }
-    return base + effect.extraPascals();
   }
 
   /** With a decimal, so that no limit is rounded up by a whole unit. */

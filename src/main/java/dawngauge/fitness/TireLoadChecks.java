@@ -6,7 +6,10 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Ratio;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.Limits;
 import dawngauge.rules.Loads;
+import dawngauge.rules.SpareFit;
 import dawngauge.tire.Capacity;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.WheelPosition;
@@ -24,16 +27,17 @@ final class TireLoadChecks {
     for (AxleRef ref : inspection.axles()) {
       sides(inspection, ref, findings);
     }
-    for (Wheel wheel : inspection.wheels()) {
+    for (FittedTire wheel : inspection.wheels()) {
       Burdens.Burden burden = inspection.burdens().tire(wheel.position()).orElse(null);
       if (burden == null) {
         continue;
       }
-      boolean weighed = inspection.burdens().weighed(wheel.position().axle());
-      wheelLoad(wheel, burden, weighed, findings);
-      Capacity capacity = wheel.capacity();
-      if (capacity != null && weighed && !overloaded(wheel, capacity, burden, findings)) {
-        pressure(inspection, wheel, capacity, burden, findings);
+      wheelLoad(inspection, wheel, burden, findings);
+      Limits limits = inspection.limits(wheel);
+      if (limits.overloaded()) {
+        overloaded(inspection, wheel, limits, burden, findings);
+      } else if (wheel.capacity() != null) {
+        reserve(inspection, wheel, limits, burden, findings);
       }
     }
   }
@@ -43,7 +47,7 @@ final class TireLoadChecks {
       Optional<Double> share = inspection.burdens().sideShare(position);
       if (position.axle().equals(ref)
           && share.isPresent()
-          && share.get() > Loads.UNWEIGHED_SIDE_SHARE + 1e-9) {
+          && share.get() > Loads.HEAVIEST_SIDE + 1e-9) {
         findings
             .axle(ref)
             .add(
@@ -62,132 +66,100 @@ final class TireLoadChecks {
   }
 
   private static void wheelLoad(
-      Wheel wheel, Burdens.Burden burden, boolean weighed, Findings findings) {
+      Inspection inspection, FittedTire wheel, Burdens.Burden burden, Findings findings) {
     Entered<Mass> most = wheel.axle().wheelMaxLoad();
     if (most == null) {
       return;
     }
-    double limit = most.value().kilograms() + WeightChecks.ROUNDING;
-    boolean surely = burden.likely().kilograms() > limit;
-    boolean maybe = weighed && burden.judged().kilograms() > limit;
-    if (surely && !weighed) {
+    double limit = most.value().kilograms() + SpareFit.ROUNDING;
+    boolean over = burden.likely().kilograms() > limit;
+    if (over || burden.heaviest().kilograms() > limit) {
       findings
           .tire(wheel.position())
           .add(
               Code.WHEEL_OVERLOADED,
-              Severity.MEND,
-              Phrase.of(
-                  "at the axle's GAWR the wheel would carry {0}, more than its limit of {1}",
-                  burden.likely(), most.value()),
-              Phrase.of("weigh the rig loaded, and fit wheels rated for the axle"),
-              Authority.typed("load marked on the wheel"));
-    } else if (surely || maybe) {
-      findings
-          .tire(wheel.position())
-          .add(
-              Code.WHEEL_OVERLOADED,
-              surely ? Severity.STOP : Severity.MEND,
-              Phrase.of(
-                  "the wheel carries {0}{1} {2}, more than its limit of {3}",
-                  surely ? burden.likely() : burden.judged(),
-                  surely ? "" : " if load is shared unevenly",
-                  burden.when(),
-                  most.value()),
-              surely ? Phrase.of("take load off this axle") : weighApart(),
+              over ? Severity.STOP : Severity.KNOW,
+              over
+                  ? Phrase.of(
+                      "the wheel carries {0} {1}, more than its limit of {2}",
+                      burden.likely(), burden.when(), most.value())
+                  : Phrase.of(
+                      "the wheel may be overloaded: it carries {0} if load is shared evenly, {1} at"
+                          + " worst {2}; its limit is {3}",
+                      burden.likely(), burden.heaviest(), burden.when(), most.value()),
+              over ? lighten(inspection, wheel) : weighApart(),
               Authority.typed("load marked on the wheel"));
     }
   }
 
-  /** Whether the tire carries more than it may at any allowed pressure; then says so. */
-  private static boolean overloaded(
-      Wheel wheel, Capacity capacity, Burdens.Burden burden, Findings findings) {
-    double ceiling = wheel.ceilingPascals();
-    boolean surely = tooMuch(capacity, burden.likely(), ceiling);
-    if (!surely && !tooMuch(capacity, burden.judged(), ceiling)) {
-      return false;
+  /** The tire carries more than it may at any allowed pressure. */
+  private static void overloaded(
+      Inspection inspection,
+      FittedTire wheel,
+      Limits limits,
+      Burdens.Burden burden,
+      Findings findings) {
+    Capacity capacity = wheel.capacity();
+    if (capacity == null) {
+      return;
     }
-    double most = Double.isNaN(ceiling) ? capacity.mostKilograms() : capacity.kilogramsAt(ceiling);
+    double ceiling = limits.ceiling();
+    double most =
+        Double.isNaN(ceiling) ? capacity.mostKilograms() : capacity.likelyKilogramsAt(ceiling);
     findings
         .tire(wheel.position())
         .add(
             Code.TIRE_OVERLOADED,
-            surely ? Severity.STOP : Severity.MEND,
+            Severity.STOP,
             Phrase.of(
-                "carries {0}{1} {2}, more than {3}",
-                surely ? burden.likely() : burden.judged(),
-                surely ? "" : " if load is shared unevenly",
-                burden.when(),
-                Double.isNaN(most)
-                    ? "any known figure within its pressure limits"
-                    : Phrase.of("the {0} it may at any allowed pressure", new Mass(most))),
-            surely ? Phrase.of("take load off this axle") : weighApart(),
+                "carries {0} {1}, more than the {2} it may at any allowed pressure",
+                burden.likely(), burden.when(), new Mass(most)),
+            lighten(inspection, wheel),
             MARKED_LOAD);
-    return true;
   }
 
-  private static boolean tooMuch(Capacity capacity, Mass load, double ceiling) {
-    double needed = capacity.pascalsFor(load.kilograms() - WeightChecks.ROUNDING);
-    return Double.isNaN(needed) || needed > ceiling + Wheel.GRACE;
+  private static Phrase lighten(Inspection inspection, FittedTire wheel) {
+    return inspection.burdens().weighed(wheel.position().axle())
+        ? Phrase.of("take load off this axle")
+        : Phrase.of("take load off this axle, or weigh each wheel");
   }
 
   private static Phrase weighApart() {
-    return Phrase.of("weigh each axle and each side alone, or take load off this axle");
+    return Phrase.of("weigh each axle and each side alone");
   }
 
-  private static void pressure(
+  /** What is left over the load at the pressure that is set; advice, no more. */
+  private static void reserve(
       Inspection inspection,
-      Wheel wheel,
-      Capacity capacity,
+      FittedTire wheel,
+      Limits limits,
       Burdens.Burden burden,
       Findings findings) {
-    Wheel.Aim aim = wheel.aim(true);
-    double judged = burden.judged().kilograms();
-    if (aim == null || !(judged > 0)) {
+    double left = limits.marginAt(limits.aim());
+    if (!(left < inspection.reserve() - SpareFit.ROUNDING / burden.likely().kilograms())) {
       return;
     }
-    double ceiling = wheel.ceilingPascals();
-    double wanted = capacity.pascalsFor(judged * (1 + inspection.reserve()));
-    double needed = least(Double.isNaN(wanted) ? capacity.ratedPascals() : wanted, ceiling);
-    double set = least(aim.pressure().pascals(), ceiling);
-    Ratio reserve = new Ratio(inspection.reserve());
-    if (needed > set + Wheel.GRACE) {
-      findings
-          .tire(wheel.position())
-          .add(
-              Code.PRESSURE_BELOW_LOAD,
-              Severity.MEND,
-              Phrase.of(
-                  "carries {0} {1}; with a reserve of {2} that needs {3}, but {5} would be set, {4}",
-                  burden.judged(),
-                  burden.when(),
-                  reserve,
-                  new GaugePressure(needed),
-                  aim.whose(),
-                  aim.pressure()),
-              Phrase.of("set it to at least {0} cold", new GaugePressure(needed)),
-              PRESSURE_FOR_LOAD);
-    }
-    double left = capacity.kilogramsAt(Math.max(needed, set)) / judged - 1;
-    if (left < inspection.reserve() - WeightChecks.ROUNDING / judged) {
-      findings
-          .tire(wheel.position())
-          .add(
-              Code.RESERVE_SMALL,
-              Severity.KNOW,
-              Phrase.of(
-                  "carries {0} {1}; at the most it may be set to, {2}, it keeps a reserve of {3}, less"
-                      + " than the {4} wanted",
-                  burden.judged(),
-                  burden.when(),
-                  new GaugePressure(Math.max(needed, set)),
-                  new Ratio(left),
-                  reserve),
-              Phrase.of("go lighter if you can; keep it at that pressure cold"),
-              Authority.commonPractice());
-    }
-  }
-
-  private static double least(double pascals, double ceiling) {
-    return Double.isNaN(ceiling) ? pascals : Math.min(pascals, ceiling);
+    GaugePressure aim = new GaugePressure(limits.aim());
+    boolean shown = left >= 0 || !Double.isNaN(limits.certified());
+    findings
+        .tire(wheel.position())
+        .add(
+            shown ? Code.RESERVE_SMALL : Code.LOAD_NOT_SHOWN,
+            shown ? Severity.KNOW : Severity.MEND,
+            shown
+                ? Phrase.of(
+                    "carries {0} {1}; set to {2} that leaves {3} to spare; {4} is common practice",
+                    burden.likely(),
+                    burden.when(),
+                    aim,
+                    new Ratio(Math.max(0, left)),
+                    new Ratio(inspection.reserve()))
+                : Phrase.of(
+                    "carries {0} {1}; at the {2} that it is set to this cannot be shown to be carried",
+                    burden.likely(), burden.when(), aim),
+            shown
+                ? Phrase.of("go lighter if you can")
+                : Phrase.of("type the maker's load rows, weigh each wheel, or lighten it"),
+            shown ? Authority.commonPractice() : PRESSURE_FOR_LOAD);
   }
 }

@@ -5,6 +5,8 @@ import dawngauge.explain.Phrase;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.TreadDepth;
 import dawngauge.quantity.Unit;
+import dawngauge.rules.FittedTire;
+import dawngauge.rules.SpareFit;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Tire;
 import java.util.Arrays;
@@ -28,17 +30,18 @@ final class TreadChecks {
   private TreadChecks() {}
 
   static void check(Inspection inspection, Findings findings) {
-    for (Wheel wheel : inspection.wheels()) {
+    for (FittedTire wheel : inspection.wheels()) {
       tire(wheel.tire(), wheel.steers(), wheel.onTrailer(), findings.tire(wheel.position()));
     }
     for (Spare spare : inspection.rig().spares()) {
       Tire tire = inspection.rig().tire(spare.tire()).orElse(null);
       if (tire != null) {
-        List<Wheel> places = SparePlaces.of(inspection, spare, tire);
+        List<FittedTire> places =
+            SparePlaces.of(inspection, spare).stream().map(SpareFit::place).toList();
         tire(
             tire,
-            places.stream().anyMatch(Wheel::steers),
-            places.stream().anyMatch(Wheel::onTrailer),
+            places.stream().anyMatch(FittedTire::steers),
+            places.stream().anyMatch(FittedTire::onTrailer),
             findings.spare(spare));
       }
     }

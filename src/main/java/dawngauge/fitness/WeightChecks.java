@@ -5,6 +5,7 @@ import dawngauge.explain.Phrase;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
 import dawngauge.rules.Loads;
+import dawngauge.rules.SpareFit;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Vehicle;
 
@@ -12,7 +13,10 @@ import dawngauge.trip.Vehicle;
 final class WeightChecks {
 
   /** Kilogram by which figures rounded in different units may differ. */
-  static final double ROUNDING = 0.5;
+  static final double ROUNDING = SpareFit.ROUNDING;
+
+  /** From this part of its GAWR on an axle counts as full; ours. */
+  private static final double NEARLY_FULL = 0.95;
 
   private static final Authority LABEL =
       Authority.regulation("ratings on the certification label, 49 CFR 567.4(g)");
@@ -33,7 +37,7 @@ final class WeightChecks {
   }
 
   private static void notWeighed(Inspection inspection, AxleRef ref, Findings findings) {
-    boolean rated = inspection.burdens().source(ref) == Loads.Source.GAWR;
+    boolean rated = inspection.burdens().basis(ref) == Loads.Basis.NOT_WEIGHED;
     boolean trailer =
         inspection
             .rig()
@@ -46,7 +50,9 @@ final class WeightChecks {
             Code.NOT_WEIGHED,
             Severity.KNOW,
             rated
-                ? Phrase.of("no scale weight: its load is not checked, only its tires' ratings")
+                ? Phrase.of(
+                    "no scale weight: its load is taken as 79 % of its GAWR, give or take 11, if no"
+                        + " axle is over its GAWR")
                 : Phrase.of("neither a scale weight nor a GAWR: its load is not checked"),
             trailer
                 ? Phrase.of(
@@ -73,7 +79,7 @@ final class WeightChecks {
                   burden.likely(), burden.when(), gawr.value()),
               Phrase.of("take load off this axle"),
               LABEL);
-    } else if (burden.judged().kilograms() > most) {
+    } else if (burden.heaviest().kilograms() > most) {
       findings
           .axle(ref)
           .add(
@@ -82,9 +88,20 @@ final class WeightChecks {
               Phrase.of(
                   "was weighed together with another axle; at an equal share it carries {0} {1}, but"
                       + " 10 % more would be {2}, above its GAWR of {3}",
-                  burden.likely(), burden.when(), burden.judged(), gawr.value()),
+                  burden.likely(), burden.when(), burden.heaviest(), gawr.value()),
               Phrase.of("weigh each axle alone"),
               Authority.inferred("axles weighed together may share 10 % unequally"));
+    } else if (burden.likely().kilograms() > NEARLY_FULL * gawr.value().kilograms()) {
+      findings
+          .axle(ref)
+          .add(
+              Code.NOTHING_TO_SPARE,
+              Severity.KNOW,
+              Phrase.of(
+                  "carries {0} {1}, within 5 % of its GAWR of {2}: nothing to spare",
+                  burden.likely(), burden.when(), gawr.value()),
+              Phrase.of("weigh each wheel, and load no more on it"),
+              Authority.inferred("within 5 % of the rating counts as full"));
     }
   }
 

@@ -13,6 +13,7 @@ import dawngauge.quantity.Temperature;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.rules.Limits;
 import dawngauge.rules.Loads;
+import dawngauge.rules.Quantile;
 import dawngauge.tire.Capacity;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,8 +21,8 @@ import java.util.List;
 /** How the numbers of one tire at one stop came about, step by step. */
 public final class Explanation {
 
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
+  /** Loads closer than this, relative, are shown as one. */
+  private static final double SAME_LOAD = 1e-3;
 
   private Explanation() {}
 
@@ -73,9 +74,11 @@ public final class Explanation {
           new Step(
               Phrase.of(
                   "9 of 10 readings with the same gauge lie between {0} and {1}",
-                  new GaugePressure(moment.reading() - NINETY * moment.readingSigma()),
-                  new GaugePressure(moment.reading() + NINETY * moment.readingSigma())),
-              new GaugePressure(NINETY * moment.readingSigma()),
+                  new GaugePressure(
+                      moment.reading() - Quantile.NINETY_WITHIN * moment.readingSigma()),
+                  new GaugePressure(
+                      moment.reading() + Quantile.NINETY_WITHIN * moment.readingSigma())),
+              new GaugePressure(Quantile.NINETY_WITHIN * moment.readingSigma()),
               Authority.inferred("linear propagation of the spreads in docs/accuracy.md")));
     }
     return steps;
@@ -123,16 +126,7 @@ public final class Explanation {
     Limits limits = at.limits();
     Loads.TireLoad load = limits.load();
     if (!Double.isNaN(load.kilograms())) {
-      steps.add(
-          new Step(
-              Phrase.of(
-                  "{0} of {1} on this side ({2}), {3} a side",
-                  new Phrase.Stated(new Ratio(load.side()), 1, 1),
-                  new Mass(load.axle().kilograms()),
-                  load.sideKnown() ? "weighed or typed" : "not weighed, judged so",
-                  at.fitted().axle().tiresPerSide() == 1 ? "one tire" : "two tires"),
-              new Mass(load.kilograms()),
-              Authority.typed(load.axle().source().words())));
+      steps.addAll(ofLoad(at, load));
       Capacity capacity = at.fitted().capacity();
       if (capacity != null) {
         steps.addAll(capacity.stepsFor(new Mass(load.kilograms())));
@@ -143,8 +137,8 @@ public final class Explanation {
           new Step(
               Phrase.of(
                   limits.speed() == Limits.SpeedVerdict.RAISED
-                      ? "floor: never roll below it (10 psi more for this top speed)"
-                      : "floor: never roll below it"),
+                      ? "floor: lowest pressure for its likely load (10 psi more for this top speed)"
+                      : "floor: lowest pressure for its likely load"),
               new GaugePressure(limits.floor()),
               Authority.regulation("49 CFR 393.75(i)(1)")));
     }
@@ -161,6 +155,38 @@ public final class Explanation {
               Phrase.of("ceiling: least of the tire's, wheel's and valve's highest cold pressure"),
               new GaugePressure(limits.ceiling()),
               Authority.typed("sidewall, wheel, valve")));
+    }
+    return steps;
+  }
+
+  private static List<Step> ofLoad(TireAtStop at, Loads.TireLoad load) {
+    List<Step> steps = new ArrayList<>();
+    int perSide = at.fitted().axle().tiresPerSide();
+    Authority authority = Authority.typed(load.axle().basis().words());
+    double even = load.axle().kilograms() * load.side() / perSide;
+    steps.add(
+        new Step(
+            Phrase.of(
+                "{0} of {1} on this side ({2}), {3} a side",
+                new Phrase.Stated(new Ratio(load.side()), 1, 1),
+                new Mass(load.axle().kilograms()),
+                load.sideKnown() ? "weighed or typed" : "not weighed, taken as even",
+                perSide == 1 ? "one tire" : "two tires"),
+            new Mass(even),
+            authority));
+    if (Math.abs(load.kilograms() - even) > SAME_LOAD * even) {
+      steps.add(
+          new Step(
+              Phrase.of("what it has now beside its dual mate or a flat tire"),
+              new Mass(load.kilograms()),
+              Authority.inferred("dual mates share in the ratio of their settled pressures")));
+    }
+    if (load.heaviest() > load.kilograms() * (1 + SAME_LOAD)) {
+      steps.add(
+          new Step(
+              Phrase.of("the heaviest that the weighing leaves open"),
+              new Mass(load.heaviest()),
+              authority));
     }
     return steps;
   }
@@ -188,11 +214,11 @@ public final class Explanation {
               Phrase.of("margin over the load of {0}", new Mass(load)),
               new Ratio(margin),
               Authority.inferred(
-                  capacity.estimated()
+                  !capacity.fromRows()
                       ? "by estimate: type the maker's rows for better"
                       : "by the maker's rows")));
       double likely = capacity.likelyKilogramsAt(moment.judged()) / load - 1;
-      if (capacity.estimated() && likely > margin + 1e-9) {
+      if (!capacity.fromRows() && likely > margin + 1e-9) {
         steps.add(
             new Step(
                 Phrase.of("likely margin by the exponent of the tire's class, never set air by it"),

@@ -1,10 +1,13 @@
 package dawngauge.forecast;
 
+import dawngauge.rules.GaugeErrors;
+
 /**
  * The reading or setting from which a tire's fill is known, with what may be wrong about it.
  *
  * @param kind reading, adjustment or assumed setting
  * @param gauge name of the gauge
+ * @param errors how sure it is
  * @param seconds epoch seconds
  * @param gaugePascals gauge pressure then, as an open gauge shows it
  * @param tireKelvins temperature of the air in the tire then
@@ -22,6 +25,7 @@ package dawngauge.forecast;
 public record FillOrigin(
     Kind kind,
     String gauge,
+    GaugeErrors errors,
     double seconds,
     double gaugePascals,
     double tireKelvins,

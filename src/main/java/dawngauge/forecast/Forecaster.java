@@ -9,8 +9,11 @@ import dawngauge.rules.Loads;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LoadChange;
+import dawngauge.trip.LogEvent;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
+import dawngauge.trip.WheelSlot;
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -57,7 +60,7 @@ public final class Forecaster {
   }
 
   /** The same times and air for a trip whose tires or log are others. */
-  Forecaster with(Trip other) {
+  public Forecaster with(Trip other) {
     return new Forecaster(other, itinerary, ambient, options);
   }
 
@@ -96,7 +99,7 @@ public final class Forecaster {
     for (WheelPosition position : trip.rig().positions()) {
       Track track = tracks.get(position);
       if (track != null) {
-        fitted.add(track.stops());
+        fitted.add(stops(position, tracks));
       }
     }
     List<StopForecast> stops = new ArrayList<>();
@@ -123,6 +126,36 @@ public final class Forecaster {
               tires));
     }
     return new Forecast(trip, options, stops, problems());
+  }
+
+  /**
+   * The tire at a position, one entry a stop, beside its dual mate where it has one.
+   *
+   * @param tracks the tire at each position
+   */
+  public static List<TireAtStop> stops(WheelPosition position, Map<WheelPosition, Track> tracks) {
+    Track own = tracks.get(position);
+    if (own == null) {
+      return List.of();
+    }
+    WheelSlot slot = position.slot();
+    Track mate =
+        slot.mate() == slot ? null : tracks.get(new WheelPosition(position.axle(), slot.mate()));
+    return mate == null ? own.stops() : besideEachOther(own.stops(), mate.stops());
+  }
+
+  private static List<TireAtStop> besideEachOther(List<TireAtStop> own, List<TireAtStop> mate) {
+    return new AbstractList<>() {
+      @Override
+      public TireAtStop get(int visit) {
+        return own.get(visit).beside(mate.get(visit));
+      }
+
+      @Override
+      public int size() {
+        return own.size();
+      }
+    };
   }
 
   private boolean airAheadKnown(int index) {
@@ -153,11 +186,16 @@ public final class Forecaster {
         problems.add(Problem.of(ProblemCode.NO_READING, position.words()));
       }
     }
+    for (LogEvent event : trip.log()) {
+      if (event instanceof LogEvent.Reading reading && scene.coldRule().wronglyCold(reading)) {
+        problems.add(Problem.of(ProblemCode.READING_NOT_COLD, "", reading.tire()));
+      }
+    }
     for (AxleRef ref : axles) {
-      Loads.Source source = scene.loads.axle(0, ref).source();
-      if (source == Loads.Source.UNKNOWN) {
+      Loads.Basis basis = scene.loads.axle(0, ref).basis();
+      if (basis == Loads.Basis.UNKNOWN) {
         problems.add(Problem.of(ProblemCode.NO_LOAD, ref.words(), ref.words()));
-      } else if (source == Loads.Source.GAWR) {
+      } else if (basis == Loads.Basis.NOT_WEIGHED) {
         problems.add(Problem.of(ProblemCode.NOT_WEIGHED, ref.words(), ref.words()));
       }
     }

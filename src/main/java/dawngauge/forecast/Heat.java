@@ -4,13 +4,14 @@ import dawngauge.physics.WarmUp;
 
 /**
  * Temperature of the air in one tire along the timeline, by the closed form of each piece, with
- * what is needed for its spread: the part driven by running, and the temperature for longer time
- * constants.
+ * what is needed for its spread: the part driven by running, what an unsure load does to it, and
+ * the temperature for longer time constants.
  */
 final class Heat {
 
   private double kelvins;
   private double byRunning;
+  private double byLoad;
   private double withSlowRolling;
   private double withSlowParking;
 
@@ -22,6 +23,7 @@ final class Heat {
   Heat(Heat other) {
     kelvins = other.kelvins;
     byRunning = other.byRunning;
+    byLoad = other.byLoad;
     withSlowRolling = other.withSlowRolling;
     withSlowParking = other.withSlowParking;
   }
@@ -30,6 +32,7 @@ final class Heat {
   void reset(double startKelvins) {
     kelvins = startKelvins;
     byRunning = 0;
+    byLoad = 0;
     withSlowRolling = startKelvins;
     withSlowParking = startKelvins;
   }
@@ -44,7 +47,7 @@ final class Heat {
     double rise = WarmUp.RISE_SPREAD * byRunning;
     double rolling = withSlowRolling - kelvins;
     double parked = withSlowParking - kelvins;
-    return Math.sqrt(rise * rise + rolling * rolling + parked * parked);
+    return Math.sqrt(rise * rise + byLoad * byLoad + rolling * rolling + parked * parked);
   }
 
   /**
@@ -55,11 +58,20 @@ final class Heat {
    * @param to node where the last one ends
    * @param rolling whether it rolls
    * @param rise rise at equilibrium, in kelvin
+   * @param loadSpread one standard deviation of the load, part of it: the rise goes with the load
    * @param course takes the temperature at each node from the first on, index 0 first
    */
-  void goOver(Decay decay, int from, int to, boolean rolling, double rise, double[] course) {
+  void goOver(
+      Decay decay,
+      int from,
+      int to,
+      boolean rolling,
+      double rise,
+      double loadSpread,
+      double[] course) {
     double now = kelvins;
     double running = byRunning;
+    double uneven = byLoad;
     // Either time constant is slow only where it acts.
     double slow = rolling ? withSlowRolling : withSlowParking;
     double other = rolling ? withSlowParking : withSlowRolling;
@@ -75,11 +87,13 @@ final class Heat {
       now = now * keep + (byAir[node] + lift);
       other = other * keep + (byAir[node] + lift);
       running = running * keep + lift;
+      uneven = uneven * keep + lift * loadSpread;
       slow = slow * slowKeep + (slowByAir[node] + rise * (1 - slowKeep));
       course[node - from + 1] = now;
     }
     kelvins = now;
     byRunning = running;
+    byLoad = uneven;
     withSlowRolling = rolling ? slow : other;
     withSlowParking = rolling ? other : slow;
   }

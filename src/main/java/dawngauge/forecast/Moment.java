@@ -19,6 +19,9 @@ import dawngauge.physics.GasLaw;
  * @param readingSigma one standard deviation of the reading with the gauge of the origin
  * @param settledSigma one standard deviation of a settled reading with the gauge of the origin
  * @param limitSigma one standard deviation of the true settled pressure
+ * @param fineSigma the same if the gauge had no step
+ * @param gaugeSigma the part of it that is the gauge's constant error
+ * @param airSigma the part of it that is the air's temperature, then and now
  * @param coldSide how much further the low side of the settled pressure reaches
  * @param warmSigma one standard deviation of the build-up
  */
@@ -36,12 +39,20 @@ public record Moment(
     double readingSigma,
     double settledSigma,
     double limitSigma,
+    double fineSigma,
+    double gaugeSigma,
+    double airSigma,
     double coldSide,
     double warmSigma) {
 
   /** How much the tire reads above its settled pressure; negative while it lags warming air. */
   public double buildUp() {
     return reading - settled;
+  }
+
+  /** The cautious side of the judged pressure. */
+  public double low() {
+    return judged - coldSide;
   }
 
   /**
@@ -67,6 +78,9 @@ public record Moment(
         settledSigma,
         settledSigma,
         limitSigma,
+        fineSigma,
+        gaugeSigma,
+        airSigma,
         coldSide,
         0);
   }
@@ -87,6 +101,9 @@ public record Moment(
         Double.NaN,
         settledSigma,
         limitSigma,
+        fineSigma,
+        gaugeSigma,
+        airSigma,
         coldSide,
         Double.NaN);
   }

@@ -1,5 +1,7 @@
 package dawngauge.forecast;
 
+import dawngauge.rules.GaugeErrors;
+import dawngauge.rules.RanLow;
 import dawngauge.trip.LogEvent;
 
 /**
@@ -17,7 +19,7 @@ import dawngauge.trip.LogEvent;
  * @param fillKnown fill that is known from it on
  * @param airKelvins temperature of the air around, measured or expected
  * @param airPressure pressure of the air around, in pascal
- * @param repeatSigma repeatability of the gauge, one standard deviation
+ * @param errors how sure the gauge is
  * @param airSigma of the air's temperature then, in kelvin
  * @param tireKelvins temperature of the air in the tire, by the model where it was not noted
  * @param warmSigma of how much warmer than the air the tire was, one standard deviation in kelvin
@@ -34,7 +36,7 @@ public record ReadingCheck(
     double fillKnown,
     double airKelvins,
     double airPressure,
-    double repeatSigma,
+    GaugeErrors errors,
     double airSigma,
     double tireKelvins,
     double warmSigma) {
@@ -42,6 +44,21 @@ public record ReadingCheck(
   /** Whether it was the tire's first, so that nothing was expected. */
   public boolean first() {
     return Double.isNaN(expected);
+  }
+
+  /** What an open gauge shows. */
+  public double shown() {
+    return fillRead * tireKelvins - airPressure;
+  }
+
+  /** Repeatability of the gauge, one standard deviation in pascal. */
+  public double repeatSigma() {
+    return errors.repeat();
+  }
+
+  /** Whether it tells of a tire that ran low, had it rolled so. */
+  public RanLow ranLow(double reference) {
+    return RanLow.ofReading(reading.state(), shown(), coldEquivalent, coldSigma, errors, reference);
   }
 
   /** How much more than expected the gauge showed; NaN for the first. */

@@ -4,21 +4,23 @@ import dawngauge.physics.GasLaw;
 import dawngauge.physics.StandardAtmosphere;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Temperature;
+import dawngauge.rules.GaugeErrors;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import org.jspecify.annotations.Nullable;
 
 /** From what a gauge showed to how much air is in the tire, at one node of the timeline. */
-final class Readings {
+public final class Readings {
 
   /**
    * A tire in the sun is 0 to 15 K warmer than the air, taken as even: the middle, in kelvin;
    * inferred.
    */
-  private static final double SUN_MIDDLE = 7.5;
+  public static final double SUN_MIDDLE = 7.5;
 
-  private static final double SUN_SIGMA = 15 / Math.sqrt(12);
+  /** Its standard deviation. */
+  public static final double SUN_SIGMA = 15 / Math.sqrt(12);
 
   /** Standard deviation of an air temperature measured beside the tire, in kelvin; ours. */
   private static final double MEASURED_SIGMA = 1;
@@ -103,6 +105,7 @@ final class Readings {
     return new FillOrigin(
         FillOrigin.Kind.ASSUMED,
         before.origin().gauge(),
+        before.origin().errors(),
         before.seconds(),
         setting.gaugePascals(),
         kelvins,
@@ -110,8 +113,8 @@ final class Readings {
         before.airPressure(),
         before.elevation(),
         GasLaw.fill(setting.gaugePascals(), before.airPressure(), kelvins),
-        before.origin().repeatSigma(),
-        before.origin().offsetSigma(),
+        before.origin().errors().repeat(),
+        before.origin().errors().offset(),
         timeline.sigma[node],
         true,
         warmthKnown ? heat.warmSigma() : 0);
@@ -130,12 +133,13 @@ final class Readings {
     if (Double.isNaN(air) || Double.isNaN(around)) {
       return null;
     }
-    Gauge gauge = scene.trip.rig().gauge(gaugeName).orElse(null);
+    GaugeErrors errors = errors(gaugeName);
     double open = shown + readsLow(gaugeName);
     double kelvins = air + over;
     return new FillOrigin(
         kind,
         gaugeName,
+        errors,
         timeline.seconds[node],
         open,
         kelvins,
@@ -143,11 +147,21 @@ final class Readings {
         around,
         timeline.elevation[node],
         GasLaw.fill(open, around, kelvins),
-        Uncertainty.repeatability(gauge),
-        Uncertainty.offset(gauge),
+        errors.repeat(),
+        errors.offset(),
         airSigma,
         airExpected,
         warmSigma);
+  }
+
+  /** What an open gauge shows where a reading was taken; as read where the height is not known. */
+  double open(LogEvent.Reading reading) {
+    double low = readsLow(reading.gauge());
+    return reading.pressure().value().pascals() + (Double.isNaN(low) ? 0 : low);
+  }
+
+  GaugeErrors errors(String gauge) {
+    return GaugeErrors.of(scene.trip.rig().gauge(gauge).orElse(null));
   }
 
   /** What a gauge is expected to show: a tire in the sun more by half of what the sun may do. */
@@ -164,7 +178,7 @@ final class Readings {
     if (before.gauge().equals(reading.gauge())) {
       return sigma;
     }
-    double now = Uncertainty.offset(scene.trip.rig().gauge(reading.gauge()).orElse(null));
+    double now = errors(reading.gauge()).offset();
     return Math.sqrt(sigma * sigma + before.offsetSigma() * before.offsetSigma() + now * now);
   }
 
@@ -205,6 +219,7 @@ final class Readings {
     return new FillOrigin(
         read.kind(),
         read.gauge(),
+        read.errors(),
         read.seconds(),
         GasLaw.gauge(fill, read.tireKelvins(), read.airPressure()),
         read.tireKelvins(),

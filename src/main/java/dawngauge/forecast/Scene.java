@@ -4,6 +4,7 @@ import dawngauge.ambient.Ambient;
 import dawngauge.physics.WarmUp;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Speed;
+import dawngauge.rules.ColdRule;
 import dawngauge.rules.FittedTire;
 import dawngauge.rules.LegLimits;
 import dawngauge.rules.LimitFinder;
@@ -11,6 +12,7 @@ import dawngauge.rules.Limits;
 import dawngauge.rules.Loads;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
+import dawngauge.trip.ReadingState;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
@@ -27,9 +29,6 @@ import org.jspecify.annotations.Nullable;
 /** Everything that the tracks of all tires share: times, air, loads, limits, events. */
 final class Scene {
 
-  /** A move under a mile leaves a tire cold (NHTSA consumer text). */
-  private static final double SHORT_MOVE_METERS = 1609.344;
-
   final Trip trip;
   final Itinerary itinerary;
   final Timeline timeline;
@@ -40,6 +39,7 @@ final class Scene {
   private final LegLimits limits;
   private final List<List<LogEvent>> eventsAtNode;
   private final Set<String> read = new HashSet<>();
+  private final ColdRule coldRule;
   private final int[] nextEvent;
   private final boolean[] cold;
   private final double[] speedOfHourBefore;
@@ -51,10 +51,13 @@ final class Scene {
     this.loads = loads;
     this.timeline = new Timeline(trip, itinerary, ambient);
     this.eventsAtNode = new ArrayList<>(Collections.nCopies(timeline.count(), List.of()));
+    this.coldRule = new ColdRule(trip, itinerary);
     for (LogEvent event : trip.log()) {
       double t = Timeline.time(event.time().instant());
       if (t >= timeline.seconds[0] && t <= timeline.seconds[timeline.count() - 1]) {
-        note(event, timeline.nodeAt(t));
+        boolean cold =
+            !(event instanceof LogEvent.Reading reading && coldRule.wronglyCold(reading));
+        note(cold ? event : ((LogEvent.Reading) event).in(ReadingState.WARM), timeline.nodeAt(t));
       }
     }
     for (WheelPosition position : trip.rig().positions()) {
@@ -81,16 +84,16 @@ final class Scene {
     for (Itinerary.Visit visit : itinerary.visits()) {
       if (visit.index() > 0) {
         Itinerary.Drive before = itinerary.drives().get(visit.index() - 1);
-        moved += before.meters() > 0 ? before.meters() : SHORT_MOVE_METERS;
+        moved += before.meters() > 0 ? before.meters() : ColdRule.SHORT_MOVE_METERS;
         moving += before.seconds();
       }
-      if (moved >= SHORT_MOVE_METERS) {
+      if (moved >= ColdRule.SHORT_MOVE_METERS) {
         parked = 0;
       }
       if (!visit.passes()) {
         double stay = visit.stay().toMillis() / 1000.0;
-        parked = moved >= SHORT_MOVE_METERS ? stay : parked + moving + stay;
-        moved = moved >= SHORT_MOVE_METERS || stay >= Timeline.COLD_SECONDS ? 0 : moved;
+        parked = moved >= ColdRule.SHORT_MOVE_METERS ? stay : parked + moving + stay;
+        moved = moved >= ColdRule.SHORT_MOVE_METERS || stay >= Timeline.COLD_SECONDS ? 0 : moved;
         moving = 0;
       }
       result[visit.index()] = parked >= Timeline.COLD_SECONDS;
@@ -114,6 +117,11 @@ final class Scene {
   /** Whether a reading of a tire lies within the trip. */
   boolean isRead(String tire) {
     return read.contains(tire);
+  }
+
+  /** Which readings are cold ones. */
+  ColdRule coldRule() {
+    return coldRule;
   }
 
   List<LogEvent> eventsAt(int node) {

@@ -2,7 +2,7 @@ package dawngauge.forecast;
 
 import dawngauge.rules.FittedTire;
 import dawngauge.rules.Limits;
-import dawngauge.rules.Quantile;
+import dawngauge.trip.Tire;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -19,11 +19,11 @@ import org.jspecify.annotations.Nullable;
  * @param leaving when leaving, after it, or null where nothing is known
  * @param setting what the forecast takes as done here, or null
  * @param low lowest on the leg ahead, or null at the last stop and where nothing is known
- * @param leavingDeviations how far the floor lies above the expected pressure when leaving, in
- *     standard deviations; NaN if not known
+ * @param leavingChance that it does not carry its load when leaving
  * @param cold whether the tire counts as cold when leaving: parked three hours, less than a mile
  *     driven
  * @param readings what was read here
+ * @param bare what was read here and only bounds the air in the tire
  * @param published build-up by 49 CFR 393.75 Table 1 on arrival, or null where its speeds do not
  *     apply
  */
@@ -36,19 +36,55 @@ public record TireAtStop(
     @Nullable Moment leaving,
     @Nullable Setting setting,
     @Nullable LegLow low,
-    double leavingDeviations,
+    LoadChance leavingChance,
     boolean cold,
     List<ReadingCheck> readings,
+    List<BareReading> bare,
     @Nullable PublishedBuildUp published) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public TireAtStop {
     readings = List.copyOf(readings);
+    bare = List.copyOf(bare);
   }
 
-  /** Chance that the true pressure is under the floor when leaving; NaN if not known. */
-  public double leavingChance() {
-    return Quantile.under(leavingDeviations);
+  /**
+   * The same where a dual mate takes another part of the load: the pair shares it in the ratio of
+   * the settled pressures, each at least zero; evenly where one is not known or is flat, since the
+   * load counts that in already.
+   */
+  public TireAtStop beside(TireAtStop mate) {
+    double own = settled(this);
+    double other = settled(mate);
+    boolean flat = mate.fitted.tire().damage().contains(Tire.Damage.FLAT);
+    double both = Math.max(0, own) + Math.max(0, other);
+    return flat || !(both > 0) ? this : sharing(2 * Math.max(0, own) / both);
+  }
+
+  private static double settled(TireAtStop at) {
+    Moment moment = at.leaving == null ? at.check : at.leaving;
+    return moment == null ? Double.NaN : moment.settled();
+  }
+
+  private TireAtStop sharing(double part) {
+    Limits shared = limits.sharing(part);
+    LegLow ahead = low;
+    return new TireAtStop(
+        visit,
+        fitted,
+        shared,
+        arrival,
+        check,
+        leaving,
+        setting,
+        ahead == null
+            ? null
+            : new LegLow(ahead.meters(), ahead.moment(), LoadChance.of(shared, ahead.moment())),
+        LoadChance.of(shared, leaving),
+        cold,
+        readings,
+        bare,
+        published);
   }
 
   /** Load margin when leaving: capacity over load less one; NaN if not known. */
@@ -70,9 +106,6 @@ public record TireAtStop(
 
   /** Load margin at a gauge pressure in pascal; NaN if not known or nothing is carried. */
   public double marginAt(double gaugePascals) {
-    double load = limits.load().kilograms();
-    return fitted.capacity() == null || !(load > 0)
-        ? Double.NaN
-        : fitted.capacity().kilogramsAt(gaugePascals) / load - 1;
+    return limits.marginAt(gaugePascals);
   }
 }

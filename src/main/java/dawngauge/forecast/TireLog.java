@@ -2,7 +2,9 @@ package dawngauge.forecast;
 
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Temperature;
+import dawngauge.rules.FittedTire;
 import dawngauge.trip.LogEvent;
+import dawngauge.trip.ReadingState;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +16,7 @@ final class TireLog {
   private final TireState state;
   private final List<ReadingCheck> all = new ArrayList<>();
   private final List<TireSetting> made = new ArrayList<>();
+  private final List<BareReading> bare = new ArrayList<>();
 
   TireLog(Scene scene, TireState state) {
     this.scene = scene;
@@ -23,6 +26,11 @@ final class TireLog {
   /** Every reading so far, on the legs too. */
   List<ReadingCheck> all() {
     return all;
+  }
+
+  /** Every reading so far from which no air in the tire follows. */
+  List<BareReading> bare() {
+    return bare;
   }
 
   /** Every setting so far whose warmth was known. */
@@ -58,6 +66,9 @@ final class TireLog {
     FillOrigin found = taken.read(reading);
     Moment expected = state.moment(node);
     if (found == null) {
+      bare.add(
+          new BareReading(
+              reading, taken.open(reading), taken.errors(reading.gauge()), mayHaveRolled()));
       return;
     }
     double settled = found.fill() * timeline.air[node] - timeline.pressure[node];
@@ -69,13 +80,13 @@ final class TireLog {
             expected == null ? Double.NaN : taken.expectedSigma(expected, reading),
             settled,
             Readings.settledSigma(found, timeline.air[node]),
-            state.rolledSinceReading() || state.origin() == null,
+            mayHaveRolled(),
             expected == null ? Double.NaN : expected.fill(),
             found.fill(),
             known.fill(),
             found.airKelvins(),
             timeline.pressure[node],
-            found.repeatSigma(),
+            found.errors(),
             found.airSigma(),
             found.tireKelvins(),
             found.warmSigma()));
@@ -86,6 +97,10 @@ final class TireLog {
       state.warm(own.value().kelvins());
     }
     state.rolled(false);
+  }
+
+  private boolean mayHaveRolled() {
+    return state.rolledSinceReading() || state.origin() == null;
   }
 
   /** Air added to a tire of unknown warmth: what was known of it no longer holds either. */
@@ -106,6 +121,41 @@ final class TireLog {
         .rig()
         .tire(change.on())
         .map(on -> scene.refit(state.tire().position(), on))
-        .ifPresent(on -> state.change(on, scene.decayOf(on), node));
+        .ifPresent(
+            on -> {
+              state.change(on, scene.decayOf(on), node);
+              FillOrigin known = asSpare(on, node);
+              if (known != null) {
+                state.known(known);
+                state.rolled(false);
+              }
+            });
+  }
+
+  /** What was last read or set of a tire while it was carried along; null where nothing was. */
+  private @Nullable FillOrigin asSpare(FittedTire tire, int until) {
+    FillOrigin last = null;
+    for (int node = 0; node <= until; node++) {
+      for (LogEvent event : scene.eventsAt(node)) {
+        TireState cool = new TireState(scene.timeline, tire, null);
+        cool.coolAt(node);
+        Readings readings = new Readings(scene, cool, node);
+        String id = tire.tire().id();
+        if (event instanceof LogEvent.Reading reading && reading.tire().equals(id)) {
+          FillOrigin read = readings.read(reading.in(coolState(reading)));
+          last = read == null ? last : read;
+        } else if (event instanceof LogEvent.Adjustment set && set.tire().equals(id)) {
+          last = readings.adjusted(set);
+        }
+      }
+    }
+    return last;
+  }
+
+  /** A tire that is carried along does not warm by running. */
+  private static ReadingState coolState(LogEvent.Reading reading) {
+    return reading.state() == ReadingState.COLD_IN_SUN
+        ? ReadingState.COLD_IN_SUN
+        : ReadingState.COLD;
   }
 }

@@ -99,6 +99,11 @@ final class TireState {
     tire = other;
     decay = itsDecay;
     unknown();
+    coolAt(node);
+  }
+
+  /** It never ran: it is as cool as the air. */
+  void coolAt(int node) {
     warmthKnown = false;
     regainWarmth(node);
   }
@@ -116,14 +121,15 @@ final class TireState {
    * @param from where it is
    * @param to where it goes
    * @param rise rise at equilibrium, in kelvin; NaN where it is not known
+   * @param loadSpread one standard deviation of the load, part of it
    * @param stretch takes what it is at each node
    */
-  void goOver(int from, int to, double rise, Stretch stretch) {
+  void goOver(int from, int to, double rise, double loadSpread, Stretch stretch) {
     Decay by = decay;
     int warmTo = from;
     if (warmthKnown && by != null && !Double.isNaN(rise)) {
       warmTo = timeline.airKnownTo(from, to);
-      heat.goOver(by, from, warmTo, timeline.drive[from] >= 0, rise, stretch.kelvins);
+      heat.goOver(by, from, warmTo, timeline.drive[from] >= 0, rise, loadSpread, stretch.kelvins);
     }
     warmthKnown = warmthKnown && warmTo == to;
     stretch.begin(from, warmTo, fill);
@@ -143,7 +149,13 @@ final class TireState {
     return present <= 0 ? 0 : AirLoss.rateFor(typed.value().pascals(), present);
   }
 
-  /** Rise at equilibrium on a leg, in kelvin; NaN where it is not known. */
+  /** One standard deviation of the load on a leg, part of it; 0 where it is not known. */
+  static double loadSpread(Limits limits) {
+    double part = limits.load().sigma() / limits.load().kilograms();
+    return part > 0 ? part : 0;
+  }
+
+  /** Rise at equilibrium on a leg by the likely load, in kelvin; NaN where it is not known. */
   double rise(Limits limits, double speed) {
     Capacity capacity = tire.capacity();
     FillOrigin by = origin;

@@ -131,6 +131,7 @@ public final class Track {
     int arrive = timeline.arrive[visit];
     int leave = timeline.leave[visit];
     List<ReadingCheck> readings = new ArrayList<>();
+    int bareBefore = log.bare().size();
     Moment arrival = tire.momentToJudge(arrive);
     PublishedBuildUp published = scene.publishedAt(visit, tire.tire());
     Moment check = null;
@@ -160,10 +161,9 @@ public final class Track {
     boolean asChecked = unset && timeline.check[visit] == leave;
     Moment leaving = asChecked ? check : tire.momentToJudge(leave);
     Limits limits = scene.limits(visit, tire.tire());
-    double deviations = Uncertainty.deviations(limits, leaving);
+    LoadChance chance = LoadChance.of(limits, leaving);
     FittedTire fitted = tire.tire();
-    LegLow low =
-        visit + 1 < timeline.arrive.length ? leg(visit, limits, leaving, deviations) : null;
+    LegLow low = visit + 1 < timeline.arrive.length ? leg(visit, limits, leaving, chance) : null;
     stops.add(
         new TireAtStop(
             visit,
@@ -174,9 +174,10 @@ public final class Track {
             leaving,
             setting,
             low,
-            deviations,
+            chance,
             scene.coldWhenLeaving(visit),
             readings,
+            log.bare().subList(bareBefore, log.bare().size()),
             published));
   }
 
@@ -190,7 +191,7 @@ public final class Track {
     for (int change : new int[] {timeline.cold[visit], timeline.check[visit]}) {
       next = change > node ? Math.min(next, change) : next;
     }
-    tire.goOver(node, next, 0, stretch);
+    tire.goOver(node, next, 0, 0, stretch);
     return next;
   }
 
@@ -201,19 +202,20 @@ public final class Track {
 
   /** Drives the leg that leaves a stop and finds the lowest judged pressure on it. */
   private @Nullable LegLow leg(
-      int visit, Limits limits, @Nullable Moment leaving, double leavingDeviations) {
+      int visit, Limits limits, @Nullable Moment leaving, LoadChance leavingChance) {
     int from = timeline.leave[visit];
     int to = timeline.arrive[visit + 1];
     double rise = tire.rise(limits, timeline.speed[from]);
+    double unsure = TireState.loadSpread(limits);
     Moment low = leaving;
     int lowNode = from;
     for (int node = from; node < to; ) {
       int next = Math.min(to, next(node));
       TireState before = tire.copy();
-      tire.goOver(node, next, rise, stretch);
+      tire.goOver(node, next, rise, unsure, stretch);
       int found = stretch.lowest(next < to ? next - 1 : to, judged(low));
       if (found >= 0) {
-        before.goOver(node, found, rise, stretch);
+        before.goOver(node, found, rise, unsure, stretch);
         low = before.moment(found);
         lowNode = found;
       }
@@ -230,8 +232,8 @@ public final class Track {
     if (low == null) {
       return null;
     }
-    double deviations = lowNode == from ? leavingDeviations : Uncertainty.deviations(limits, low);
-    return new LegLow(timeline.meters[lowNode] - timeline.meters[from], low, deviations);
+    LoadChance chance = lowNode == from ? leavingChance : LoadChance.of(limits, low);
+    return new LegLow(timeline.meters[lowNode] - timeline.meters[from], low, chance);
   }
 
   private static double judged(@Nullable Moment moment) {

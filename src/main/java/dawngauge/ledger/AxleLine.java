@@ -66,8 +66,8 @@ public record AxleLine(String positions, String axle, String tires, String label
                 + Wording.pressure(label, units)
                 + " "
                 + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol(),
-        Double.isNaN(load.likelyKilograms())
-            ? load.source().words()
-            : units.format(new Mass(load.likelyKilograms())) + ", " + load.source().words());
+        Double.isNaN(load.kilograms())
+            ? load.basis().words()
+            : units.format(new Mass(load.kilograms())) + ", " + load.basis().words());
   }
 }

@@ -61,8 +61,8 @@ public record Comparison(String summary, List<Line> stops) {
    */
   public static Comparison of(
       Trip trip, @Nullable Advice base, @Nullable Advice other, UnitSystem units) {
-    Ledger one = Ledger.of(trip, base, List.of(), units, null);
-    Ledger two = Ledger.of(trip, other, List.of(), units, null);
+    Ledger one = Ledger.of(trip, base, List.of(), List.of(), units, null);
+    Ledger two = Ledger.of(trip, other, List.of(), List.of(), units, null);
     List<Line> lines = new ArrayList<>();
     List<String> changed = new ArrayList<>();
     for (int i = 0; i < one.stops().size(); i++) {

@@ -6,6 +6,8 @@ import dawngauge.explain.Phrase;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.rules.Quantile;
+import dawngauge.rules.RanLow;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import java.util.ArrayList;
@@ -29,6 +31,9 @@ public final class FigureLines {
   /** The figures to set. */
   public static List<String> toSet(Trip trip, FigureNow figures, UnitSystem units) {
     FigureLines out = new FigureLines(trip, figures, units);
+    if (figures.cold() == null) {
+      out.line(Phrase.of("What it should have here is not known, so there is no figure to set."));
+    }
     out.figure(figures.cold(), false);
     out.figure(figures.warm(), true);
     if (figures.warm() != null) {
@@ -55,7 +60,8 @@ public final class FigureLines {
             Wording.figure(set.figure()),
             warm && set.spread().pascals() > 0
                 ? Phrase.of(
-                    " (± {0} by how warm it is)", Wording.shown(set.spread().pascals() * 1.6449))
+                    " (± {0} by how warm it is)",
+                    Wording.shown(set.spread().pascals() * Quantile.NINETY_WITHIN))
                 : Phrase.of(""),
             Wording.shown(set.settled().pascals()),
             Double.isNaN(ceiling)
@@ -90,18 +96,29 @@ public final class FigureLines {
     return List.copyOf(out.lines);
   }
 
-  private void mean(GaugePressure reading, ReadingState state) {
+  private void mean(GaugePressure reading, ReadingState word) {
+    ReadingState state = figures.stateOf(word);
+    if (state != word) {
+      line(Phrase.of("It counts as warm: by the times noted it rolled less than three hours ago."));
+    }
+    FigureNow.Meaning meaning = figures.meaning(reading, state).orElse(null);
     if (state == ReadingState.JUST_FILLED) {
       line(
           Phrase.of(
               "Air just filled in is warm from the compressor: wait ten minutes and read again."));
-      return;
+    } else if (meaning == null) {
+      line(
+          Phrase.of(
+              state == ReadingState.COLD
+                  ? "What it should read here is not known."
+                  : "How warm the tire is here is not known: cold it has no more than that."));
+    } else {
+      mean(meaning, reading, state);
     }
-    FigureNow.Meaning meaning = figures.meaning(reading, state).orElse(null);
-    if (meaning == null) {
-      line(Phrase.of("How warm the tire is here is not known, so it means nothing yet."));
-      return;
-    }
+    ranLow(figures.ranLow(reading, state));
+  }
+
+  private void mean(FigureNow.Meaning meaning, GaugePressure reading, ReadingState state) {
     line(
         state == ReadingState.COLD_IN_SUN
             ? Phrase.of(
@@ -133,10 +150,18 @@ public final class FigureLines {
     if (!Double.isNaN(meaning.expected())) {
       line(Phrase.of("Expected to read: {0}", Wording.shown(meaning.expected())));
     }
-    if (meaning.low80()) {
+  }
+
+  private void ranLow(RanLow ranLow) {
+    if (ranLow == RanLow.MAYBE) {
       line(
           Phrase.of(
-              "At or below 80 % of its recommended pressure. If it rolled so, it may be damaged"
+              "It may be 80 % or less of its recommended pressure: gauge it again, with another"
+                  + " gauge, before it rolls."));
+    } else if (ranLow == RanLow.LIKELY) {
+      line(
+          Phrase.of(
+              "80 % or less of its recommended pressure. If it rolled so, it may be damaged"
                   + " inside: do not add air and go; have it inspected by a qualified technician. If it"
                   + " has surely not rolled and only the cold explains it, set it before it rolls."));
     }

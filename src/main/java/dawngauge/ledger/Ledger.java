@@ -2,6 +2,7 @@ package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
 import dawngauge.advice.StopAdvice;
+import dawngauge.fitness.Defect;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Stop;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param title name of the trip
  * @param when its days
  * @param summary one line: stops, distance, strongest mark
+ * @param go whether the rig may go, a line each thing that stands against it
  * @param rig one line an axle: what stands there and how its load is known
  * @param stops every stop of the route, in order
  * @param basis what the figures rest on
@@ -29,6 +31,7 @@ public record Ledger(
     String title,
     String when,
     String summary,
+    List<String> go,
     List<AxleLine> rig,
     List<StopLine> stops,
     List<String> basis,
@@ -49,6 +52,7 @@ public record Ledger(
 
   /** Copies the lists. */
   public Ledger {
+    go = List.copyOf(go);
     rig = List.copyOf(rig);
     stops = List.copyOf(stops);
     basis = List.copyOf(basis);
@@ -61,6 +65,7 @@ public record Ledger(
    * @param trip the trip
    * @param advice what was computed, or null where no time is known
    * @param problems what is missing or assumed
+   * @param fitness what is wrong with the rig, worst first
    * @param units the units to show
    * @param only the one position to show, or null for all
    */
@@ -68,6 +73,7 @@ public record Ledger(
       Trip trip,
       @Nullable Advice advice,
       List<Problem> problems,
+      List<Defect> fitness,
       UnitSystem units,
       @Nullable WheelPosition only) {
     List<StopLine> lines = new ArrayList<>();
@@ -85,6 +91,7 @@ public record Ledger(
         trip.name(),
         advice == null ? "" : Summary.days(advice),
         Summary.line(trip, advice, units, only),
+        GoLines.of(fitness, units),
         AxleLine.all(trip, advice, units),
         lines,
         Summary.basis(trip, advice, units),

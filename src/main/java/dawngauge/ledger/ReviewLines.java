@@ -3,14 +3,19 @@ package dawngauge.ledger;
 import dawngauge.ambient.MeasuredAir;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireSetting;
+import dawngauge.quantity.Distance;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Ratio;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.review.LossFit;
+import dawngauge.review.RanLowReading;
+import dawngauge.review.RolledUnder;
 import dawngauge.review.Slip;
 import dawngauge.review.TireReview;
 import dawngauge.review.TripReview;
 import dawngauge.review.WrongReference;
+import dawngauge.rules.Quantile;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Trip;
@@ -35,9 +40,6 @@ import org.jspecify.annotations.Nullable;
  */
 public record ReviewLines(
     String headline, List<String> findings, List<String> next, List<TireLine> tires) {
-
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
 
   /** A station some way off may differ from the air at the stop by so many kelvins; ours. */
   private static final double STATION = 3;
@@ -76,6 +78,7 @@ public record ReviewLines(
     Maker maker = new Maker(trip, measured, units);
     for (TireReview tire : review.tires()) {
       maker.ranLow(tire);
+      maker.rolledUnder(tire);
     }
     for (TireReview tire : review.tires()) {
       maker.lost(tire);
@@ -131,7 +134,7 @@ public record ReviewLines(
     }
 
     void ranLow(TireReview tire) {
-      ReadingCheck check = tire.ranLow();
+      RanLowReading check = tire.ranLow();
       if (check == null) {
         return;
       }
@@ -143,13 +146,45 @@ public record ReviewLines(
               + " on "
               + when(check.reading())
               + ", as cool as the air "
-              + shown(check.coldEquivalent())
+              + shown(check.settled())
               + ". It may be damaged inside.");
       next.add(
           "Have "
               + name(tire)
               + " inspected inside by a qualified technician before it carries a load again, and the"
               + " tire beside it too (29 CFR 1910.177(f)(2)).");
+    }
+
+    void rolledUnder(TireReview tire) {
+      for (RolledUnder under : tire.rolledUnder()) {
+        ZoneId zone = zoneOf(tire);
+        heads.add(name(tire) + " rolled with less than its load needs");
+        findings.add(
+            name(tire)
+                + " rolled under the pressure that its load needs from "
+                + when(under.from(), zone)
+                + " to "
+                + when(under.to(), zone)
+                + (Double.isNaN(under.meters())
+                    ? ""
+                    : ", " + units.format(new Distance(under.meters())))
+                + ": down to "
+                + shown(under.pascals())
+                + "."
+                + (Double.isNaN(under.foreseen())
+                    ? " That morning's forecast could not tell."
+                    : " That morning's forecast gave it a chance of "
+                        + units.format(new Ratio(under.foreseen()))
+                        + "."));
+        next.add(
+            "Have "
+                + name(tire)
+                + " looked at by a qualified technician: it carried more than its pressure allows.");
+      }
+    }
+
+    private static ZoneId zoneOf(TireReview tire) {
+      return tire.all().get(0).reading().time().time().getZone();
     }
 
     void lost(TireReview tire) {
@@ -159,7 +194,8 @@ public record ReviewLines(
       LossFit fit = tire.fit();
       LogEvent from = tire.cold().get(fit.from()).reading();
       LogEvent to = tire.cold().get(fit.to()).reading();
-      String amount = shown(tire.lost()) + " (± " + shown(NINETY * tire.lostSigma()) + ")";
+      String amount =
+          shown(tire.lost()) + " (± " + shown(Quantile.NINETY_WITHIN * tire.lostSigma()) + ")";
       String span = "between " + when(from) + " and " + when(to);
       if (fit.kind() == LossFit.Kind.STEADY) {
         heads.add(name(tire) + " leaks steadily, about " + shown(tire.perDay()) + " a day");
@@ -208,9 +244,9 @@ public record ReviewLines(
 
     private String floorBy(TireReview tire) {
       Instant by = tire.floorBy();
-      return by == null
+      return by == null || !tire.rolledUnder().isEmpty()
           ? ""
-          : " At that rate it meets the floor its load needs as early as "
+          : " At that rate it has too little for its load as early as "
               + when(by, tire.cold().get(0).reading().time().time().getZone())
               + ".";
     }
@@ -317,7 +353,7 @@ public record ReviewLines(
               + " reads "
               + shown(Math.abs(pair.pascals()))
               + " (± "
-              + shown(NINETY * pair.sigma())
+              + shown(Quantile.NINETY_WITHIN * pair.sigma())
               + ") above "
               + low
               + ", by "
@@ -424,10 +460,17 @@ public record ReviewLines(
       int count = tire.residuals().size();
       double spread = count == 0 || Double.isNaN(tire.fit().sigma()) ? 0 : tire.lostSigma();
       String off =
-          count < 2 ? "–" : sign(tire.residuals().get(count - 1)) + " ± " + shown(NINETY * spread);
+          count < 2
+              ? "–"
+              : sign(tire.residuals().get(count - 1))
+                  + " ± "
+                  + shown(Quantile.NINETY_WITHIN * spread);
       List<String> found = new ArrayList<>();
       if (tire.ranLow() != null) {
         found.add("ran low");
+      }
+      if (!tire.rolledUnder().isEmpty()) {
+        found.add("rolled with too little");
       }
       switch (tire.fit().kind()) {
         case TOO_FEW -> found.add("too few readings");

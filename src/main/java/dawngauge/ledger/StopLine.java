@@ -23,9 +23,10 @@ import org.jspecify.annotations.Nullable;
  * @param hose whether compressed air is to be had
  * @param mark the strongest of its tires
  * @param rows tires, those with the same figures together
- * @param chance highest chance of a tire to be under its floor from here to the next stop, and
- *     whose it is; empty where it is not known or there is none
+ * @param chance highest chance of a tire to have too little for its load from here to the next
+ *     stop, and whose it is; empty where it is not known or there is none
  * @param tasks what to do, strongest first
+ * @param routine gauging that is good habit for the whole rig here
  * @param loads what is taken on or set down
  * @param leg the leg ahead in one line; empty at the end and where no time is known
  * @param cautions what to heed on the leg
@@ -47,6 +48,7 @@ public record StopLine(
     List<TireRow> rows,
     String chance,
     List<Task> tasks,
+    List<String> routine,
     List<String> loads,
     String leg,
     List<String> cautions) {
@@ -122,6 +124,7 @@ public record StopLine(
         "",
         List.of(),
         List.of(),
+        List.of(),
         "",
         List.of());
   }
@@ -143,6 +146,7 @@ public record StopLine(
   public StopLine {
     rows = List.copyOf(rows);
     tasks = List.copyOf(tasks);
+    routine = List.copyOf(routine);
     loads = List.copyOf(loads);
     cautions = List.copyOf(cautions);
   }

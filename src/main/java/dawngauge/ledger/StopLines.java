@@ -6,6 +6,8 @@ import dawngauge.advice.OfferAdvice;
 import dawngauge.advice.Reason;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
+import dawngauge.forecast.LegLow;
+import dawngauge.forecast.LoadChance;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.StopForecast;
@@ -21,6 +23,7 @@ import dawngauge.quantity.Temperature;
 import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.rules.Limits;
+import dawngauge.rules.Quantile;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LoadChange;
@@ -39,9 +42,6 @@ import org.jspecify.annotations.Nullable;
 final class StopLines {
 
   private static final String NONE = "–";
-
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
 
   /** Lower chances are not told apart. */
   private static final double LEAST_CHANCE = 0.01;
@@ -88,30 +88,40 @@ final class StopLines {
         visit.passes() ? List.of() : rows(tires, last),
         visit.passes() || last ? "" : chance(tires),
         tasks(stop, tires),
+        stop.routine().stream().map(line -> line.in(units)).toList(),
         loads(stop),
         leg(forecast),
         stop.legCautions().stream().map(caution -> caution.in(units)).toList());
   }
 
-  /** The likeliest tire to be under its floor before the next stop. */
+  /** The likeliest tire to have too little for its load before the next stop. */
   private String chance(List<TireAdvice> tires) {
     double highest = -1;
     String whose = "";
+    int unknown = 0;
     for (TireAdvice tire : tires) {
-      double ahead = tire.tire().low() == null ? Double.NaN : tire.tire().low().chance();
-      for (double chance : new double[] {tire.tire().leavingChance(), ahead}) {
-        if (chance > highest) {
-          highest = chance;
-          whose = trip.rig().shortForm(tire.tire().fitted().position());
-        }
+      LegLow low = tire.tire().low();
+      double chance = -1;
+      for (LoadChance here :
+          low == null
+              ? List.of(tire.tire().leavingChance())
+              : List.of(tire.tire().leavingChance(), low.chance())) {
+        chance = here.asCertified() ? Math.max(0, chance) : Math.max(here.underFloor(), chance);
+      }
+      unknown += chance >= 0 ? 0 : 1;
+      if (chance > highest) {
+        highest = chance;
+        whose = trip.rig().shortForm(tire.tire().fitted().position());
       }
     }
+    String missing = unknown == 0 ? "" : "; not known for " + unknown;
     return highest < 0
         ? ""
-        : "chance of a tire under its floor before the next stop: "
+        : "chance that a load needs more before the next stop: "
             + (highest < LEAST_CHANCE
                 ? "under 1 %"
-                : "at most " + units.format(new Ratio(highest)) + ", " + whose);
+                : "at most " + units.format(new Ratio(highest)) + ", " + whose)
+            + missing;
   }
 
   private boolean moreStops(Itinerary.Visit visit) {
@@ -292,7 +302,7 @@ final class StopLines {
     if (Double.isNaN(moment.reading())) {
       return "";
     }
-    double spread = NINETY * moment.readingSigma();
+    double spread = Quantile.NINETY_WITHIN * moment.readingSigma();
     return pressure(moment.reading() - spread) + "–" + pressure(moment.reading() + spread);
   }
 
@@ -306,7 +316,8 @@ final class StopLines {
     for (Mark mark : List.of(Mark.HOLD, Mark.ADJUST, Mark.RECHECK, Mark.CLEAR)) {
       for (TireAdvice tire : tires) {
         for (Reason reason : tire.reasons()) {
-          if (reason.mark() == mark) {
+          boolean calmed = mark == Mark.CLEAR && tire.mark() == Mark.HOLD;
+          if (reason.mark() == mark && !calmed) {
             same.computeIfAbsent(new Key(mark, reason.text().in(units)), key -> new ArrayList<>())
                 .add(trip.rig().shortForm(tire.tire().fitted().position()));
           }

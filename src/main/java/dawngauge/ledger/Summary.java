@@ -122,7 +122,7 @@ final class Summary {
     Set<String> capacities = new LinkedHashSet<>();
     for (StopAdvice stop : advice.stops()) {
       for (TireAdvice tire : stop.tires()) {
-        loads.add(load(tire.tire().limits().load().axle().source()));
+        loads.add(load(tire.tire().limits().load().axle().basis()));
         capacities.add(capacity(tire.tire()));
       }
     }
@@ -136,19 +136,20 @@ final class Summary {
     }
     lines.add(
         "Warm readings: our own model, inferred from few published figures; expect them within"
-            + " their band in 9 of 10 cases if its spreads hold. Floor kept with "
+            + " their band in 9 of 10 cases if its spreads hold. Load carried with "
             + units.format(new Ratio(advice.forecast().options().confidence()))
             + " confidence at each judged point. Each adjustment above is taken as done in what"
             + " follows it.");
     return lines;
   }
 
-  private static String load(Loads.Source source) {
-    return switch (source) {
-      case WHEEL_SCALE, AXLE_SCALE, GROUP_SCALE -> "from scale tickets";
-      case GAWR -> "at GAWR where not weighed";
-      case UNKNOWN -> "not known where neither weighed nor rated";
-    };
+  private static String load(Loads.Basis basis) {
+    if (basis.weighed()) {
+      return "from scale tickets";
+    }
+    return basis == Loads.Basis.NOT_WEIGHED
+        ? "79 % of GAWR, give or take 11, where not weighed"
+        : "not known where neither weighed nor rated";
   }
 
   private static String capacity(TireAtStop tire) {

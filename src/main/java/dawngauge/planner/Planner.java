@@ -6,6 +6,7 @@ import dawngauge.advice.AdjustmentPlanner;
 import dawngauge.advice.Advice;
 import dawngauge.advice.Adviser;
 import dawngauge.advice.FigureNow;
+import dawngauge.advice.GoNoGo;
 import dawngauge.advice.PlanWishes;
 import dawngauge.advice.Reminder;
 import dawngauge.advice.Reminders;
@@ -239,9 +240,18 @@ public final class Planner {
     return Gazetteer.load().estimateAt(place);
   }
 
-  /** What is wrong with the rig before the trip, worst first. */
+  /** Whether the rig may go: what is wrong with it, worst first. */
   public List<Defect> fitness(Trip trip) {
-    return FitnessCheck.of(trip, new FitnessCheck.Options(settings.reserve().value()));
+    return plan(trip).fitness();
+  }
+
+  /** The same without a forecast: readings are judged as they stand. */
+  private List<Defect> fitnessAlone(Trip trip) {
+    return FitnessCheck.of(trip, fitnessOptions());
+  }
+
+  private FitnessCheck.Options fitnessOptions() {
+    return new FitnessCheck.Options(settings.reserve().value(), settings.confidence().value());
   }
 
   /** A trip as its file has it. */
@@ -278,7 +288,7 @@ public final class Planner {
     Outcome<Forecaster> forecaster = forecaster(trip, whatIf);
     Set<Problem> problems = new LinkedHashSet<>(forecaster.problems());
     if (!forecaster.hasValue()) {
-      return new PlannedTrip(trip, null, List.copyOf(problems));
+      return new PlannedTrip(trip, null, List.copyOf(problems), fitnessAlone(trip));
     }
     AdjustmentPlan followed =
         trip.plan().followed()
@@ -286,7 +296,8 @@ public final class Planner {
             : null;
     var advice = new Adviser(forecaster.get(), thresholds(), followed).advise();
     problems.addAll(advice.forecast().problems());
-    return new PlannedTrip(trip, advice, List.copyOf(problems));
+    List<Defect> fitness = GoNoGo.of(FitnessCheck.of(trip, fitnessOptions(), false), advice);
+    return new PlannedTrip(trip, advice, List.copyOf(problems), fitness);
   }
 
   /** Where the fewest adjustments of a trip lie, where some time on the way is known. */

@@ -160,8 +160,8 @@ public enum ProblemCode {
           + " counts as no higher; type the rows up to the rated pressure"),
   LABEL_POINT_NOT_USED(
       Severity.NOTE,
-      "the label's {1} at {2} does not fit tire \"{0}\", which may carry {3}; the label is left out"
-          + " of its estimate; check the label's figures and the sidewall"),
+      "the label's {1} at {2} is more than tire \"{0}\" (rated {3}) can carry there; it is left out"
+          + " of its estimate: check the entry, the label's figures and the sidewall"),
 
   // Fitting
   NO_TIRE_TYPE(
@@ -179,12 +179,18 @@ public enum ProblemCode {
   NO_READING(
       Severity.GAP,
       "no cold reading of this tire: nothing is forecast for it; gauge it cold and log the reading"),
+  READING_NOT_COLD(
+      Severity.NOTE,
+      "a reading of tire {0} is noted cold less than three hours after the rig rolled, by noted times:"
+          + " it counts as warm; correct its state or the times"),
   NO_LOAD(
       Severity.GAP,
       "{0} has neither a scale weight nor a GAWR: its load margin is unknown; weigh it or read the"
           + " label"),
   NOT_WEIGHED(
-      Severity.NOTE, "{0} was not weighed: judged at its GAWR; weigh the loaded rig axle by axle"),
+      Severity.NOTE,
+      "{0} was not weighed: its load is taken as 79 % of its GAWR, give or take 11, if no axle is over"
+          + " its GAWR; weigh the loaded rig axle by axle"),
   TARGET_NOT_USED(
       Severity.NOTE,
       "{0}: the chosen cold pressure {1} is not used: it needs the maker's rows, a scale weight, and"

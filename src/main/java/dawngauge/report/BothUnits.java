@@ -51,7 +51,7 @@ final class BothUnits {
     if (figure.equals("load")) {
       return QuantityKind.MASS;
     }
-    return List.of("margin", "chanceUnderFloor").contains(figure)
+    return List.of("margin", "chanceUnderFloor", "chanceNotShown").contains(figure)
         ? QuantityKind.RATIO
         : QuantityKind.GAUGE_PRESSURE;
   }

@@ -35,7 +35,10 @@ public final class CsvTable {
           "position",
           "tireId",
           "mark",
-          "byEstimate");
+          "byEstimate",
+          "loadBasis",
+          "capacityBasis",
+          "firm");
 
   private CsvTable() {}
 
@@ -102,7 +105,8 @@ public final class CsvTable {
           "publishedBuildUp",
           "load",
           "margin",
-          "chanceUnderFloor");
+          "chanceUnderFloor",
+          "chanceNotShown");
 
   private static List<String> cells(Trip trip, StopAdvice stop, TireAdvice tire) {
     Itinerary.Visit visit = stop.stop().visit();
@@ -126,6 +130,10 @@ public final class CsvTable {
     cells.add(tire.tire().fitted().tire().id());
     cells.add(tire.mark().word());
     cells.add(String.valueOf(tire.tire().limits().estimated()));
+    for (String words : TireFigures.words(tire.tire()).values()) {
+      cells.add(words == null ? "" : words);
+    }
+    cells.add(String.valueOf(TireFigures.firm(tire.tire())));
     Map<String, @Nullable Quantity> figures = TireFigures.of(tire);
     for (String figure : FIGURES) {
       Quantity quantity = figures.get(figure);

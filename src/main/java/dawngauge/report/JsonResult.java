@@ -12,6 +12,7 @@ import dawngauge.advice.Reason;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.explain.Phrase;
+import dawngauge.fitness.Defect;
 import dawngauge.ledger.Ledger;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.Elevation;
@@ -50,6 +51,7 @@ public final class JsonResult {
    * @param trip the trip
    * @param advice what was computed, or null where no time is known
    * @param problems what is missing or assumed
+   * @param fitness what is wrong with the rig, worst first
    * @param units units of the sentences in it
    * @param only the one position to write, or null for all
    */
@@ -57,9 +59,10 @@ public final class JsonResult {
       Trip trip,
       @Nullable Advice advice,
       List<Problem> problems,
+      List<Defect> fitness,
       UnitSystem units,
       @Nullable WheelPosition only) {
-    ObjectNode root = new JsonResult(trip, units, only).root(advice, problems);
+    ObjectNode root = new JsonResult(trip, units, only).root(advice, problems, fitness);
     try {
       return MAPPER.writeValueAsString(root) + "\n";
     } catch (JsonProcessingException e) {
@@ -67,12 +70,23 @@ public final class JsonResult {
     }
   }
 
-  private ObjectNode root(@Nullable Advice advice, List<Problem> problems) {
+  private ObjectNode root(@Nullable Advice advice, List<Problem> problems, List<Defect> fitness) {
     ObjectNode root = nodes.objectNode();
     root.put("format", "dawngauge forecast");
     root.put("version", 1);
     root.put("name", trip.name());
     root.put("mark", advice == null ? null : advice.mark().word());
+    ArrayNode findings = root.putArray("fitness");
+    for (Defect defect : fitness) {
+      findings
+          .addObject()
+          .put("severity", defect.severity().word())
+          .put("code", defect.code().name())
+          .put("where", defect.where())
+          .put("what", defect.what().in(units))
+          .put("toDo", defect.toDo().in(units))
+          .put("authority", defect.authority().text());
+    }
     ArrayNode stops = root.putArray("stops");
     if (advice != null) {
       advice.stops().forEach(stop -> stops.add(stop(stop)));
@@ -116,6 +130,8 @@ public final class JsonResult {
     Phrase given = advised.stop().airGiven();
     node.put("airGiven", given == null ? null : given.in(units));
     node.put("mark", advised.mark().word());
+    ArrayNode routine = node.putArray("routine");
+    advised.routine().forEach(line -> routine.add(line.in(units)));
     ArrayNode tires = node.putArray("tires");
     for (TireAdvice tire : advised.tires()) {
       if (only == null || tire.tire().fitted().position().equals(only)) {
@@ -145,6 +161,8 @@ public final class JsonResult {
     node.put("tireId", advised.tire().fitted().tire().id());
     node.put("mark", advised.mark().word());
     node.put("byEstimate", advised.tire().limits().estimated());
+    TireFigures.words(advised.tire()).forEach(node::put);
+    node.put("firm", TireFigures.firm(advised.tire()));
     TireFigures.of(advised).forEach((name, quantity) -> put(node, name, quantity));
     reasons(node, advised.reasons());
     return node;

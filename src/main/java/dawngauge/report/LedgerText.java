@@ -47,6 +47,9 @@ public final class LedgerText {
   private void head(Ledger ledger) {
     out.spread("", ledger.title(), ledger.when());
     out.wrapped("", ledger.summary());
+    for (String line : ledger.go()) {
+      out.wrapped("  ", line);
+    }
     out.line("");
     int widest = ledger.rig().stream().mapToInt(axle -> length(axle.positions())).max().orElse(0);
     for (AxleLine axle : ledger.rig()) {
@@ -99,6 +102,9 @@ public final class LedgerText {
     }
     for (StopLine.Task task : stop.tasks()) {
       out.wrapped(left("  " + task.mark().word(), INDENT), task.tires() + ": " + task.text());
+    }
+    for (String habit : stop.routine()) {
+      out.wrapped(left("  gauge", INDENT), habit);
     }
     if (!stop.leg().isEmpty()) {
       String rail = left("      │", INDENT);

@@ -29,44 +29,65 @@ final class SheetStop {
     this.pen = pen;
   }
 
-  /** A table of one cell, which is never cut by the end of a page where it fits on one. */
+  /** A table that is not cut by the end of a page where it fits on one, and never within a line. */
   PdfPTable of(StopLine stop) {
-    PdfPCell cell = new PdfPCell();
-    cell.setBorder(Rectangle.TOP);
-    cell.setBorderWidthTop(1.2f);
-    cell.setPadding(0);
-    cell.setPaddingTop(pen.size * 0.35f);
-    cell.setPaddingBottom(pen.size * 0.7f);
-    head(stop).forEach(cell::addElement);
+    PdfPTable table = new PdfPTable(1);
+    table.setWidthPercentage(100);
+    table.setKeepTogether(true);
+    table.setSplitRows(false);
+    PdfPCell top = row();
+    top.setBorder(Rectangle.TOP);
+    top.setBorderWidthTop(1.2f);
+    top.setPaddingTop(pen.size * 0.35f);
+    head(stop).forEach(top::addElement);
     if (!stop.rows().isEmpty()) {
-      cell.addElement(figures(stop));
+      top.addElement(figures(stop));
       if (!stop.chance().isEmpty()) {
-        cell.addElement(pen.paragraph(pen.plain(stop.chance())));
+        top.addElement(pen.paragraph(pen.plain(stop.chance())));
       }
-      cell.addElement(boxes(stop));
+    }
+    table.addCell(top);
+    if (!stop.rows().isEmpty()) {
+      PdfPCell read = row();
+      read.addElement(boxes(stop));
+      table.addCell(read);
     }
     for (StopLine.Task task : stop.tasks()) {
-      Paragraph line =
+      line(
+          table,
           pen.paragraph(
               pen.mark(task.mark()),
               pen.bold(" " + task.mark().word() + " " + task.tires() + ": "),
-              pen.plain(task.text()));
-      line.setIndentationLeft(pen.size * 1.2f);
-      line.setFirstLineIndent(-pen.size * 1.2f);
-      cell.addElement(line);
+              pen.plain(task.text())));
     }
+    for (String habit : stop.routine()) {
+      line(table, pen.paragraph(pen.bold("□ gauge "), pen.plain(habit)));
+    }
+    PdfPCell end = row();
+    end.setPaddingBottom(pen.size * 0.7f);
     if (!stop.leg().isEmpty()) {
       Paragraph leg = pen.paragraph(pen.bold("▼ "), pen.plain(stop.leg()));
       leg.setSpacingBefore(pen.size * 0.3f);
-      cell.addElement(leg);
-      stop.cautions().forEach(text -> cell.addElement(pen.paragraph(pen.bold("  " + text))));
+      end.addElement(leg);
+      stop.cautions().forEach(text -> end.addElement(pen.paragraph(pen.bold("  " + text))));
     }
-    PdfPTable table = new PdfPTable(1);
-    table.setWidthPercentage(100);
-    table.setSplitRows(true);
-    table.setSplitLate(true);
-    table.addCell(cell);
+    table.addCell(end);
     return table;
+  }
+
+  private void line(PdfPTable table, Paragraph line) {
+    line.setIndentationLeft(pen.size * 1.2f);
+    line.setFirstLineIndent(-pen.size * 1.2f);
+    PdfPCell cell = row();
+    cell.addElement(line);
+    table.addCell(cell);
+  }
+
+  private static PdfPCell row() {
+    PdfPCell cell = new PdfPCell();
+    cell.setBorder(Rectangle.NO_BORDER);
+    cell.setPadding(0);
+    return cell;
   }
 
   private List<Paragraph> head(StopLine stop) {

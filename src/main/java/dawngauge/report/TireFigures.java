@@ -2,14 +2,17 @@ package dawngauge.report;
 
 import dawngauge.advice.SetFigure;
 import dawngauge.advice.TireAdvice;
+import dawngauge.forecast.LoadChance;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Quantity;
 import dawngauge.quantity.Ratio;
+import dawngauge.tire.Capacity;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,14 +45,30 @@ final class TireFigures {
     double load = at.limits().load().kilograms();
     figures.put("load", Double.isNaN(load) ? null : new Mass(load));
     figures.put("margin", ratio(at.worstMargin()));
-    figures.put("chanceUnderFloor", ratio(chance(at)));
+    figures.put("chanceUnderFloor", ratio(chance(at, LoadChance::underFloor)));
+    figures.put("chanceNotShown", ratio(chance(at, LoadChance::notShown)));
     return figures;
   }
 
-  private static double chance(TireAtStop at) {
-    double here = at.leavingChance();
-    double ahead = at.low() == null ? Double.NaN : at.low().chance();
+  /** The larger of a chance when leaving and on the leg ahead; NaN if neither is known. */
+  private static double chance(TireAtStop at, ToDoubleFunction<LoadChance> which) {
+    double here = which.applyAsDouble(at.leavingChance());
+    double ahead = at.low() == null ? Double.NaN : which.applyAsDouble(at.low().chance());
     return Double.isNaN(here) ? ahead : Double.isNaN(ahead) ? here : Math.max(here, ahead);
+  }
+
+  /** Words about a tire that go to other programs, by name; null where not known. */
+  static Map<String, @Nullable String> words(TireAtStop at) {
+    Map<String, @Nullable String> words = new LinkedHashMap<>();
+    words.put("loadBasis", at.limits().load().axle().basis().word());
+    Capacity.Basis basis = at.limits().capacityBasis();
+    words.put("capacityBasis", basis == null ? null : basis.word());
+    return words;
+  }
+
+  /** Whether both chances say the same: rows or a scale would not change it. */
+  static boolean firm(TireAtStop at) {
+    return at.leavingChance().firm() && (at.low() == null || at.low().chance().firm());
   }
 
   private static @Nullable Quantity pressure(double pascals) {

@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param account from its first cold reading to its last, or null with fewer than two
  * @param letOutWarm air that was let out of it while it was warm
  * @param ranLow the reading by which it ran at or below 80 % of its recommended pressure, or null
+ * @param rolledUnder where it rolled with less than its load needs
  */
 public record TireReview(
     WheelPosition position,
@@ -43,7 +44,8 @@ public record TireReview(
     List<TireSetting> made,
     @Nullable PressureAccount account,
     List<TireSetting> letOutWarm,
-    @Nullable ReadingCheck ranLow) {
+    @Nullable RanLowReading ranLow,
+    List<RolledUnder> rolledUnder) {
 
   /** Copies the lists. */
   public TireReview {
@@ -52,6 +54,7 @@ public record TireReview(
     made = List.copyOf(made);
     residuals = List.copyOf(residuals);
     letOutWarm = List.copyOf(letOutWarm);
+    rolledUnder = List.copyOf(rolledUnder);
   }
 
   /** Whether its readings tell of a loss. */
@@ -63,6 +66,9 @@ public record TireReview(
 
   /** Whether nothing at all is wrong with it by its readings. */
   public boolean sound() {
-    return fit.kind() == LossFit.Kind.SOUND && letOutWarm.isEmpty() && ranLow == null;
+    return fit.kind() == LossFit.Kind.SOUND
+        && letOutWarm.isEmpty()
+        && ranLow == null
+        && rolledUnder.isEmpty();
   }
 }

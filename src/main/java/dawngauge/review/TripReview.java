@@ -1,5 +1,6 @@
 package dawngauge.review;
 
+import dawngauge.forecast.BareReading;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.ReadingCheck;
@@ -8,6 +9,7 @@ import dawngauge.forecast.TireSetting;
 import dawngauge.forecast.Track;
 import dawngauge.quantity.Median;
 import dawngauge.rules.Quantile;
+import dawngauge.rules.RanLow;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
@@ -61,17 +63,8 @@ public record TripReview(
    */
   private static final double FALSE_ALARMS = 0.007;
 
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
-
   /** Warmer than the air by this, in kelvin, a tire is warm; ours. */
   private static final double WARM = 2;
-
-  /** 29 CFR 1910.177(f)(2): run at 80 % or less of the recommended pressure. */
-  private static final double RAN_LOW = 0.8;
-
-  /** One-sided 90 %. */
-  private static final double ONE_SIDED = 1.2816;
 
   /** Two readings of a tire so near in time were of the same air in it. */
   private static final Duration TOGETHER = Duration.ofMinutes(30);
@@ -125,9 +118,11 @@ public record TripReview(
     Trip trip = forecaster.trip();
     Map<WheelPosition, Rows> all = new LinkedHashMap<>();
     for (WheelPosition position : trip.rig().positions()) {
-      forecaster.track(position).ifPresent(track -> all.put(position, new Rows(position, track)));
+      forecaster
+          .track(position)
+          .ifPresent(track -> all.put(position, new Rows(forecaster, position, track)));
     }
-    all.values().removeIf(rows -> rows.readings.isEmpty());
+    all.values().removeIf(rows -> rows.readings.isEmpty() && !rows.readBare());
     List<Slip> slips =
         Slips.takeOut(
             all.values().stream()
@@ -267,6 +262,7 @@ public record TripReview(
 
   /** What was read of the tire that stood last at a position. */
   private static final class Rows {
+    private final Forecaster forecaster;
     private final WheelPosition position;
     private final Track track;
     private final List<ReadingCheck> readings = new ArrayList<>();
@@ -281,7 +277,8 @@ public record TripReview(
 
     private String tire = "";
 
-    Rows(WheelPosition position, Track track) {
+    Rows(Forecaster forecaster, WheelPosition position, Track track) {
+      this.forecaster = forecaster;
       this.position = position;
       this.track = track;
       this.made = track.made();
@@ -307,6 +304,11 @@ public record TripReview(
       }
       double start = lostAt.isEmpty() ? 0 : lostAt.values().iterator().next();
       lostAt.replaceAll((visit, lost) -> lost - start);
+    }
+
+    /** Whether it was read where the air was not known. */
+    private boolean readBare() {
+      return track.stops().stream().anyMatch(at -> !at.bare().isEmpty());
     }
 
     private boolean wasReadAfter(Slip slip) {
@@ -387,7 +389,8 @@ public record TripReview(
       }
       boolean losing = fit.kind() != LossFit.Kind.SOUND && fit.kind() != LossFit.Kind.TOO_FEW;
       double perDay = losing ? fit.perDay() * absolute : 0;
-      double fast = losing ? (fit.perDay() + NINETY * fit.perDaySigma()) * absolute : 0;
+      double fast =
+          losing ? (fit.perDay() + Quantile.NINETY_WITHIN * fit.perDaySigma()) * absolute : 0;
       return new TireReview(
           position,
           tire,
@@ -403,7 +406,8 @@ public record TripReview(
           made,
           count < 2 ? null : PressureAccount.of(rounds.get(0), rounds.get(count - 1), made),
           made.stream().filter(Rows::isLetOutWarm).toList(),
-          ranLow());
+          ranLow(),
+          RolledUnder.of(forecaster, position, track));
     }
 
     private static boolean isLetOutWarm(TireSetting setting) {
@@ -427,17 +431,20 @@ public record TripReview(
       return null;
     }
 
-    private @Nullable ReadingCheck ranLow() {
+    /** The first reading by which it ran low, by the rule that the forecast goes by too. */
+    private @Nullable RanLowReading ranLow() {
       for (TireAtStop at : track.stops()) {
-        double label = at.fitted().labelPascals();
+        double reference = at.limits().reference();
         for (ReadingCheck check : at.readings()) {
-          boolean plain = check.reading().state() == ReadingState.COLD;
-          double edge = check.coldEquivalent() - (plain ? 0 : ONE_SIDED * check.coldSigma());
           if (check.rolledSinceSound()
-              && !check.first()
               && !notOfThisTire.contains(check)
-              && edge <= RAN_LOW * label) {
-            return check;
+              && check.ranLow(reference) == RanLow.LIKELY) {
+            return new RanLowReading(check.reading(), check.coldEquivalent());
+          }
+        }
+        for (BareReading bare : at.bare()) {
+          if (bare.rolledSinceSound() && bare.ranLow(reference) == RanLow.LIKELY) {
+            return new RanLowReading(bare.reading(), bare.pascals());
           }
         }
       }

@@ -6,6 +6,7 @@ import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
+import dawngauge.quantity.Unit;
 import dawngauge.tire.Capacity;
 import dawngauge.tire.CertifiedPoint;
 import dawngauge.tire.Fitment;
@@ -19,7 +20,9 @@ import dawngauge.trip.Tire;
 import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,6 +31,12 @@ import org.jspecify.annotations.Nullable;
  * kilogram; NaN where a figure is missing.
  */
 public final class FittedTire {
+
+  /** 49 CFR 571.110 S2: vehicles with a GVWR of 4,536 kg (10,000 lb) or less. */
+  private static final double LIGHT_VEHICLE = Mass.of(4536, Unit.KILOGRAM).kilograms();
+
+  /** Forgives rows and ratings rounded to whole units. */
+  private static final double WHOLE_UNITS = 0.01;
 
   private final WheelPosition position;
   private final Tire tire;
@@ -38,6 +47,7 @@ public final class FittedTire {
   private final @Nullable LabelFitment label;
   private final boolean labelSpeaks;
   private final List<Problem> problems = new ArrayList<>();
+  private final List<Problem> gaps = new ArrayList<>();
 
   /** A tire of a rig at a position. */
   public FittedTire(Rig rig, WheelPosition position, Tire tire) {
@@ -68,22 +78,58 @@ public final class FittedTire {
   private @Nullable Capacity findCapacity() {
     if (spec == null) {
       problems.add(Problem.of(ProblemCode.NO_TIRE_TYPE, position.words(), tire.id()));
+      gaps.add(Problem.of(ProblemCode.NO_TIRE_TYPE, "", tire.id()));
       return null;
     }
     Fitment fitment = new Fitment(axle.dual(), vehicle.kind() != Vehicle.Kind.CAR);
     Outcome<Capacity> outcome = Capacity.of(spec, fitment, certifiedPoint());
     for (Problem problem : outcome.problems()) {
+      gaps.add(problem);
       problems.add(problem.at(position.words()));
     }
     return outcome.valueOrNull();
   }
 
-  /** The label as a second certified point (49 CFR 571.120 S5.3.1), where it is of these tires. */
+  /** The label as a second certified point, where it is of these tires. */
   private @Nullable CertifiedPoint certifiedPoint() {
-    double share = gawrShare();
-    return label == null || !labelSpeaks || Double.isNaN(share)
+    double share = certifiedKilograms();
+    return label == null || Double.isNaN(share)
         ? null
         : new CertifiedPoint(label.coldPressure().value(), new Mass(share));
+  }
+
+  /**
+   * The load for which the label's pressure is certified; NaN where the label is of another tire or
+   * the axle has no rating. For a GVWR over 10,000 lb the tire's share of the GAWR (49 CFR 571.120
+   * S5.3.1); at or under that the least of it and the axle's part of the GVWR (49 CFR 571.110
+   * S4.3.4(c)), the hitch's share not taken off.
+   */
+  public double certifiedKilograms() {
+    if (!labelSpeaks) {
+      return Double.NaN;
+    }
+    double share = gawrShare();
+    Entered<Mass> gvwr = vehicle.gvwr();
+    double all = 0;
+    for (Axle each : vehicle.axles()) {
+      all += each.gawr() == null ? Double.NaN : each.gawr().value().kilograms();
+    }
+    if (gvwr == null || Double.isNaN(all) || gvwr.value().kilograms() > LIGHT_VEHICLE) {
+      return share;
+    }
+    return Math.min(share, share * gvwr.value().kilograms() / all);
+  }
+
+  /**
+   * Whether a tire at the label's pressure carries as certified: the label speaks for it, and rows,
+   * where typed, give its share at that pressure.
+   */
+  boolean carriesAsCertified() {
+    double share = certifiedKilograms();
+    Capacity known = capacity;
+    return known != null
+        && !Double.isNaN(share)
+        && known.likelyKilogramsAt(labelPascals()) >= share * (1 - WHOLE_UNITS);
   }
 
   private static String described(
@@ -128,6 +174,11 @@ public final class FittedTire {
     return List.copyOf(problems);
   }
 
+  /** What is missing or assumed about its capacity, without its place. */
+  public List<Problem> gaps() {
+    return List.copyOf(gaps);
+  }
+
   /** Cold pressure on the certification label; NaN without a label. */
   public double labelPascals() {
     return label == null ? Double.NaN : label.coldPressure().value().pascals();
@@ -144,17 +195,33 @@ public final class FittedTire {
     return gawr == null ? Double.NaN : gawr.value().kilograms() / 2 / axle.tiresPerSide();
   }
 
-  /** Pressure that no figure to set may exceed; NaN where no limit is known. */
-  public double ceilingPascals() {
-    double ceiling = sidewallPascals();
-    ceiling = lower(ceiling, axle.wheelMaxPressure());
-    ceiling = lower(ceiling, axle.valveMaxPressure());
-    boolean rimUnknown = axle.wheelMaxPressure() == null || axle.valveMaxPressure() == null;
-    if (label != null && !labelSpeaks && rimUnknown) {
-      // The wheel may be rated for the label's tire only.
-      ceiling = lower(ceiling, label.coldPressure());
+  /**
+   * A cold pressure that something may not exceed.
+   *
+   * @param whose in words
+   * @param pressure the limit
+   */
+  public record PressureLimit(String whose, GaugePressure pressure) {}
+
+  /** Every cold pressure that may not be exceeded here, as far as known. */
+  public List<PressureLimit> pressureLimits() {
+    List<PressureLimit> limits = new ArrayList<>();
+    GaugePressure sidewall = spec == null ? null : spec.sidewallLimit();
+    if (sidewall != null) {
+      limits.add(new PressureLimit("the tire's sidewall limit", sidewall));
     }
-    return ceiling;
+    Entered<GaugePressure> wheel = axle.wheelMaxPressure();
+    if (wheel != null) {
+      limits.add(new PressureLimit("the wheel's limit", wheel.value()));
+    }
+    Entered<GaugePressure> valve = axle.valveMaxPressure();
+    if (valve != null) {
+      limits.add(new PressureLimit("the valve's limit", valve.value()));
+    }
+    if (rimMayBeForOtherTire() && label != null) {
+      limits.add(new PressureLimit("the label's pressure", label.coldPressure().value()));
+    }
+    return limits;
   }
 
   /** Highest cold pressure on the sidewall; NaN if not typed. */
@@ -163,12 +230,53 @@ public final class FittedTire {
     return limit == null ? Double.NaN : limit.pascals();
   }
 
-  private static double lower(double limit, @Nullable Entered<GaugePressure> other) {
-    if (other == null) {
-      return limit;
-    }
-    double pascals = other.value().pascals();
-    return Double.isNaN(limit) ? pascals : Math.min(limit, pascals);
+  /** The lowest of them; empty where none is known. */
+  public Optional<PressureLimit> lowestLimit() {
+    return pressureLimits().stream().min(Comparator.comparing(PressureLimit::pressure));
+  }
+
+  /** Pressure that no figure to set may exceed; NaN where no limit is known. */
+  public double ceilingPascals() {
+    return lowestLimit().map(limit -> limit.pressure().pascals()).orElse(Double.NaN);
+  }
+
+  /** Lowest limit of wheel and valve, which allow no band; infinite where neither is known. */
+  public double rimPascals() {
+    Entered<GaugePressure> wheel = axle.wheelMaxPressure();
+    Entered<GaugePressure> valve = axle.valveMaxPressure();
+    return Math.min(
+        wheel == null ? Double.POSITIVE_INFINITY : wheel.value().pascals(),
+        valve == null ? Double.POSITIVE_INFINITY : valve.value().pascals());
+  }
+
+  /**
+   * Whether the label is of another tire and a limit of wheel or valve is missing: the wheel may be
+   * rated for the label's tire only.
+   */
+  public boolean rimMayBeForOtherTire() {
+    return label != null
+        && !labelSpeaks
+        && (axle.wheelMaxPressure() == null || axle.valveMaxPressure() == null);
+  }
+
+  /** The line of the label that speaks for it, else the first line, else null. */
+  public @Nullable LabelFitment label() {
+    return label;
+  }
+
+  /** The size as typed, else the name of the kind of tire. */
+  public String sizeWords() {
+    return spec == null ? tire.type() : spec.size() == null ? spec.name() : spec.size();
+  }
+
+  /** Whether it is on a trailer. */
+  public boolean onTrailer() {
+    return vehicle.kind() == Vehicle.Kind.TRAILER;
+  }
+
+  /** Whether it is on the front axle of a truck, where 49 CFR 393.75(b) asks for more tread. */
+  public boolean steers() {
+    return vehicle.kind() == Vehicle.Kind.TRUCK && position.axle().number() == 1;
   }
 
   /** Rated load when fitted alone, which scales the warm-up; NaN if not known. */

@@ -61,26 +61,12 @@ public final class LegLimits {
 
   /** All tires of an axle get one aim, that of the most loaded. */
   private static Limits common(int visit, Limits mine, List<List<Limits>> mates) {
-    double aim = mine.aim();
-    Limits.AimFrom from = mine.aimFrom();
+    Limits common = mine;
     for (List<Limits> mate : mates) {
       Limits theirs = mate.get(visit);
-      if (theirs.aim() > aim && theirs.aim() <= mine.ceiling()) {
-        aim = theirs.aim();
-        from = theirs.aimFrom();
-      }
+      common = common.aimingAt(theirs.aim(), theirs.aimFrom());
     }
-    return aim == mine.aim()
-        ? mine
-        : new Limits(
-            mine.load(),
-            mine.floor(),
-            aim,
-            mine.ceiling(),
-            from,
-            mine.estimated(),
-            mine.overloaded(),
-            mine.speed());
+    return common;
   }
 
   private List<Limits> own(FittedTire tire) {
@@ -98,7 +84,13 @@ public final class LegLimits {
               : drives.get(Math.min(visit, drives.size() - 1)).topMetersPerSecond();
       boolean same = top == topBefore && loads.asBefore(visit);
       all.add(
-          same ? all.get(visit - 1) : finder.find(tire, loads.tire(visit, tire.position()), top));
+          same
+              ? all.get(visit - 1)
+              : finder.find(
+                  tire,
+                  loads.tire(visit, tire.position()),
+                  loads.even(visit, tire.position()),
+                  top));
       topBefore = top;
     }
     return all;

@@ -22,16 +22,33 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What each tire carries when the rig leaves each stop. From the best source there is: wheel scale,
- * axle weighed alone, axle group weighed together, else the axle's rating.
+ * What each tire carries when the rig leaves each stop: the likely load with its spread, and the
+ * heaviest that the weighing leaves open. From the best source there is: wheel scale, axle weighed
+ * alone, axle group weighed together, else the axle's rating. The latest ticket counts.
  */
 public final class Loads {
 
-  /** Side share judged where sides were not weighed; inferred, on the unsafe side of even. */
-  public static final double UNWEIGHED_SIDE_SHARE = 0.525;
+  /** One side carries so much of an axle at most where sides were not weighed (2 σ); inferred. */
+  public static final double HEAVIEST_SIDE = 0.525;
 
-  /** Axles of a group may share unequally: judged so much above an equal share; inferred. */
-  public static final double GROUP_ALLOWANCE = 1.10;
+  /** One axle of a group weighed together is so much over an equal share at most; inferred. */
+  public static final double HEAVIEST_OF_GROUP = 1.10;
+
+  /** Spread of a side's part, as part of its load: 1.25 points of the axle; inferred. */
+  private static final double SIDE_SIGMA = 0.025;
+
+  /** Spread of an axle's part of a group, as part of its load; inferred. */
+  private static final double GROUP_SIGMA = 0.05;
+
+  /** Spread of a scale's weight, part of it; ours, no source. */
+  private static final double SCALE_SIGMA = 0.01;
+
+  /**
+   * An axle that was not weighed: middle and spread, parts of its GAWR at its fullest; inferred.
+   */
+  private static final double UNWEIGHED_MIDDLE = 0.80;
+
+  private static final double UNWEIGHED_SIGMA = 0.12;
 
   private static final Map<LoadChange.Source, Double> CHANGE_SIGMA =
       Map.of(
@@ -39,62 +56,108 @@ public final class Loads {
           LoadChange.Source.TYPICAL, 0.08,
           LoadChange.Source.GUESSED, 0.15);
 
-  /** Spread of a scale's weight, part of it; ours, no source. */
-  private static final double SCALE_SIGMA = 0.01;
-
   /** How an axle's load is known, best first. */
-  public enum Source {
+  public enum Basis {
     /** Each side weighed. */
-    WHEEL_SCALE("wheel scale"),
+    WHEEL("wheel", "each side weighed"),
     /** Axle weighed alone. */
-    AXLE_SCALE("axle scale"),
-    /** Axles weighed together, shared equally, judged 10 % above. */
-    GROUP_SCALE("axles weighed together, judged at an equal share + 10 %"),
-    /** Not weighed: judged at the axle's rating. */
-    GAWR("judged at GAWR, not weighed"),
+    AXLE("axle", "weighed alone"),
+    /** Axles weighed together, shared equally. */
+    GROUP("group", "weighed together with others"),
+    /** Not weighed: taken from the axle's rating. */
+    NOT_WEIGHED("not weighed", "not weighed"),
     /** Neither weighed nor rated. */
-    UNKNOWN("no weight and no GAWR");
+    UNKNOWN("not known", "no weight and no GAWR");
 
+    private final String word;
     private final String words;
 
-    Source(String words) {
+    Basis(String word, String words) {
+      this.word = word;
       this.words = words;
+    }
+
+    /** Its name in machine output. */
+    public String word() {
+      return word;
     }
 
     /** As shown beside the figure. */
     public String words() {
       return words;
     }
+
+    /** Whether a scale tells. */
+    public boolean weighed() {
+      return this == WHEEL || this == AXLE || this == GROUP;
+    }
   }
 
   /**
    * Load of an axle when leaving a stop.
    *
-   * @param kilograms load of the axle as judged (group allowance included); NaN if unknown
-   * @param likelyKilograms load without the allowance
-   * @param sigma one standard deviation, kilograms
-   * @param source how it is known
+   * @param spread what it may be, kilograms
+   * @param heaviest the heaviest that the weighing leaves open, kilograms; NaN if unknown
+   * @param basis how it is known
    */
-  public record AxleLoad(double kilograms, double likelyKilograms, double sigma, Source source) {}
+  public record AxleLoad(LoadSpread spread, double heaviest, Basis basis) {
+    /** The likely load; NaN if not known. */
+    public double kilograms() {
+      return spread.mean();
+    }
+  }
 
   /**
    * Load of a tire when leaving a stop.
    *
-   * @param kilograms as judged; NaN if unknown
-   * @param sigma one standard deviation, kilograms
+   * @param spread what it may be, kilograms
+   * @param heaviest the heaviest that the weighing leaves open, kilograms; NaN if unknown
    * @param side part of the axle's load on this side
    * @param sideKnown whether that part was weighed or typed
    * @param axle the axle's load
    */
   public record TireLoad(
-      double kilograms, double sigma, double side, boolean sideKnown, AxleLoad axle) {}
+      LoadSpread spread, double heaviest, double side, boolean sideKnown, AxleLoad axle) {
+    /** The likely load; NaN if not known. */
+    public double kilograms() {
+      return spread.mean();
+    }
 
-  private record Weighed(double kilograms, double allowance, Source source) {}
+    /** One standard deviation of the likely load. */
+    public double sigma() {
+      return spread.sigma();
+    }
+
+    /** The same where the tire carries more or less than an even part of its side. */
+    TireLoad times(double part) {
+      return new TireLoad(spread.times(part), heaviest * part, side, sideKnown, axle);
+    }
+
+    /** The same where it carries for another. */
+    private TireLoad and(TireLoad other) {
+      return new TireLoad(
+          spread.plus(other.spread), heaviest + other.heaviest, side, sideKnown, axle);
+    }
+  }
+
+  private record Weighed(double kilograms, Basis basis) {}
 
   private final Rig rig;
   private final List<Map<AxleRef, AxleLoad>> byStop = new ArrayList<>();
   private final BitSet changed = new BitSet();
   private final Map<AxleRef, Double> leftShares = new HashMap<>();
+  private final FlatTires flats;
+
+  /** What came on and off until a stop is left. */
+  private record Changes(Map<AxleRef, Double> added, Map<AxleRef, Double> variance) {
+    double added(AxleRef ref) {
+      return added.getOrDefault(ref, 0.0);
+    }
+
+    double variance(AxleRef ref) {
+      return variance.getOrDefault(ref, 0.0);
+    }
+  }
 
   /**
    * Loads along a trip.
@@ -105,37 +168,73 @@ public final class Loads {
    */
   public Loads(Trip trip, @Nullable LoadChange offer, double part) {
     rig = trip.rig();
+    flats = new FlatTires(trip);
     Map<AxleRef, Weighed> base = new HashMap<>();
     for (AxleRef ref : axles()) {
       base.put(ref, weigh(ref));
     }
-    Map<AxleRef, Double> added = new HashMap<>();
-    Map<AxleRef, Double> variance = new HashMap<>();
-    for (Stop stop : trip.route().stops()) {
-      boolean changes = byStop.isEmpty();
-      for (LoadChange change : stop.loadChanges()) {
-        if (!change.offered()) {
-          add(change, 1, added, variance);
-          changes = true;
-        } else if (change.equals(offer)) {
-          add(change, part, added, variance);
-          changes = true;
-        }
-      }
-      changed.set(byStop.size(), changes);
-      byStop.add(changes ? now(base, added, variance) : byStop.get(byStop.size() - 1));
+    List<Changes> changes = changes(trip, offer, part);
+    Map<AxleRef, Double> fullest = new HashMap<>();
+    for (Changes some : changes) {
+      base.keySet().forEach(ref -> fullest.merge(ref, some.added(ref), Math::max));
+    }
+    for (int stop = 0; stop < changes.size(); stop++) {
+      byStop.add(changed.get(stop) ? now(base, changes.get(stop), fullest) : byStop.get(stop - 1));
     }
   }
 
+  private List<Changes> changes(Trip trip, @Nullable LoadChange offer, double part) {
+    List<Changes> all = new ArrayList<>();
+    Map<AxleRef, Double> added = new HashMap<>();
+    Map<AxleRef, Double> variance = new HashMap<>();
+    for (Stop stop : trip.route().stops()) {
+      boolean changes = all.isEmpty();
+      for (LoadChange change : stop.loadChanges()) {
+        if (!change.offered() || change.equals(offer)) {
+          add(change, change.offered() ? part : 1, added, variance);
+          changes = true;
+        }
+      }
+      changed.set(all.size(), changes);
+      all.add(
+          changes ? new Changes(Map.copyOf(added), Map.copyOf(variance)) : all.get(all.size() - 1));
+    }
+    return all;
+  }
+
   private static Map<AxleRef, AxleLoad> now(
-      Map<AxleRef, Weighed> base, Map<AxleRef, Double> added, Map<AxleRef, Double> variance) {
+      Map<AxleRef, Weighed> base, Changes changes, Map<AxleRef, Double> fullest) {
     Map<AxleRef, AxleLoad> loads = new HashMap<>();
     base.forEach(
         (ref, weighed) ->
             loads.put(
                 ref,
-                axleLoad(weighed, added.getOrDefault(ref, 0.0), variance.getOrDefault(ref, 0.0))));
+                weighed.basis.weighed()
+                    ? weighed(weighed, changes.added(ref), changes.variance(ref))
+                    : unweighed(
+                        weighed,
+                        changes.added(ref) - fullest.getOrDefault(ref, 0.0),
+                        changes.variance(ref))));
     return loads;
+  }
+
+  private static AxleLoad weighed(Weighed weighed, double added, double variance) {
+    boolean group = weighed.basis == Basis.GROUP;
+    double likely = Math.max(0, weighed.kilograms + added);
+    double share = group ? GROUP_SIGMA * likely : 0;
+    double scale = SCALE_SIGMA * weighed.kilograms;
+    double sigma = Math.sqrt(share * share + scale * scale + variance);
+    return new AxleLoad(
+        LoadSpread.about(likely, sigma), likely * (group ? HEAVIEST_OF_GROUP : 1), weighed.basis);
+  }
+
+  /** By its rating, if any, which it reaches at the fullest point of the trip at the most. */
+  private static AxleLoad unweighed(Weighed weighed, double underFullest, double variance) {
+    double gawr = weighed.kilograms;
+    double most = Math.max(0, gawr + underFullest);
+    double middle = Math.max(0, UNWEIGHED_MIDDLE * gawr + underFullest);
+    double sigma = Math.hypot(UNWEIGHED_SIGMA * gawr, Math.sqrt(variance));
+    return new AxleLoad(new LoadSpread(middle, sigma, most), most, weighed.basis);
   }
 
   /** Whether the rig leaves a stop loaded as it left the one before. */
@@ -152,24 +251,33 @@ public final class Loads {
     return load;
   }
 
-  /** Load of the tire at a position on leaving the stop with an index. */
+  /**
+   * Load of the tire at a position on leaving the stop with an index, an even part of its side;
+   * what a flat tire beside it no longer carries is on it too.
+   */
   public TireLoad tire(int stop, WheelPosition position) {
+    TireLoad own = even(stop, position);
+    for (WheelPosition flat : flats.leftTo(position)) {
+      own = own.and(even(stop, flat));
+    }
+    return own;
+  }
+
+  /** The same with every tire of the axle taken as carrying its even part. */
+  public TireLoad even(int stop, WheelPosition position) {
     AxleLoad load = axle(stop, position.axle());
     Axle axle = rig.axle(position.axle()).orElseThrow();
     Double left = leftShares.get(position.axle());
-    double side = left == null ? UNWEIGHED_SIDE_SHARE : position.slot().isLeft() ? left : 1 - left;
+    double side = left == null ? 0.5 : position.slot().isLeft() ? left : 1 - left;
     double part = side / axle.tiresPerSide();
-    return new TireLoad(load.kilograms * part, load.sigma * part, side, left != null, load);
-  }
-
-  private static AxleLoad axleLoad(Weighed weighed, double added, double variance) {
-    if (weighed.source == Source.GAWR || weighed.source == Source.UNKNOWN) {
-      return new AxleLoad(weighed.kilograms, weighed.kilograms, 0, weighed.source);
+    if (left != null || !load.basis.weighed()) {
+      return new TireLoad(load.spread.times(part), load.heaviest * part, side, left != null, load);
     }
-    double likely = Math.max(0, weighed.kilograms + added);
-    double scale = SCALE_SIGMA * weighed.kilograms;
-    return new AxleLoad(
-        likely * weighed.allowance, likely, Math.sqrt(scale * scale + variance), weighed.source);
+    double sides = SIDE_SIGMA * load.spread.middle();
+    LoadSpread spread =
+        LoadSpread.about(load.spread.middle(), Math.hypot(load.spread.deviation(), sides));
+    double heaviest = load.heaviest * HEAVIEST_SIDE / axle.tiresPerSide();
+    return new TireLoad(spread.times(part), heaviest, side, false, load);
   }
 
   private List<AxleRef> axles() {
@@ -198,8 +306,8 @@ public final class Loads {
     }
     Entered<Mass> gawr = axle.gawr();
     return gawr == null
-        ? new Weighed(Double.NaN, 1, Source.UNKNOWN)
-        : new Weighed(gawr.value().kilograms(), 1, Source.GAWR);
+        ? new Weighed(Double.NaN, Basis.UNKNOWN)
+        : new Weighed(gawr.value().kilograms(), Basis.NOT_WEIGHED);
   }
 
   private @Nullable Weighed byWheels(ScaleTicket ticket, AxleRef ref) {
@@ -217,7 +325,7 @@ public final class Loads {
       return null;
     }
     leftShares.put(ref, left / both);
-    return new Weighed(both + (ticket.hitched() ? 0 : hitchPart(ref)), 1, Source.WHEEL_SCALE);
+    return new Weighed(both + (ticket.hitched() ? 0 : hitchPart(ref)), Basis.WHEEL);
   }
 
   /** The platform that weighed an axle with the fewest others on it. */
@@ -231,8 +339,7 @@ public final class Loads {
               double share = platform.weight().value().kilograms() / axles;
               return new Weighed(
                   share + (ticket.hitched() ? 0 : hitchPart(ref)),
-                  axles == 1 ? 1 : GROUP_ALLOWANCE,
-                  axles == 1 ? Source.AXLE_SCALE : Source.GROUP_SCALE);
+                  axles == 1 ? Basis.AXLE : Basis.GROUP);
             })
         .orElse(null);
   }

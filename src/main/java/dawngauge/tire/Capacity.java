@@ -15,33 +15,59 @@ import org.jspecify.annotations.Nullable;
  * fitted. Loads in kilogram, pressures in pascal above the air around; no correction for height, as
  * makers' tables have none.
  *
- * <p>With the maker's rows: straight between the rows, flat above the last, no figure below the
- * first. Without: the most cautious published form, the straight line through the rated pair (Tire
- * Society paper, 2009), raised by the certification label where that vouches for more; no figure
- * below 60 % of the rated pressure unless the label's own pressure is lower. Never above the rated
- * load. Heat of running and speed are not in it ({@link TrailerSpeedRule}).
+ * <p>Two curves. The <em>cautious</em> one is what is shown: the maker's rows as typed, straight
+ * between them and from nothing to the first; without rows the upper concave hull of nothing, the
+ * certification label's point and the rated pair, the most cautious published form (Tire Society
+ * paper, 2009) raised by what the label vouches for. The <em>likely</em> one is the larger of that
+ * and load ∝ pressure^n from the label's point and the rated pair, n of the tire's class; with rows
+ * it is the rows. A chord proves that a tire carries, never that it does not: so a tire is told to
+ * be overloaded by the likely curve, and sound by the cautious one. Never above the rated load.
+ * Heat of running and speed are not in it ({@link TrailerSpeedRule}).
  */
 public final class Capacity {
-
-  /** Nothing is estimated below this part of the rated pressure; this project's choice. */
-  static final double LEAST_PART = 0.6;
 
   /** Forgives figures that were rounded to whole units on sidewall, label and table. */
   private static final double WHOLE_UNITS = 0.01;
 
-  /** Forgives the rounding of unit conversions, relative. */
-  private static final double ROUNDING = 1e-9;
+  /** A label over the likely figure of its class by more than this is a slip; inferred. */
+  private static final double LABEL_OVER = 0.05;
+
+  /** What a capacity rests on. */
+  public enum Basis {
+    /** The maker's rows. */
+    ROWS("rows"),
+    /** The sidewall's rated pair and the certification label. */
+    LABEL("label"),
+    /** The sidewall's rated pair alone. */
+    SIDEWALL("sidewall");
+
+    private final String word;
+
+    Basis(String word) {
+      this.word = word;
+    }
+
+    /** Its word in machine output. */
+    public String word() {
+      return word;
+    }
+  }
 
   private final Rating rating;
   private final LoadCurve curve;
-  private final boolean fromRows;
+  private final Basis basis;
+  private final @Nullable CertifiedPoint label;
   private final TireSpec spec;
+  private final double exponent;
 
-  private Capacity(Rating rating, LoadCurve curve, boolean fromRows, TireSpec spec) {
+  private Capacity(
+      Rating rating, LoadCurve curve, Basis basis, @Nullable CertifiedPoint label, TireSpec spec) {
     this.rating = rating;
     this.curve = curve;
-    this.fromRows = fromRows;
+    this.basis = basis;
+    this.label = label;
     this.spec = spec;
+    this.exponent = LoadExponent.of(spec).value();
   }
 
   /**
@@ -68,10 +94,9 @@ public final class Capacity {
             : LoadCurve.ofRows(table, fitment.dual(), rating.divisor(), rating.load().kilograms());
     if (table != null && rows != null) {
       noteEarlyEnd(spec, table, rating, notes);
-      return Outcome.of(new Capacity(rating, rows, true, spec), notes);
+      return Outcome.of(new Capacity(rating, rows, Basis.ROWS, null, spec), notes);
     }
-    double least = LEAST_PART * rating.pressure().pascals();
-    CertifiedPoint point = label != null && fits(label, rating) ? label : null;
+    CertifiedPoint point = label != null && fits(label, rating, spec) ? label : null;
     if (label != null && point == null) {
       notes.add(
           Problem.of(
@@ -82,14 +107,24 @@ public final class Capacity {
               Figures.both(label.coldPressure()),
               Figures.both(rating.load())));
     }
+    Basis basis = point != null && LoadCurve.raises(rating, point) ? Basis.LABEL : Basis.SIDEWALL;
     return Outcome.of(
-        new Capacity(rating, LoadCurve.estimated(rating, least, point), false, spec), notes);
+        new Capacity(
+            rating,
+            LoadCurve.certified(rating, point),
+            basis,
+            basis == Basis.LABEL ? point : null,
+            spec),
+        notes);
   }
 
-  private static boolean fits(CertifiedPoint label, Rating rating) {
-    return label.coldPressure().pascals() > 0
+  /** Whether a label's point is not over what its class likely carries at that pressure. */
+  private static boolean fits(CertifiedPoint label, Rating rating, TireSpec spec) {
+    double part = Math.min(1, label.coldPressure().pascals() / rating.pressure().pascals());
+    double likely = rating.load().kilograms() * Math.pow(part, LoadExponent.of(spec).value());
+    return part > 0
         && label.load().kilograms() > 0
-        && label.load().kilograms() <= rating.load().kilograms() * (1 + WHOLE_UNITS);
+        && label.load().kilograms() <= likely * (1 + LABEL_OVER);
   }
 
   private static void noteEarlyEnd(
@@ -106,48 +141,58 @@ public final class Capacity {
     }
   }
 
-  /** Load the tire may carry at a cold gauge pressure; NaN where there is no figure. */
+  /** Load the tire may carry at a cold gauge pressure; nothing at or under zero. */
   public double kilogramsAt(double gaugePascals) {
     return curve.kilogramsAt(gaugePascals);
   }
 
-  /**
-   * Load the tire likely carries by the exponent of its class, never less than {@link
-   * #kilogramsAt}; to be shown beside it, never to set air by. With rows the same as that; NaN
-   * where that is.
-   */
+  /** Load the tire likely carries at a cold gauge pressure, never less than it may. */
   public double likelyKilogramsAt(double gaugePascals) {
     double cautious = curve.kilogramsAt(gaugePascals);
-    double part = gaugePascals / ratedPascals();
-    if (fromRows || !(part >= LEAST_PART * (1 - ROUNDING))) {
+    if (basis == Basis.ROWS || !(gaugePascals > 0)) {
       return cautious;
     }
-    return Math.max(cautious, ratedKilograms() * Math.pow(Math.min(1, part), exponent().value()));
+    double likely = cautious;
+    if (gaugePascals <= ratedPascals()) {
+      likely = ratedKilograms() * Math.pow(gaugePascals / ratedPascals(), exponent);
+    }
+    CertifiedPoint point = label;
+    if (point != null && gaugePascals <= point.coldPressure().pascals()) {
+      double part = gaugePascals / point.coldPressure().pascals();
+      likely = Math.max(likely, labelKilograms(point) * Math.pow(part, exponent));
+    }
+    return Math.max(cautious, likely);
+  }
+
+  private double labelKilograms(CertifiedPoint point) {
+    return Math.min(ratedKilograms(), point.load().kilograms());
   }
 
   /**
-   * Lowest cold gauge pressure whose capacity covers a load, not below {@link #lowestPascals}; NaN
-   * where the load is above what the tire may carry at any pressure.
+   * Lowest cold gauge pressure at which the tire may carry a load; NaN where it may at none. Zero
+   * or less for no load.
    */
   public double pascalsFor(double kilograms) {
     return curve.pascalsFor(kilograms);
   }
 
   /**
-   * The pressure by the exponent of the class, never above {@link #pascalsFor}; to be shown only.
+   * Lowest cold gauge pressure at which the tire likely carries a load, never above {@link
+   * #pascalsFor}; NaN where that is.
    */
   public double likelyPascalsFor(double kilograms) {
-    double cautious = curve.pascalsFor(kilograms);
-    if (fromRows || Double.isNaN(cautious)) {
-      return cautious;
+    double pascals = curve.pascalsFor(kilograms);
+    if (basis == Basis.ROWS || !(pascals > 0)) {
+      return pascals;
     }
-    double part = Math.pow(Math.max(0, kilograms) / ratedKilograms(), 1 / exponent().value());
-    return Math.min(cautious, ratedPascals() * Math.max(LEAST_PART, part));
-  }
-
-  /** Only asked for when a figure is to be shown: it reads the size text. */
-  private LoadExponent exponent() {
-    return LoadExponent.of(spec);
+    double part = Math.min(1, kilograms / ratedKilograms());
+    pascals = Math.min(pascals, ratedPascals() * Math.pow(part, 1 / exponent));
+    CertifiedPoint point = label;
+    if (point != null && kilograms <= labelKilograms(point)) {
+      double ofLabel = Math.pow(kilograms / labelKilograms(point), 1 / exponent);
+      pascals = Math.min(pascals, point.coldPressure().pascals() * ofLabel);
+    }
+    return pascals;
   }
 
   /** Rated load as fitted: dual where dual, divided by 1.10 where that rule holds. */
@@ -160,24 +205,19 @@ public final class Capacity {
     return rating.pressure().pascals();
   }
 
-  /** Lowest cold gauge pressure for which there is a figure. */
-  public double lowestPascals() {
-    return curve.lowestPascals();
-  }
-
   /** Most the tire may carry at any pressure: the rated load, or less where rows end early. */
   public double mostKilograms() {
     return curve.mostKilograms();
   }
 
-  /** Whether the figures between the rated ones are estimated: true unless rows are typed. */
-  public boolean estimated() {
-    return !fromRows;
+  /** What the figures rest on. */
+  public Basis basis() {
+    return basis;
   }
 
-  /** Whether the figures come from the maker's rows. */
+  /** Whether the figures come from the maker's rows; else they are estimated. */
   public boolean fromRows() {
-    return fromRows;
+    return basis == Basis.ROWS;
   }
 
   /**
@@ -185,11 +225,11 @@ public final class Capacity {
    * way.
    */
   public List<Step> stepsAt(GaugePressure pressure) {
-    return new CapacitySteps(this, rating, exponent()).at(pressure);
+    return new CapacitySteps(this, rating, LoadExponent.of(spec)).at(pressure);
   }
 
   /** How the pressure for a load comes about; the last step holds it, or the figure in its way. */
   public List<Step> stepsFor(Mass load) {
-    return new CapacitySteps(this, rating, exponent()).forLoad(load);
+    return new CapacitySteps(this, rating, LoadExponent.of(spec)).forLoad(load);
   }
 }

@@ -26,17 +26,11 @@ record CapacitySteps(Capacity capacity, Rating rating, LoadExponent exponent) {
   List<Step> at(GaugePressure pressure) {
     List<Step> steps = new ArrayList<>(rating.steps());
     double kilograms = capacity.kilogramsAt(pressure.pascals());
-    if (Double.isNaN(kilograms)) {
-      steps.add(lowest(Phrase.of("no figure at {0}, only from", pressure)));
-      return steps;
-    }
     double likely = capacity.likelyKilogramsAt(pressure.pascals());
     if (likely > kilograms * (1 + NOTICEABLE)) {
       steps.add(
           new Step(
-              Phrase.of("likely load at {0}, shown beside, not used", pressure),
-              new Mass(likely),
-              exponent.authority()));
+              Phrase.of("likely load at {0}", pressure), new Mass(likely), exponent.authority()));
     }
     steps.add(
         new Step(
@@ -61,14 +55,9 @@ record CapacitySteps(Capacity capacity, Rating rating, LoadExponent exponent) {
     if (likely < pascals * (1 - NOTICEABLE)) {
       steps.add(
           new Step(
-              Phrase.of("likely pressure for {0}, shown beside, not used", load),
+              Phrase.of("likely pressure for {0}", load),
               new GaugePressure(likely),
               exponent.authority()));
-    }
-    if (pascals <= capacity.lowestPascals()) {
-      steps.add(
-          lowest(Phrase.of("{0} needs no more than the lowest pressure with a figure", load)));
-      return steps;
     }
     Rule rule = ruleAt(pascals);
     steps.add(
@@ -79,29 +68,12 @@ record CapacitySteps(Capacity capacity, Rating rating, LoadExponent exponent) {
     return steps;
   }
 
-  private Step lowest(Phrase what) {
-    return new Step(
-        what,
-        new GaugePressure(capacity.lowestPascals()),
-        capacity.fromRows()
-            ? Rule.ROWS.authority
-            : capacity.lowestPascals() < Capacity.LEAST_PART * rating.pressure().pascals()
-                ? Rule.LABEL.authority
-                : Authority.inferred("nothing is estimated below 60 % of the rated pressure"));
-  }
-
   private Rule ruleAt(double pascals) {
-    double part = pascals / capacity.ratedPascals();
-    if (capacity.fromRows()) {
-      return Rule.ROWS;
-    } else if (part >= 1) {
-      return Rule.RATED;
-    }
-    boolean raised =
-        capacity.kilogramsAt(pascals) > part * capacity.ratedKilograms() * (1 + NOTICEABLE);
-    return raised || part < Capacity.LEAST_PART * (1 - NOTICEABLE)
-        ? Rule.LABEL
-        : Rule.STRAIGHT_LINE;
+    return switch (capacity.basis()) {
+      case ROWS -> Rule.ROWS;
+      case LABEL -> pascals >= capacity.ratedPascals() ? Rule.RATED : Rule.LABEL;
+      case SIDEWALL -> pascals >= capacity.ratedPascals() ? Rule.RATED : Rule.STRAIGHT_LINE;
+    };
   }
 
   /** What a figure rests on. */
@@ -109,8 +81,9 @@ record CapacitySteps(Capacity capacity, Rating rating, LoadExponent exponent) {
     ROWS("by the maker's rows", Authority.typed("maker's load and inflation rows")),
     RATED("the rated load and no more", MARKED_LIMIT),
     LABEL(
-        "for which the certification label vouches",
-        Authority.regulation("49 CFR 571.120 S5.3.1: size and cold pressure fit the GAWR")),
+        "straight between nothing, the certification label's point and the rated pair",
+        Authority.regulation(
+            "49 CFR 571.120 S5.3.1, 571.110 S4.3.4(c): size and cold pressure fit the GAWR")),
     STRAIGHT_LINE("estimated with caution", LoadExponent.STRAIGHT_LINE);
 
     private final String words;

@@ -7,9 +7,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Load over cold gauge pressure: straight between points, no figure below the first, flat above the
- * last and never above a ceiling. Two points at one pressure make a step; the pressure itself then
- * has the higher load.
+ * Load over cold gauge pressure: straight from nothing to the first point and between points, flat
+ * above the last and never above a ceiling. Continuous; it never falls.
  */
 final class LoadCurve {
   /** Forgives the rounding of unit conversions, relative. */
@@ -46,44 +45,26 @@ final class LoadCurve {
   }
 
   /**
-   * The most cautious published form: the straight line from nothing to the rated pair, from a
-   * least pressure on. The certified point raises it: up to the label's pressure by the line from
-   * nothing to that point, above it by the point's load until the other line is higher. Where the
-   * label's pressure is under the least pressure, the curve begins there instead.
+   * The most cautious curve that the certified points prove: the upper concave hull of nothing, the
+   * label's point and the rated pair. A chord proves that a tire carries, never that it does not. A
+   * label's point under the straight line to the rated pair drops out.
    */
-  static LoadCurve estimated(Rating rating, double leastPascals, @Nullable CertifiedPoint point) {
+  static LoadCurve certified(Rating rating, @Nullable CertifiedPoint point) {
     double rated = rating.load().kilograms();
     double ratedPascals = rating.pressure().pascals();
-    double perPascal = rated / ratedPascals;
     Builder builder = new Builder();
-    if (point == null) {
-      return builder
-          .point(leastPascals, perPascal * leastPascals)
-          .point(ratedPascals, rated)
-          .upTo(rated);
-    }
-    double label = Math.min(point.load().kilograms(), rated);
-    double labelPascals = point.coldPressure().pascals();
-    boolean early = labelPascals < leastPascals;
-    boolean raises = label > perPascal * Math.max(labelPascals, leastPascals) * (1 + ROUNDING);
-    if (early) {
-      builder.point(labelPascals, label).point(leastPascals, label);
-    } else if (raises) {
-      builder
-          .point(leastPascals, Math.min(label, label * (leastPascals / labelPascals)))
-          .point(labelPascals, label);
-    }
-    if (raises) {
-      builder.point(Math.min(label / perPascal, ratedPascals), label);
-    } else {
-      builder.point(leastPascals, Math.max(perPascal * leastPascals, early ? label : 0));
+    if (point != null && raises(rating, point)) {
+      builder.point(point.coldPressure().pascals(), Math.min(rated, point.load().kilograms()));
     }
     return builder.point(ratedPascals, rated).upTo(rated);
   }
 
-  /** Lowest pressure with a figure, in pascal. */
-  double lowestPascals() {
-    return pascals[0];
+  /** Whether the label's point lies above the straight line to the rated pair. */
+  static boolean raises(Rating rating, CertifiedPoint point) {
+    double labelPascals = point.coldPressure().pascals();
+    double straight = rating.load().kilograms() * labelPascals / rating.pressure().pascals();
+    return labelPascals < rating.pressure().pascals()
+        && point.load().kilograms() > straight * (1 + ROUNDING);
   }
 
   /** Most that is carried at any pressure, in kilogram. */
@@ -91,21 +72,19 @@ final class LoadCurve {
     return most;
   }
 
-  /** Load carried at a pressure; NaN below the first point. */
+  /** Load carried at a pressure; nothing at or under zero, NaN for NaN. */
   double kilogramsAt(double gaugePascals) {
-    if (!(gaugePascals >= pascals[0] * (1 - ROUNDING))) {
-      return Double.NaN;
+    double below = 0;
+    double load = 0;
+    for (int i = 0; i < pascals.length; i++) {
+      if (gaugePascals < pascals[i]) {
+        double part = Math.max(0, gaugePascals - below) / (pascals[i] - below);
+        return Math.min(most, load + part * (kilograms[i] - load));
+      }
+      below = pascals[i];
+      load = kilograms[i];
     }
-    int last = pascals.length - 1;
-    int i = last;
-    while (i > 0 && pascals[i] > gaugePascals) {
-      i--;
-    }
-    if (i == last) {
-      return most;
-    }
-    double part = Math.max(0, gaugePascals - pascals[i]) / (pascals[i + 1] - pascals[i]);
-    return Math.min(most, kilograms[i] + part * (kilograms[i + 1] - kilograms[i]));
+    return Double.isNaN(gaugePascals) ? Double.NaN : most;
   }
 
   /** Lowest pressure whose load is at least the given one; NaN if there is none. */
@@ -113,29 +92,29 @@ final class LoadCurve {
     if (!(load <= most * (1 + ROUNDING))) {
       return Double.NaN;
     }
-    double wanted = Math.min(load, most);
-    int i = 0;
-    while (kilograms[i] < wanted) {
-      i++;
+    double wanted = Math.max(0, Math.min(load, most));
+    double below = 0;
+    double carried = 0;
+    for (int i = 0; i < pascals.length; i++) {
+      if (wanted <= kilograms[i]) {
+        double rise = kilograms[i] - carried;
+        return rise > 0 ? below + (wanted - carried) / rise * (pascals[i] - below) : below;
+      }
+      below = pascals[i];
+      carried = kilograms[i];
     }
-    if (i == 0) {
-      return pascals[0];
-    }
-    double part = (wanted - kilograms[i - 1]) / (kilograms[i] - kilograms[i - 1]);
-    return pascals[i - 1] + part * (pascals[i] - pascals[i - 1]);
+    return below;
   }
 
   /** Gathers the points of a curve in rising order. */
   static final class Builder {
     private final List<double[]> points = new ArrayList<>();
 
-    /** Adds a point; neither figure may be lower than before. */
+    /** Adds a point; its pressure must be higher than before, its load no lower. */
     Builder point(double pascals, double kilograms) {
-      if (!points.isEmpty()) {
-        double[] before = points.get(points.size() - 1);
-        if (pascals < before[0] || kilograms < before[1]) {
-          throw new IllegalArgumentException("a load curve must not fall");
-        }
+      double[] before = points.isEmpty() ? new double[2] : points.get(points.size() - 1);
+      if (pascals <= before[0] || kilograms < before[1]) {
+        throw new IllegalArgumentException("a load curve must not fall");
       }
       points.add(new double[] {pascals, kilograms});
       return this;

@@ -35,7 +35,12 @@ public sealed interface LogEvent {
       @Nullable Entered<Temperature> air,
       @Nullable Entered<Temperature> tireTemperature,
       Remarks remarks)
-      implements LogEvent {}
+      implements LogEvent {
+    /** The same of a tire in another state. */
+    public Reading in(ReadingState other) {
+      return new Reading(time, tire, pressure, gauge, other, air, tireTemperature, remarks);
+    }
+  }
 
   /**
    * Air added or let out.

@@ -132,7 +132,13 @@ final class Menus {
   private String text() {
     PlannedTrip planned = document.planned();
     return LedgerText.of(
-        Ledger.of(planned.trip(), planned.advice(), planned.problems(), document.units(), null));
+        Ledger.of(
+            planned.trip(),
+            planned.advice(),
+            planned.problems(),
+            planned.fitness(),
+            document.units(),
+            null));
   }
 
   private String table() {

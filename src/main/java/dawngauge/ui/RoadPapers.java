@@ -122,7 +122,8 @@ final class RoadPapers {
   }
 
   private static Ledger ledger(PlannedTrip planned, UnitSystem units) {
-    return Ledger.of(planned.trip(), planned.advice(), planned.problems(), units, null);
+    return Ledger.of(
+        planned.trip(), planned.advice(), planned.problems(), planned.fitness(), units, null);
   }
 
   /** Calls out what has become due. */

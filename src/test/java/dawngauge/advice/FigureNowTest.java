@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dawngauge.forecast.Moment;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
+import dawngauge.rules.RanLow;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.WheelPosition;
 import dawngauge.trip.WheelSlot;
@@ -56,10 +57,10 @@ class FigureNowTest {
     SetFigure warm = Objects.requireNonNull(now.warm());
     Moment arrival = Objects.requireNonNull(now.at().arrival());
     assertThat(cold.figure().in(Unit.PSI)).isCloseTo(80, within(1e-6));
-    // (80 + 14.696)·T/θ − 14.696 in whole psi.
+    // (80 + 14.696)·T/θ − 14.696, the whole psi under it: no figure settles over its limit.
     double exact = 94.696 * arrival.tireKelvins() / arrival.airKelvins() - 14.696;
-    assertThat(warm.figure().in(Unit.PSI)).isCloseTo(Math.rint(exact), within(1e-6));
-    assertThat(warm.settled().in(Unit.PSI)).isLessThanOrEqualTo(80.5 + 1e-3);
+    assertThat(warm.figure().in(Unit.PSI)).isCloseTo(Math.floor(exact), within(1e-6));
+    assertThat(warm.settled().in(Unit.PSI)).isLessThanOrEqualTo(80 + 1e-3);
     assertThat(warm.spread().pascals()).isPositive();
   }
 
@@ -96,17 +97,25 @@ class FigureNowTest {
     assertThat(meaning.likely()).isNaN();
     assertThat(meaning.low() / PSI).isCloseTo(least - 1.645 * 0.5, within(0.01));
     assertThat(meaning.high() / PSI).isCloseTo(60 + 1.645 * 0.5, within(0.01));
-    assertThat(meaning.low80()).isTrue();
+    assertThat(meaning.ranLow()).isEqualTo(RanLow.LIKELY);
   }
 
   @Test
-  void eightyPercentOfTheLabelIsJudgedOnTheCautiousSideOfTheColdFigure() {
+  void eightyPercentOfTheLabelIsJudgedByTheColdFigureBehindTheWarmOne() {
     FigureNow now = at(colderDawn("110 psi"), 1);
-    // 70 warm looks like 88 % of 80, but cold it is about 63: under 64.
-    assertThat(now.meaning(GaugePressure.of(70, Unit.PSI), ReadingState.WARM).orElseThrow().low80())
-        .isTrue();
-    assertThat(now.meaning(GaugePressure.of(80, Unit.PSI), ReadingState.WARM).orElseThrow().low80())
-        .isFalse();
+    Moment arrival = Objects.requireNonNull(now.at().arrival());
+    // (68 + 14.696)·θ/T − 14.696: 68 psi warm looks like 85 % of 80, cold it is under 64. 70 psi
+    // warm are about one psi over 64 cold, within what gauge and warmth may be off.
+    double cold = arrival.airKelvins() / arrival.tireKelvins();
+    assertThat((68 + 14.696) * cold - 14.696).isBetween(63.0, 63.9);
+    assertThat((70 + 14.696) * cold - 14.696).isBetween(64.6, 65.6);
+    assertThat(ranLow(now, 68)).isEqualTo(RanLow.LIKELY);
+    assertThat(ranLow(now, 70)).isEqualTo(RanLow.MAYBE);
+    assertThat(ranLow(now, 80)).isEqualTo(RanLow.NO);
+  }
+
+  private static RanLow ranLow(FigureNow now, double psi) {
+    return now.meaning(GaugePressure.of(psi, Unit.PSI), ReadingState.WARM).orElseThrow().ranLow();
   }
 
   @Test
@@ -120,6 +129,11 @@ class FigureNowTest {
   @Test
   void whereNothingIsKnownThereIsNoFigure() {
     Scenario nothing = Scenario.from("Home", "41 °F").to("End", 1, "41 °F");
-    assertThat(FigureNow.of(nothing.forecaster(), LEFT, 0)).isEmpty();
+    FigureNow now = FigureNow.of(nothing.forecaster(), LEFT, 0).orElseThrow();
+    assertThat(now.cold()).isNull();
+    assertThat(now.warm()).isNull();
+    // What is read is judged all the same: 64 psi is 80 % of the label's 80 psi.
+    assertThat(now.ranLow(GaugePressure.of(64, Unit.PSI), ReadingState.WARM))
+        .isEqualTo(RanLow.LIKELY);
   }
 }

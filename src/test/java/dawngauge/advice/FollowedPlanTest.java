@@ -57,8 +57,8 @@ class FollowedPlanTest {
     assertThat(Seen.at(coldNight().advise(), 0).texts()).contains("no air here");
     assertThat(Seen.at(coldNight().follow(), 0).texts(Mark.RECHECK))
         .contains(
-            "73 psi is below 80 psi, the certification label's cold pressure; its load is carried,"
-                + " and the plan that you follow sets it at First");
+            "73 psi is below 80 psi, the certification label's cold pressure; the plan that you"
+                + " follow sets it at First");
   }
 
   @Test

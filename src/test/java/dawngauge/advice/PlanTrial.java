@@ -3,20 +3,23 @@ package dawngauge.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.LoadChance;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
-import dawngauge.rules.Quantile;
+import dawngauge.rules.RanLow;
+import dawngauge.rules.SettingBand;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /** A plan tried on the forecast, with none of the plan's own arithmetic. */
 final class PlanTrial {
@@ -26,9 +29,15 @@ final class PlanTrial {
 
   private static final double UNDER_AIM = 0.1;
 
+  /** By so much a chance of 10 % changes with a tenth of a psi, at σ of a psi or more. */
+  private static final double NEARLY = 0.02;
+
+  /** Forgives rounding, in pascal. */
+  private static final double ROUNDING = 2;
+
   private final Forecaster forecaster;
   private final AdjustmentPlan plan;
-  private final Map<WheelPosition, Track> tracks = new HashMap<>();
+  private final Map<WheelPosition, Track> tracks = new LinkedHashMap<>();
   private final int stops;
 
   PlanTrial(Forecaster forecaster, AdjustmentPlan plan) {
@@ -59,17 +68,26 @@ final class PlanTrial {
     }
     double figure = setting.set().figure().pascals();
     double step = step(check);
-    assertThat(setting.set().settled().pascals() > at.limits().ceiling() + step / 2 + 2).isFalse();
-    Air air = Chances.airAt(forecaster, visit);
+    double highest = highest(at, check);
+    assertThat(setting.set().settled().pascals() > highest + ROUNDING).isFalse();
+    Air air = Lookahead.airAt(forecaster, visit);
     if (figure > SetFigure.now(check)) {
       assertThat(air).isNotNull();
-      assertThat(figure).isLessThanOrEqualTo(Chances.reach(air == null ? Air.NONE : air) + 2);
+      assertThat(figure).isLessThanOrEqualTo(Lookahead.reach(air == null ? Air.NONE : air) + 2);
     } else {
       assertThat(at.cold()).as("nothing is let out warm").isTrue();
       assertThat(setting.set().settled().pascals())
           .as("nothing is let out below the aim")
           .isGreaterThan(at.limits().aim() - step);
     }
+  }
+
+  /** Highest pressure at which a tire set there may settle. */
+  private static double highest(TireAtStop at, Moment check) {
+    double step = check.origin().errors().step();
+    SetFigure.Bounds bounds =
+        new SetFigure.Bounds(0, at.limits().ceiling(), Double.POSITIVE_INFINITY, step);
+    return SetFigure.highestSettled(check, !at.cold(), bounds);
   }
 
   private Track planned(WheelPosition position) {
@@ -84,9 +102,24 @@ final class PlanTrial {
   }
 
   void limitsAreKept() {
+    Lookahead lookahead = new Lookahead(forecaster);
     for (WheelPosition position : tracks.keySet()) {
-      assertThat(missed(planned(position))).as(position.words()).isLessThan(CLOSE);
+      Track track = planned(position);
+      assertThat(missed(track)).as(position.words()).isLessThan(CLOSE);
+      for (TireAtStop at : track.stops().subList(plan.from(), stops - 1)) {
+        for (Lookahead.Judged judged : lookahead.judgedAt(at.visit(), at)) {
+          assertThat(lookahead.lacksAir(judged) && !nearly(judged)).as(position.words()).isFalse();
+        }
+      }
     }
+  }
+
+  /** Whether the forecast itself is within a tenth of a psi or so of what is allowed. */
+  private static boolean nearly(Lookahead.Judged judged) {
+    double line = RanLow.line(judged.limits().reference());
+    boolean low = judged.moment().settled() <= line - CLOSE;
+    LoadChance chance = judged.chance();
+    return !low && (chance.asCertified() || !(chance.underFloor() > 0.1 + NEARLY));
   }
 
   /** For plans of one or two stops: none, or any one, does not do. */
@@ -107,6 +140,16 @@ final class PlanTrial {
     for (int visit = plan.from(); visit < stops - 1; visit++) {
       assertThat(allDo(visit)).as("with stop %d alone", visit).isFalse();
     }
+  }
+
+  /** At how many stops every tire is set to its aim each morning, where that keeps all limits. */
+  OptionalInt eachMorning() {
+    Lookahead lookahead = new Lookahead(forecaster);
+    Adjustment.Habit habit =
+        Adjustment.Habit.of(forecaster, lookahead, tracks, plan.from(), Integer.MAX_VALUE);
+    return habit.tracks().stream().allMatch(track -> missed(track) < -CLOSE)
+        ? OptionalInt.of(habit.stops())
+        : OptionalInt.empty();
   }
 
   /** Whether every tire keeps its limits clearly with one stop, or none where that is negative. */
@@ -136,7 +179,7 @@ final class PlanTrial {
   private List<Double> figures(TireAtStop at, Moment check, int visit) {
     List<Double> figures = new ArrayList<>();
     double step = step(check);
-    Air air = Chances.airAt(forecaster, visit);
+    Air air = Lookahead.airAt(forecaster, visit);
     boolean start = forecaster.itinerary().visits().get(visit).firstStartOfDay();
     double aim = at.limits().aim();
     for (int steps = 1; steps * step < GaugePressure.of(150, Unit.PSI).pascals(); steps++) {
@@ -148,10 +191,12 @@ final class PlanTrial {
       boolean known = at.cold() || !Double.isNaN(check.reading());
       boolean may =
           adds
-              ? air != null && known && figure <= Chances.reach(air)
+              ? air != null && known && figure <= Lookahead.reach(air)
               : at.cold() && start && settled >= aim - step / 2;
-      double highest = at.limits().ceiling() + step / 2;
-      if (may && settled <= highest && (!at.cold() || figure <= highest) && settled >= aim - step) {
+      double ceiling = at.limits().ceiling();
+      double highest = (Double.isNaN(ceiling) ? aim + step / 2 : highest(at, check)) + ROUNDING;
+      boolean over = settled > highest || (at.cold() && figure > ceiling + ROUNDING);
+      if (may && !over && settled >= aim - step) {
         figures.add(figure);
       }
     }
@@ -161,18 +206,15 @@ final class PlanTrial {
   /** The largest miss of a limit, in pascal; negative where all are kept by so much. */
   private double missed(Track track) {
     double missed = Double.NEGATIVE_INFINITY;
-    Chances chances = new Chances(forecaster);
+    Lookahead lookahead = new Lookahead(forecaster);
     for (int visit = plan.from(); visit < stops - 1; visit++) {
       TireAtStop at = track.stops().get(visit);
       Moment check = at.check();
-      if (check == null) {
-        continue;
+      for (Lookahead.Judged judged : lookahead.judgedAt(visit, at)) {
+        boolean hopeless = lookahead.noAirHelps(judged);
+        missed = Math.max(missed, hopeless ? Double.MAX_VALUE : lookahead.missing(judged));
       }
-      for (Chances.Judged judged : chances.judgedAt(visit, at)) {
-        double least = judged.floor() + Quantile.deviations(0.9) * judged.sigma();
-        missed = Math.max(missed, least - judged.low());
-      }
-      if (forecaster.itinerary().visits().get(visit).firstStartOfDay()) {
+      if (check != null && forecaster.itinerary().visits().get(visit).firstStartOfDay()) {
         missed = Math.max(missed, startMissed(at, check));
       }
     }
@@ -188,8 +230,8 @@ final class PlanTrial {
                     / SetFigure.kelvins(check)
                     * check.airKelvins()
                 - check.airPressure();
-    double over =
-        at.cold() ? settled - at.limits().ceiling() - step(check) / 2 : Double.NEGATIVE_INFINITY;
+    double most = SettingBand.letOutAbove(at.limits(), at.fitted(), check.origin().errors());
+    double over = at.cold() ? settled - most : Double.NEGATIVE_INFINITY;
     double under = at.limits().aim() * (1 - UNDER_AIM) - settled;
     return Math.max(
         Double.isNaN(over) ? Double.NEGATIVE_INFINITY : over,

@@ -26,15 +26,39 @@ class RanLowTest {
         .contains("do not just add air and go")
         .contains("deflate it before the wheel comes off")
         .contains("qualified technician");
-    // 65 psi is 81 % of 80 psi: no hold.
-    Advice above =
-        Scenario.from("Home", "60 °F")
-            .allRead("80 psi")
-            .to("Camp", 22, "60 °F")
-            .read(LEFT, 23, "65 psi", ReadingState.COLD)
-            .to("End", 0, "60 °F")
-            .advise();
-    assertThat(Seen.at(above, 1).texts(Mark.HOLD)).isEmpty();
+  }
+
+  @Test
+  void whatMayBeEightyPercentIsToBeGaugedWithAnotherGauge() {
+    // 80 % of 80 psi is 64. One σ of the gauge is 1.26 psi: at 65 psi Φ(−1/1.26) = 21 % are under
+    // it, over 10 % and under a half; at 66 psi Φ(−1.59) = 6 %.
+    Seen maybe = start("65 psi");
+    assertThat(maybe.texts(Mark.RECHECK))
+        .contains(
+            "read 65.0 psi: may be 80 % or less of 80 psi: gauge it again, with another gauge");
+    assertThat(maybe.texts(Mark.HOLD)).isEmpty();
+    assertThat(start("66 psi").texts()).doesNotContain("80 % or less");
+    assertThat(start("64 psi").texts(Mark.HOLD)).contains("do not just add air and go");
+  }
+
+  private static Seen start(String read) {
+    return Seen.at(Scenario.from("Home", "60 °F").allRead(read).to("End", 0, "60 °F").advise(), 0);
+  }
+
+  @Test
+  void forecastAtEightyPercentIsSetOrHeldAndNeverCalledRunLow() {
+    // 72 psi at 60 °F are 86.696·(469.67/519.67) − 14.696 = 63.7 psi at 10 °F, under 64; 2,500 lb
+    // likely need 80·(2500/3520)^(1/0.585) = 44.6 psi.
+    Scenario cold = Scenario.from("Home", "60 °F").allRead("72 psi").to("Camp", 22, "10 °F");
+    Seen held = Seen.at(cold.to("End", 0, "60 °F").advise(), 1);
+    assertThat(held.texts(Mark.HOLD))
+        .contains("64 psi expected, at or under 80 % of 80 psi")
+        .doesNotContain("rolled so");
+    Scenario aired = Scenario.from("Home", "60 °F").allRead("72 psi").to("Camp", 22, "10 °F").air();
+    Seen set = Seen.at(aired.to("End", 0, "60 °F").advise(), 1);
+    assertThat(set.mark()).isEqualTo(Mark.ADJUST);
+    assertThat(set.figure()).isEqualTo(80);
+    assertThat(set.texts()).doesNotContain("rolled so");
   }
 
   @Test
@@ -66,7 +90,8 @@ class RanLowTest {
             .advise();
     Seen home = Seen.at(advice, 0);
     assertThat(home.texts(Mark.HOLD)).isEmpty();
-    assertThat(home.texts(Mark.RECHECK)).contains("cold, not leaking");
+    assertThat(home.texts(Mark.RECHECK))
+        .contains("it stood and colder air explains it: set it before it rolls");
     assertThat(home.mark()).isEqualTo(Mark.ADJUST);
     assertThat(home.figure()).isEqualTo(80);
   }

@@ -29,6 +29,7 @@ import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Route;
 import dawngauge.trip.ScaleTicket;
+import dawngauge.trip.Spare;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
@@ -56,6 +57,7 @@ final class Scenario {
 
   static final ZonedDateTime START = ZonedDateTime.parse("2027-04-06T06:00Z[UTC]");
   static final String GAUGE = "stick";
+  private static final String SPARE = "spare";
   static final AxleRef AXLE = new AxleRef("trailer", 1);
 
   private static final Thresholds THRESHOLDS =
@@ -105,6 +107,10 @@ final class Scenario {
   private @Nullable String wheelMaxLoad;
   private @Nullable String leftShare = "50 %";
   private @Nullable String compressor;
+  private boolean spareAboard;
+  private @Nullable String spareWheelMaxLoad;
+  private boolean tandem;
+  private boolean flatBehind;
   private String gaugeStep = "1 psi";
   private Gauge.Kind gaugeKind = Gauge.Kind.OPEN;
 
@@ -243,6 +249,25 @@ final class Scenario {
     return this;
   }
 
+  /** A spare like the other tires, on a wheel that may carry a load; null for any. */
+  Scenario spare(@Nullable String wheelMaxLoad) {
+    spareAboard = true;
+    spareWheelMaxLoad = wheelMaxLoad;
+    return this;
+  }
+
+  /** A second axle close behind, like the first and of the same weight. */
+  Scenario tandem() {
+    tandem = true;
+    return this;
+  }
+
+  /** The same with its left tire flat. */
+  Scenario flatBehind() {
+    flatBehind = true;
+    return tandem();
+  }
+
   Scenario gaugeStep(String step) {
     gaugeStep = step;
     return this;
@@ -272,15 +297,21 @@ final class Scenario {
   Scenario allRead(String figure) {
     for (WheelSlot slot : WheelSlot.of(dual)) {
       read(slot, 0, figure, ReadingState.COLD);
+      if (tandem) {
+        log.add(reading("2" + slot.letters(), 0, figure, ReadingState.COLD));
+      }
     }
     return this;
   }
 
   Scenario read(WheelSlot slot, double hours, String figure, ReadingState state) {
-    log.add(
-        new LogEvent.Reading(
-            time(hours), slot.letters(), pressure(figure), GAUGE, state, null, null, Remarks.NONE));
+    log.add(reading(slot.letters(), hours, figure, state));
     return this;
+  }
+
+  private static LogEvent reading(String tire, double hours, String figure, ReadingState state) {
+    return new LogEvent.Reading(
+        time(hours), tire, pressure(figure), GAUGE, state, null, null, Remarks.NONE);
   }
 
   Scenario set(WheelSlot slot, double hours, String figure) {
@@ -357,20 +388,14 @@ final class Scenario {
               damage.getOrDefault(slot, Set.of()),
               Remarks.NONE));
     }
-    Axle axle =
-        new Axle(
-            dual,
-            optional(QuantityKind.MASS, gawr),
-            label == null
-                ? List.of()
-                : List.of(new LabelFitment("X1", tireClass, null, pressure(label), Remarks.NONE)),
-            optional(QuantityKind.GAUGE_PRESSURE, wheelMaxPressure),
-            optional(QuantityKind.MASS, wheelMaxLoad),
-            null,
-            optional(QuantityKind.RATIO, leftShare),
-            null,
-            fitted,
-            Remarks.NONE);
+    List<Axle> axles = new ArrayList<>();
+    axles.add(axle(fitted));
+    if (tandem) {
+      axles.add(axle(behind(fitted, tires)));
+    }
+    if (spareAboard) {
+      tires.add(plain(SPARE, Set.of()));
+    }
     List<ScaleTicket> tickets =
         axleWeight == null
             ? List.of()
@@ -380,21 +405,66 @@ final class Scenario {
                     true,
                     null,
                     List.of(
-                        new ScaleTicket.Platform(
-                            List.of(AXLE), Entered.of(QuantityKind.MASS, axleWeight))),
+                            platform(AXLE, axleWeight),
+                            platform(new AxleRef("trailer", 2), axleWeight))
+                        .subList(0, axles.size()),
                     List.of(),
                     Remarks.NONE));
     return new Rig(
         "rig",
-        List.of(new Vehicle("trailer", "t", kind, null, List.of(axle), Remarks.NONE)),
+        List.of(new Vehicle("trailer", "t", kind, null, axles, Remarks.NONE)),
         List.of(spec),
         tires,
-        List.of(),
+        spareAboard
+            ? List.of(
+                new Spare(
+                    SPARE,
+                    List.of(),
+                    null,
+                    optional(QuantityKind.MASS, spareWheelMaxLoad),
+                    Remarks.NONE))
+            : List.of(),
         List.of(new Gauge(GAUGE, gaugeKind, null, null, pressure(gaugeStep), Remarks.NONE)),
         optional(QuantityKind.GAUGE_PRESSURE, compressor),
         null,
         tickets,
         Remarks.NONE);
+  }
+
+  private static ScaleTicket.Platform platform(AxleRef axle, String weight) {
+    return new ScaleTicket.Platform(List.of(axle), Entered.of(QuantityKind.MASS, weight));
+  }
+
+  private Axle axle(Map<WheelSlot, String> fitted) {
+    return new Axle(
+        dual,
+        optional(QuantityKind.MASS, gawr),
+        label == null
+            ? List.of()
+            : List.of(new LabelFitment("X1", tireClass, null, pressure(label), Remarks.NONE)),
+        optional(QuantityKind.GAUGE_PRESSURE, wheelMaxPressure),
+        optional(QuantityKind.MASS, wheelMaxLoad),
+        null,
+        optional(QuantityKind.RATIO, leftShare),
+        null,
+        fitted,
+        Remarks.NONE);
+  }
+
+  /** Fits the second axle. */
+  private Map<WheelSlot, String> behind(Map<WheelSlot, String> before, List<Tire> tires) {
+    Map<WheelSlot, String> fitted = new LinkedHashMap<>();
+    before.forEach(
+        (slot, id) -> {
+          boolean flat = flatBehind && slot.isLeft();
+          tires.add(plain("2" + id, flat ? Set.of(Tire.Damage.FLAT) : Set.of()));
+          fitted.put(slot, "2" + id);
+        });
+    return fitted;
+  }
+
+  private static Tire plain(String id, Set<Tire.Damage> damage) {
+    return new Tire(id, "tire", null, null, 1, null, damage, Remarks.NONE);
   }
 
   private Route route() {

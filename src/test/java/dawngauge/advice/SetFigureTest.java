@@ -10,6 +10,7 @@ import dawngauge.physics.StandardAtmosphere;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.Unit;
+import dawngauge.rules.GaugeErrors;
 import org.junit.jupiter.api.Test;
 
 /** Figures to set: whole steps, never over the limit, warm only with the build-up on top. */
@@ -32,6 +33,7 @@ class SetFigureTest {
         new FillOrigin(
             FillOrigin.Kind.READING,
             "g",
+            GaugeErrors.of(null),
             0,
             psi(settledPsi),
             air,
@@ -55,6 +57,9 @@ class SetFigureTest {
         psi(settledPsi),
         GasLaw.gauge(fill, inTire, around),
         psi(settledPsi),
+        1,
+        1,
+        1,
         1,
         1,
         1,
@@ -96,20 +101,20 @@ class SetFigureTest {
   }
 
   @Test
-  void stepsOfATenthOfABarStayWithinHalfAStepOfTheLimit() {
-    // 80 psi = 5.516 bar: 5.5 is 0.016 under it, 5.6 is 0.084 over it, more than half a step.
+  void noStepOfATenthOfABarIsOverTheLimit() {
+    // 80 psi = 5.516 bar: 5.5 is 0.016 under it, 5.6 is 0.084 over it.
     double step = GaugePressure.of(0.1, Unit.BAR).pascals();
     SetFigure figure = set(tire(70, 41, 41), 80, NOTHING, 80, step);
     assertThat(figure.figure().in(Unit.BAR)).isCloseTo(5.5, within(1e-9));
     assertThat(figure.cutByCeiling()).isFalse();
-    // Limit 5.56 bar: 5.6 is nearest and less than half a step over it.
+    // Limit 5.56 bar: 5.6 is nearest, but over it.
     double limit = new GaugePressure(5.56e5).in(Unit.PSI);
-    SetFigure graced = set(tire(70, 41, 41), limit, NOTHING, limit, step);
-    assertThat(graced.figure().in(Unit.BAR)).isCloseTo(5.6, within(1e-9));
+    SetFigure under = set(tire(70, 41, 41), limit, NOTHING, limit, step);
+    assertThat(under.figure().in(Unit.BAR)).isCloseTo(5.5, within(1e-9));
   }
 
   @Test
-  void nearestStepTiesUpwardAndNeverBeyondTheGrace() {
+  void nearestStepTiesUpwardAndNeverBeyondTheLimit() {
     assertThat(set(tire(50, 60, 60), 62.5, NOTHING, 80, psi(1)).figure().in(Unit.PSI))
         .isCloseTo(63, within(1e-6));
     assertThat(set(tire(50, 60, 60), 62.4, NOTHING, 80, psi(1)).figure().in(Unit.PSI))

@@ -49,7 +49,7 @@ class ReviewCommandTest {
         .contains("Never let air out of a warm tire")
         // As the account and the readings of the tire stand in the text and in the window.
         .contains("air lost, or gauge and air -7.1")
-        .contains("Wed 7 Apr 08:44, cold 70.0 72.3 70.2 to 74.4 -2.3");
+        .contains("Wed 7 Apr 08:44, cold 70.0 72.3 70.2 to 74.5 -2.3");
     assertThat(run("review", LOGGED, "--pdf", "--out", file.toString()).code())
         .isEqualTo(ExitCode.CANNOT_WRITE);
   }

@@ -12,8 +12,6 @@ final class FitnessVoice implements Voice {
   private static final Pattern BLOCK =
       Pattern.compile("(?ms)^  (?=\\S)((?:(?!^    ).)*?)^    found +(.*?)(?=^  \\S|^\\S|\\z)");
 
-  private static final String NUMBER = Words.FIGURE + " (?:psi|bar)";
-
   @Override
   public String name() {
     return "fitness";
@@ -39,28 +37,17 @@ final class FitnessVoice implements Voice {
           saying = saying.with(Field.HOLD, true);
           saying = Words.ranLow(block.group(2)) ? saying.with(Field.RAN_LOW, true) : saying;
         }
-        saying = figures(haul, saying, Words.oneLine(block.group(2)));
+        saying = basis(saying, Words.oneLine(block.group(2)));
       }
       said.put(new Place(haul.trip().rig().shortForm(position), haul.now()), saying);
     }
     return said;
   }
 
-  private static Saying figures(Grid.Haul haul, Saying before, String found) {
-    Saying saying = before;
-    saying = figure(haul, saying, Field.FLOOR, found, "less than the " + NUMBER + " that its load");
-    saying = figure(haul, saying, Field.AIM, found, "but " + NUMBER + " would be set");
-    saying = figure(haul, saying, Field.CEILING, found, "above the " + NUMBER + " that tire");
+  private static Saying basis(Saying saying, String found) {
     return found.contains("no scale weight") || found.contains("not weighed")
         ? saying.with(Field.LOAD_BASIS, LoadBasis.NOT_WEIGHED)
         : saying;
-  }
-
-  private static Saying figure(
-      Grid.Haul haul, Saying saying, Field field, String found, String pattern) {
-    return Words.find(haul, found, pattern, Words.halfTenth(haul))
-        .map(figure -> saying.with(field, figure))
-        .orElse(saying);
   }
 
   /** "trailer", "trailer axle 1", "trailer axle 1 left and right, trailer axle 2 left". */

@@ -15,13 +15,13 @@ enum LoadBasis {
     if (low.contains("not weighed") || low.contains("no weight") || low.contains("no scale")) {
       return NOT_WEIGHED;
     }
-    if (low.contains("wheel")) {
+    if (low.contains("wheel") || low.contains("each side")) {
       return WHEEL;
     }
     if (low.contains("together") || low.contains("group")) {
       return GROUP;
     }
-    if (low.contains("axle")) {
+    if (low.contains("axle") || low.contains("alone")) {
       return AXLE;
     }
     throw new IllegalArgumentException("no basis of a load: " + words);

@@ -27,8 +27,8 @@ class OneJudgementTest {
   /** What a page does not speak of; it speaks of all else. */
   private static final Map<String, Set<Field>> SILENT =
       Map.ofEntries(
-          Map.entry("forecast", EnumSet.of(Field.LOAD_BASIS)),
-          Map.entry("forecast table", EnumSet.of(Field.RAN_LOW, Field.LOAD_BASIS)),
+          Map.entry("forecast", EnumSet.noneOf(Field.class)),
+          Map.entry("forecast table", EnumSet.of(Field.RAN_LOW)),
           Map.entry("timetable", EnumSet.noneOf(Field.class)),
           Map.entry("sheet", EnumSet.noneOf(Field.class)),
           Map.entry("reminders", EnumSet.of(Field.LOAD_BASIS)),
@@ -37,7 +37,9 @@ class OneJudgementTest {
               "figure",
               EnumSet.of(Field.HOLD, Field.FLOOR, Field.AIM, Field.LOAD_BASIS, Field.SETS)),
           Map.entry("live check", EnumSet.complementOf(EnumSet.of(Field.RAN_LOW, Field.HOLD))),
-          Map.entry("fitness", EnumSet.of(Field.SETS, Field.SET_COLD, Field.SET_ON_ARRIVAL)),
+          Map.entry(
+              "fitness",
+              EnumSet.complementOf(EnumSet.of(Field.RAN_LOW, Field.HOLD, Field.LOAD_BASIS))),
           Map.entry("review", EnumSet.complementOf(EnumSet.of(Field.RAN_LOW))),
           // Its figures are those of the fewest stops, not of the stop that is looked at.
           Map.entry("plan", EnumSet.complementOf(EnumSet.of(Field.RAN_LOW))));

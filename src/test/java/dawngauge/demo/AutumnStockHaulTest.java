@@ -74,7 +74,7 @@ class AutumnStockHaulTest {
   @Test
   void figuresToSetAreWholeTenthsOfABar() {
     List<SetFigure> figures = sets(set -> true);
-    assertThat(figures).hasSizeGreaterThanOrEqualTo(5);
+    assertThat(figures).hasSizeGreaterThanOrEqualTo(4);
     assertThat(figures)
         .allSatisfy(
             set -> {
@@ -148,16 +148,16 @@ class AutumnStockHaulTest {
   void theTowVehicleWeighedWithoutItsTrailer() {
     Hitch hitch = requireNonNull(DEMO.trip().rig().hitch());
     assertThat(hitch.kind()).isEqualTo(Hitch.Kind.BUMPER);
-    assertThat(load("p1l").likelyKilograms()).isCloseTo(1336, within(1e-6));
-    assertThat(load("p2l").likelyKilograms()).isCloseTo(1774, within(1e-6));
+    assertThat(load("p1l").kilograms()).isCloseTo(1336, within(1e-6));
+    assertThat(load("p2l").kilograms()).isCloseTo(1774, within(1e-6));
   }
 
   @Test
   void oneAxleOnWheelScalesAndTwoNeverWeighed() {
-    assertThat(load("t1l").source()).isEqualTo(Loads.Source.WHEEL_SCALE);
-    assertThat(load("t2l").source()).isEqualTo(Loads.Source.AXLE_SCALE);
-    assertThat(load("h1l").source()).isEqualTo(Loads.Source.GAWR);
-    assertThat(load("h2lo").source()).isEqualTo(Loads.Source.GAWR);
+    assertThat(load("t1l").basis()).isEqualTo(Loads.Basis.WHEEL);
+    assertThat(load("t2l").basis()).isEqualTo(Loads.Basis.AXLE);
+    assertThat(load("h1l").basis()).isEqualTo(Loads.Basis.NOT_WEIGHED);
+    assertThat(load("h2lo").basis()).isEqualTo(Loads.Basis.NOT_WEIGHED);
   }
 
   @Test
@@ -167,13 +167,13 @@ class AutumnStockHaulTest {
     for (Vehicle vehicle : DEMO.trip().rig().vehicles()) {
       double sum = vehicle.kind() == Vehicle.Kind.TRAILER ? hitch : 0;
       for (int axle = 1; axle <= vehicle.axles().size(); axle++) {
-        double likely = load(vehicle.letter() + axle + "l").likelyKilograms();
+        double likely = load(vehicle.letter() + axle + "l").kilograms();
         double rating = requireNonNull(vehicle.axles().get(axle - 1).gawr()).value().kilograms();
         assertThat(likely).isLessThanOrEqualTo(rating);
         sum += likely;
       }
       // An axle judged at its rating says nothing of the vehicle's weight.
-      if (load(vehicle.letter() + "1l").source() != Loads.Source.GAWR) {
+      if (load(vehicle.letter() + "1l").basis() != Loads.Basis.NOT_WEIGHED) {
         assertThat(sum).isLessThanOrEqualTo(requireNonNull(vehicle.gvwr()).value().kilograms());
       }
     }
@@ -195,18 +195,14 @@ class AutumnStockHaulTest {
     assertThat(requireNonNull(hose).value().pascals()).isBetween(aim("t1l"), aim("h1l"));
   }
 
+  /** A tenth of a bar under its aim is what a gauge of tenths cannot tell: it is left as it is. */
   @Test
-  void settingAheadForAColdDawnIsCutByTheCeiling() {
-    SetFigure set = requireNonNull(DEMO.tire("salmon-arm", "t2r").set());
-    assertThat(set.adds()).isTrue();
-    assertThat(set.warm()).isTrue();
-    assertThat(set.cutByCeiling()).isTrue();
-    assertThat(set.settled().in(Unit.BAR)).isCloseTo(4.5, within(0.05));
-    assertThat(set.wanted().in(Unit.BAR)).isGreaterThan(4.55);
-    TireAdvice dawn = DEMO.tire("golden", "t2r");
-    assertThat(dawn.set()).isNull();
-    assertThat(requireNonNull(dawn.tire().check()).settled())
-        .isBetween(dawn.tire().limits().floor(), dawn.tire().limits().aim() - 0.1e5);
+  void aTireWithinTheDeadBandOfItsAimIsLeftAsItIs() {
+    TireAdvice tire = DEMO.tire("salmon-arm", "t2r");
+    assertThat(tire.set()).isNull();
+    double under = tire.tire().limits().aim() - requireNonNull(tire.tire().check()).settled();
+    // 1.28 × the hypotenuse of 0.05 bar and its gauge's constant error, under 4 % of 4.5 bar.
+    assertThat(under).isBetween(0.0, 0.04 * 4.5e5);
   }
 
   @Test

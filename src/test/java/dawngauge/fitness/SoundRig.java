@@ -33,7 +33,7 @@ final class SoundRig {
 
   /** What the check says of a trip, with a reserve of 10 %. */
   static List<Defect> check(Trip trip) {
-    return FitnessCheck.of(trip, new FitnessCheck.Options(0.1));
+    return FitnessCheck.of(trip, new FitnessCheck.Options(0.1, 0.9));
   }
 
   private static JsonNode read() {

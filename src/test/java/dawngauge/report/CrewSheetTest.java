@@ -52,7 +52,7 @@ class CrewSheetTest {
     static Made of(Trip trip, UnitSystem units, CrewSheet.Options options) {
       PlannedTrip planned = PLANNER.plan(trip);
       Advice advice = planned.advice();
-      Ledger ledger = Ledger.of(trip, advice, planned.problems(), units, null);
+      Ledger ledger = Ledger.of(trip, advice, planned.problems(), List.of(), units, null);
       PlanPage plan =
           PLANNER
               .adjustment(trip)

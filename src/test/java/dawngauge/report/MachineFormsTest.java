@@ -114,7 +114,14 @@ class MachineFormsTest {
 
   private static JsonNode json(Trip trip, PlannedTrip planned) throws JsonProcessingException {
     return new ObjectMapper()
-        .readTree(JsonResult.of(trip, planned.advice(), planned.problems(), UnitSystem.US, null));
+        .readTree(
+            JsonResult.of(
+                trip,
+                planned.advice(),
+                planned.problems(),
+                planned.fitness(),
+                UnitSystem.US,
+                null));
   }
 
   /** Reads RFC 4180. */

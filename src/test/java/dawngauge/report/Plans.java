@@ -93,6 +93,7 @@ final class Plans {
 
   static String print(Trip trip, UnitSystem units, @Nullable WheelPosition only) {
     PlannedTrip planned = plan(trip);
-    return LedgerText.of(Ledger.of(trip, planned.advice(), planned.problems(), units, only));
+    return LedgerText.of(
+        Ledger.of(trip, planned.advice(), planned.problems(), List.of(), units, only));
   }
 }

@@ -38,8 +38,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * What each tire carries, in pounds, summed by hand. The 10 % of a group, the 52.5 % of a side and
- * the spreads are inferred, no source: here they are held, not proven.
+ * What each tire carries, in pounds, summed by hand: the likely load, its spread, and the heaviest
+ * that the weighing leaves open. The 10 % of a group, the 52.5 % of a side, the load of an axle
+ * that was not weighed and the spreads are inferred, no source: here they are held, not proven.
  */
 class LoadsTest {
   private static final AxleRef FRONT = new AxleRef("truck", 1);
@@ -54,7 +55,7 @@ class LoadsTest {
             rig(
                 hitch("1500 lb", 1),
                 wheels(FIRST, "3300 lb", "2700 lb", platform("5900 lb", FIRST))));
-    judged(loads, 0, FIRST, 6000, 6000, Loads.Source.WHEEL_SCALE); // 3300 + 2700
+    weighs(loads, 0, FIRST, 6000, 6000, Loads.Basis.WHEEL); // 3300 + 2700
     carries(loads, 0, FIRST, WheelSlot.LEFT, 3300);
     carries(loads, 0, FIRST, WheelSlot.RIGHT, 2700);
     Loads.TireLoad left = loads.tire(0, new WheelPosition(FIRST, WheelSlot.LEFT));
@@ -62,26 +63,37 @@ class LoadsTest {
     assertThat(left.side()).isCloseTo(0.55, within(1e-12)); // 3300 / 6000
   }
 
+  /** Each side weighed: the scale's 1 % alone, and nothing heavier is left open. */
   @Test
-  void axleWeighedAloneAndUnknownSides() {
-    Loads loads = loads(rig(hitch("1500 lb", 1), ticket(true, platform("5600 lb", FIRST))));
-    judged(loads, 0, FIRST, 5600, 5600, Loads.Source.AXLE_SCALE);
-    // Either side may be the heavy one: both are judged at 5600 × 0.525 = 2940.
-    carries(loads, 0, FIRST, WheelSlot.LEFT, 2940);
-    carries(loads, 0, FIRST, WheelSlot.RIGHT, 2940);
-    Loads.TireLoad left = loads.tire(0, new WheelPosition(FIRST, WheelSlot.LEFT));
-    assertThat(left.sideKnown()).isFalse();
-    assertThat(pounds(left.sigma())).isCloseTo(29.4, within(1e-9)); // 1 % of 2940
+  void wheelsAreAsSureAsTheScale() {
+    Loads loads = loads(rig(hitch("1500 lb", 1), wheels(FIRST, "3300 lb", "2700 lb")));
+    spread(loads, 0, FIRST, WheelSlot.LEFT, 33, 3300);
+    spread(loads, 0, FIRST, WheelSlot.RIGHT, 27, 2700);
   }
 
   @Test
-  void groupIsSharedEquallyAndJudgedTenPercentAbove() {
+  void axleWeighedAloneAndUnknownSides() {
+    Loads loads = loads(rig(hitch("1500 lb", 1), ticket(true, platform("5600 lb", FIRST))));
+    weighs(loads, 0, FIRST, 5600, 5600, Loads.Basis.AXLE);
+    for (WheelSlot slot : WheelSlot.of(false)) {
+      carries(loads, 0, FIRST, slot, 2800);
+      // A side is sure to 1.25 points of the axle, 2.5 % of a tire's load; with the scale's 1 %
+      // √(2.5² + 1²) = 2.693 % of 2800. Either may be the heavy one: 5600 × 0.525.
+      spread(loads, 0, FIRST, slot, 2800 * 0.02692582, 2940);
+    }
+    assertThat(loads.tire(0, new WheelPosition(FIRST, WheelSlot.LEFT)).sideKnown()).isFalse();
+  }
+
+  @Test
+  void groupIsSharedEquallyWithTenAndFivePercentLeftOpen() {
     Loads loads =
         loads(rig(hitch("1500 lb", 1), ticket(true, platform("11000 lb", FIRST, SECOND))));
     for (AxleRef ref : List.of(FIRST, SECOND)) {
-      // 11000 / 2 = 5500; × 1.10 = 6050; × 0.525 = 3176.25
-      judged(loads, 0, ref, 6050, 5500, Loads.Source.GROUP_SCALE);
-      carries(loads, 0, ref, WheelSlot.LEFT, 3176.25);
+      // 11000 / 2 = 5500; × 1.10 = 6050
+      weighs(loads, 0, ref, 5500, 6050, Loads.Basis.GROUP);
+      carries(loads, 0, ref, WheelSlot.LEFT, 2750);
+      // √(5² + 2.5² + 1²) = 5.679 % of 2750; 2750 × 1.10 × 1.05 = 3176.25
+      spread(loads, 0, ref, WheelSlot.LEFT, 2750 * 0.05678908, 3176.25);
     }
   }
 
@@ -95,24 +107,59 @@ class LoadsTest {
               rig(
                   hitch("1500 lb", 1),
                   groupFirst ? ticket(true, group, alone) : ticket(true, alone, group)));
-      judged(loads, 0, FIRST, 6200, 6200, Loads.Source.AXLE_SCALE);
-      judged(loads, 0, SECOND, 6050, 5500, Loads.Source.GROUP_SCALE);
+      weighs(loads, 0, FIRST, 6200, 6200, Loads.Basis.AXLE);
+      weighs(loads, 0, SECOND, 5500, 6050, Loads.Basis.GROUP);
     }
   }
 
+  /**
+   * Not weighed: N(80 %, 12 %) of the GAWR at the fullest point of the trip, cut at it. Mean 80 −
+   * 12·φ(5/3)/Φ(5/3) = 78.746 %, σ 10.833 % (Python; Johnson, Kotz, Balakrishnan 1994, 13.10).
+   */
   @Test
-  void ratingThenNothing() {
+  void notWeighedIsLikelyUnderItsRating() {
     Loads loads =
         loads(
             rig(hitch("1500 lb", 1)),
-            change("1000 lb", Source.WEIGHED, false, null, Map.of(FIRST, "100 %")));
-    // The trailer's GAWR is 7000 per axle: 7000 × 0.525 = 3675; a load change is within it.
-    judged(loads, 1, FIRST, 7000, 7000, Loads.Source.GAWR);
-    carries(loads, 1, FIRST, WheelSlot.RIGHT, 3675);
+            change("1000 lb", Source.WEIGHED, false, null, Map.of(SECOND, "100 %")));
+    weighs(loads, 0, FIRST, 5512.2454, 7000, Loads.Basis.NOT_WEIGHED); // 7000 × 0.78746
+    carries(loads, 0, FIRST, WheelSlot.RIGHT, 2756.1227);
+    // 3500 × 0.10833; no side surcharge on top of the even share of the GAWR
+    spread(loads, 0, FIRST, WheelSlot.RIGHT, 379.1578, 3500);
     Loads.AxleLoad front = loads.axle(1, FRONT); // neither weighed nor rated
-    assertThat(front.source()).isEqualTo(Loads.Source.UNKNOWN);
+    assertThat(front.basis()).isEqualTo(Loads.Basis.UNKNOWN);
     assertThat(front.kilograms()).isNaN();
     assertThat(loads.tire(1, new WheelPosition(FRONT, WheelSlot.LEFT)).kilograms()).isNaN();
+  }
+
+  /**
+   * 1000 lb come on at the second stop, which is the fullest: before, middle and cut are 1000 lb
+   * lower, N(4600, 840) cut at 6000. After 3000 lb have gone again, N(2600, 840) cut at 4000.
+   */
+  @Test
+  void whatIsNotWeighedIsHeaviestWhereTheTripIsFullest() {
+    Map<AxleRef, String> all = Map.of(FIRST, "100 %");
+    Loads loads =
+        loads(
+            rig(hitch("1500 lb", 1)),
+            change("1000 lb", Source.WEIGHED, false, null, all),
+            change("-3000 lb", Source.WEIGHED, false, null, all));
+    double lift = 5512.2454 - 5600;
+    weighs(loads, 0, FIRST, 4600 + lift, 6000, Loads.Basis.NOT_WEIGHED);
+    assertThat(pounds(loads.axle(1, FIRST).heaviest())).isCloseTo(7000, within(1e-6));
+    assertThat(pounds(loads.axle(1, FIRST).kilograms())).isCloseTo(5600 + lift, within(0.1));
+    assertThat(pounds(loads.axle(2, FIRST).heaviest())).isCloseTo(4000, within(1e-6));
+    assertThat(pounds(loads.axle(2, FIRST).kilograms())).isCloseTo(2600 + lift, within(0.7));
+  }
+
+  /** So much is set down that hardly anything can be left: no load under nothing. */
+  @Test
+  void whatIsNotWeighedIsNeverUnderNothing() {
+    Loads loads =
+        loads(
+            rig(hitch("1500 lb", 1)),
+            change("-6500 lb", Source.WEIGHED, false, null, Map.of(FIRST, "100 %")));
+    weighs(loads, 1, FIRST, 0, 500, Loads.Basis.NOT_WEIGHED);
   }
 
   @Test
@@ -123,8 +170,8 @@ class LoadsTest {
                 hitch("1500 lb", 1),
                 ticket(true, platform("5000 lb", FIRST), platform("5100 lb", SECOND)),
                 ticket(true, platform("5600 lb", FIRST))));
-    judged(loads, 0, FIRST, 5600, 5600, Loads.Source.AXLE_SCALE);
-    judged(loads, 0, SECOND, 5100, 5100, Loads.Source.AXLE_SCALE);
+    weighs(loads, 0, FIRST, 5600, 5600, Loads.Basis.AXLE);
+    weighs(loads, 0, SECOND, 5100, 5100, Loads.Basis.AXLE);
   }
 
   /** Statics: a load behind the rear axle presses it down by more than itself, lifts the front. */
@@ -141,9 +188,9 @@ class LoadsTest {
                     platform("4000 lb", FRONT),
                     platform("3000 lb", REAR),
                     platform("5600 lb", FIRST))));
-    judged(loads, 0, REAR, rear, rear, Loads.Source.AXLE_SCALE);
-    judged(loads, 0, FRONT, front, front, Loads.Source.AXLE_SCALE);
-    judged(loads, 0, FIRST, 5600, 5600, Loads.Source.AXLE_SCALE);
+    weighs(loads, 0, REAR, rear, rear, Loads.Basis.AXLE);
+    weighs(loads, 0, FRONT, front, front, Loads.Basis.AXLE);
+    weighs(loads, 0, FIRST, 5600, 5600, Loads.Basis.AXLE);
   }
 
   @Test
@@ -153,8 +200,8 @@ class LoadsTest {
             rig(
                 hitch("2000 lb", 1.2),
                 ticket(true, platform("3700 lb", FRONT), platform("5300 lb", REAR))));
-    judged(loads, 0, REAR, 5300, 5300, Loads.Source.AXLE_SCALE);
-    judged(loads, 0, FRONT, 3700, 3700, Loads.Source.AXLE_SCALE);
+    weighs(loads, 0, REAR, 5300, 5300, Loads.Basis.AXLE);
+    weighs(loads, 0, FRONT, 3700, 3700, Loads.Basis.AXLE);
   }
 
   /** Without the hitch load an unhitched weight would be too small: the rating speaks instead. */
@@ -163,8 +210,9 @@ class LoadsTest {
     ScaleTicket ticket = ticket(false, platform("4000 lb", FRONT), platform("3000 lb", REAR));
     for (Rig rig : List.of(rig(hitch(null, 1), ticket), rig(null, ticket))) {
       Loads loads = loads(rig);
-      judged(loads, 0, REAR, 9000, 9000, Loads.Source.GAWR);
-      judged(loads, 0, FRONT, 4000, 4000, Loads.Source.AXLE_SCALE);
+      // 9000 × 0.78746
+      weighs(loads, 0, REAR, 7087.1726, 9000, Loads.Basis.NOT_WEIGHED);
+      weighs(loads, 0, FRONT, 4000, 4000, Loads.Basis.AXLE);
     }
   }
 
@@ -182,13 +230,15 @@ class LoadsTest {
                     platform("5600 lb", FIRST))),
             change("1000 lb", Source.GUESSED, false, "20 %", split),
             change("-500 lb", Source.WEIGHED, false, "20 %", split));
-    judged(loads, 0, FIRST, 5600, 5600, Loads.Source.AXLE_SCALE);
-    judged(loads, 1, FIRST, 6000, 6000, Loads.Source.AXLE_SCALE); // + 1000 × 0.40
-    judged(loads, 2, FIRST, 5800, 5800, Loads.Source.AXLE_SCALE); // − 500 × 0.40
-    judged(loads, 1, REAR, 5220, 5220, Loads.Source.AXLE_SCALE); // + 1000 × 0.20 × 1.1
-    judged(loads, 1, FRONT, 3980, 3980, Loads.Source.AXLE_SCALE); // + 1000 × 0.20 × (1 − 1.1)
-    judged(loads, 2, REAR, 5110, 5110, Loads.Source.AXLE_SCALE); // − 500 × 0.20 × 1.1
-    judged(loads, 2, SECOND, 7000, 7000, Loads.Source.GAWR);
+    weighs(loads, 0, FIRST, 5600, 5600, Loads.Basis.AXLE);
+    weighs(loads, 1, FIRST, 6000, 6000, Loads.Basis.AXLE); // + 1000 × 0.40
+    weighs(loads, 2, FIRST, 5800, 5800, Loads.Basis.AXLE); // − 500 × 0.40
+    weighs(loads, 1, REAR, 5220, 5220, Loads.Basis.AXLE); // + 1000 × 0.20 × 1.1
+    weighs(loads, 1, FRONT, 3980, 3980, Loads.Basis.AXLE); // + 1000 × 0.20 × (1 − 1.1)
+    weighs(loads, 2, REAR, 5110, 5110, Loads.Basis.AXLE); // − 500 × 0.20 × 1.1
+    // Fullest with 400 more; 200 less now: N(5400, √(840² + (400·0.15)² + (200·0.01)²)) cut at
+    // 6800.
+    weighs(loads, 2, SECOND, 5311.3590, 6800, Loads.Basis.NOT_WEIGHED);
   }
 
   /** The allowance of a group holds for what comes on, too. */
@@ -199,7 +249,7 @@ class LoadsTest {
             rig(hitch("1500 lb", 1), ticket(true, platform("10000 lb", FIRST, SECOND))),
             change("1000 lb", Source.TYPICAL, false, null, Map.of(FIRST, "50 %", SECOND, "50 %")));
     // (5000 + 500) × 1.10 = 6050
-    judged(loads, 1, FIRST, 6050, 5500, Loads.Source.GROUP_SCALE);
+    weighs(loads, 1, FIRST, 5500, 6050, Loads.Basis.GROUP);
   }
 
   @Test
@@ -208,7 +258,7 @@ class LoadsTest {
         loads(
             rig(null, ticket(true, platform("5000 lb", REAR))),
             change("1000 lb", Source.WEIGHED, false, "20 %", Map.of(FIRST, "80 %")));
-    judged(loads, 1, REAR, 5200, 5200, Loads.Source.AXLE_SCALE); // all 200 on the rear axle
+    weighs(loads, 1, REAR, 5200, 5200, Loads.Basis.AXLE); // all 200 on the rear axle
   }
 
   @Test
@@ -217,7 +267,7 @@ class LoadsTest {
         loads(
             rig(null, ticket(true, platform("1000 lb", FIRST))),
             change("-3000 lb", Source.GUESSED, false, null, Map.of(FIRST, "100 %")));
-    judged(loads, 1, FIRST, 0, 0, Loads.Source.AXLE_SCALE);
+    weighs(loads, 1, FIRST, 0, 0, Loads.Basis.AXLE);
   }
 
   @Test
@@ -225,12 +275,12 @@ class LoadsTest {
     LoadChange offer = change("2000 lb", Source.TYPICAL, true, null, Map.of(FIRST, "100 %"));
     Rig rig = rig(hitch("1500 lb", 1), ticket(true, platform("5000 lb", FIRST)));
     Trip trip = trip(rig, offer);
-    judged(new Loads(trip, null, 1), 1, FIRST, 5000, 5000, Loads.Source.AXLE_SCALE);
-    judged(new Loads(trip, offer, 1), 1, FIRST, 7000, 7000, Loads.Source.AXLE_SCALE);
-    judged(new Loads(trip, offer, 1), 0, FIRST, 5000, 5000, Loads.Source.AXLE_SCALE);
-    judged(new Loads(trip, offer, 0.5), 1, FIRST, 6000, 6000, Loads.Source.AXLE_SCALE);
+    weighs(new Loads(trip, null, 1), 1, FIRST, 5000, 5000, Loads.Basis.AXLE);
+    weighs(new Loads(trip, offer, 1), 1, FIRST, 7000, 7000, Loads.Basis.AXLE);
+    weighs(new Loads(trip, offer, 1), 0, FIRST, 5000, 5000, Loads.Basis.AXLE);
+    weighs(new Loads(trip, offer, 0.5), 1, FIRST, 6000, 6000, Loads.Basis.AXLE);
     LoadChange other = change("900 lb", Source.TYPICAL, true, null, Map.of(FIRST, "100 %"));
-    judged(new Loads(trip, other, 1), 1, FIRST, 5000, 5000, Loads.Source.AXLE_SCALE);
+    weighs(new Loads(trip, other, 1), 1, FIRST, 5000, 5000, Loads.Basis.AXLE);
   }
 
   /** Spread: 1 % of the scale's weight, joined with 1, 8 or 15 % of what came on. */
@@ -241,17 +291,18 @@ class LoadsTest {
         loads(
             rig(null, ticket(true, platform("6000 lb", FIRST))),
             change("1000 lb", source, false, null, Map.of(FIRST, "100 %")));
-    assertThat(pounds(loads.axle(0, FIRST).sigma())).isCloseTo(60, within(1e-9));
-    assertThat(pounds(loads.axle(1, FIRST).sigma()))
+    assertThat(pounds(loads.axle(0, FIRST).spread().deviation())).isCloseTo(60, within(1e-9));
+    assertThat(pounds(loads.axle(1, FIRST).spread().deviation()))
         .isCloseTo(Math.sqrt(60 * 60 + ofTheChange * ofTheChange), within(1e-9));
   }
 
   @Test
   void dualsShareTheirSide() {
     Loads loads = loads(rig(null, ticket(true, platform("6000 lb", REAR))));
-    // 6000 × 0.525 / 2 = 1575
+    // 6000 / 4 = 1500; 6000 × 0.525 / 2 = 1575
     for (WheelSlot slot : WheelSlot.of(true)) {
-      carries(loads, 0, REAR, slot, 1575);
+      carries(loads, 0, REAR, slot, 1500);
+      spread(loads, 0, REAR, slot, 1500 * 0.02692582, 1575);
     }
   }
 
@@ -313,17 +364,24 @@ class LoadsTest {
     return new Loads(trip(rig, changes), null, 1);
   }
 
-  private static void judged(
-      Loads loads, int stop, AxleRef ref, double judged, double likely, Loads.Source source) {
+  private static void weighs(
+      Loads loads, int stop, AxleRef ref, double likely, double heaviest, Loads.Basis basis) {
     Loads.AxleLoad load = loads.axle(stop, ref);
-    assertThat(pounds(load.kilograms())).isCloseTo(judged, within(1e-6));
-    assertThat(pounds(load.likelyKilograms())).isCloseTo(likely, within(1e-6));
-    assertThat(load.source()).isEqualTo(source);
+    assertThat(pounds(load.kilograms())).isCloseTo(likely, within(0.001));
+    assertThat(pounds(load.heaviest())).isCloseTo(heaviest, within(1e-6));
+    assertThat(load.basis()).isEqualTo(basis);
   }
 
-  private static void carries(Loads loads, int stop, AxleRef ref, WheelSlot slot, double judged) {
+  private static void carries(Loads loads, int stop, AxleRef ref, WheelSlot slot, double likely) {
     Loads.TireLoad load = loads.tire(stop, new WheelPosition(ref, slot));
-    assertThat(pounds(load.kilograms())).isCloseTo(judged, within(1e-6));
+    assertThat(pounds(load.kilograms())).isCloseTo(likely, within(0.001));
+  }
+
+  private static void spread(
+      Loads loads, int stop, AxleRef ref, WheelSlot slot, double sigma, double heaviest) {
+    Loads.TireLoad load = loads.tire(stop, new WheelPosition(ref, slot));
+    assertThat(pounds(load.sigma())).isCloseTo(sigma, within(0.001));
+    assertThat(pounds(load.heaviest())).isCloseTo(heaviest, within(1e-6));
   }
 
   private static double pounds(double kilograms) {

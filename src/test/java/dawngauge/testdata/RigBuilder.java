@@ -37,6 +37,7 @@ public final class RigBuilder {
   private boolean dual;
   private Vehicle.Kind kind = Vehicle.Kind.TRAILER;
   private TireBuilder tire = TireBuilder.special();
+  private @Nullable Entered<Mass> gvwr;
   private @Nullable Entered<Mass> gawr = Entered.of(QuantityKind.MASS, "6000 lb");
   private List<LabelFitment> label = List.of();
   private @Nullable Entered<GaugePressure> wheel =
@@ -100,6 +101,12 @@ public final class RigBuilder {
   /** Another rating of each axle, or none. */
   public RigBuilder gawr(@Nullable String mass) {
     gawr = mass == null ? null : Entered.of(QuantityKind.MASS, mass);
+    return this;
+  }
+
+  /** The rating of the whole vehicle; without it none is typed. */
+  public RigBuilder gvwr(String mass) {
+    gvwr = Entered.of(QuantityKind.MASS, mass);
     return this;
   }
 
@@ -200,7 +207,7 @@ public final class RigBuilder {
     }
     return new Rig(
         "test trailer",
-        List.of(new Vehicle("trailer", "t", kind, null, built, Remarks.NONE)),
+        List.of(new Vehicle("trailer", "t", kind, gvwr, built, Remarks.NONE)),
         List.of(spec),
         tires,
         spare ? List.of(new Spare("S", List.of(), wheel, null, Remarks.NONE)) : List.of(),

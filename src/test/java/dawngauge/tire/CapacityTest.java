@@ -53,16 +53,8 @@ class CapacityTest {
     return Capacity.of(spec, SINGLE, null).get();
   }
 
-  private static CertifiedPoint label(double psi, double lb) {
-    return new CertifiedPoint(GaugePressure.of(psi, Unit.PSI), Mass.of(lb, Unit.POUND));
-  }
-
   private static List<ProblemCode> codes(Outcome<?> outcome) {
     return outcome.problems().stream().map(Problem::code).collect(Collectors.toList());
-  }
-
-  private static Step last(List<Step> steps) {
-    return steps.get(steps.size() - 1);
   }
 
   // LT265/75R16, single, printed: load range C 2470 lb at 50 psi.
@@ -116,21 +108,23 @@ class CapacityTest {
     assertThat(capacity.likelyKilogramsAt(capacity.likelyPascalsFor(load)))
         .isEqualTo(load, within(1e-6));
     assertThat(inPsi(capacity.pascalsFor(load))).isEqualTo(64, within(1e-6));
-    assertThat(capacity.estimated()).isTrue();
     assertThat(capacity.fromRows()).isFalse();
   }
 
+  // From nothing: no load at no pressure, 3500·20/80 = 875 lb at 20 psi; likely 3500·(20/80)^0.585.
   @Test
-  void noFigureBelowSixtyPercentAndNoMoreAboveTheRatedPressure() {
+  void theCurveBeginsAtNothingAndEndsAtTheRatedPressure() {
     Capacity capacity = single(ST80);
-    assertThat(capacity.kilogramsAt(psi(47.9))).isNaN();
-    assertThat(capacity.likelyKilogramsAt(psi(47.9))).isNaN();
-    assertThat(inLb(capacity.kilogramsAt(psi(48)))).isEqualTo(2100, within(1e-6));
+    assertThat(capacity.kilogramsAt(psi(0))).isZero();
+    assertThat(capacity.kilogramsAt(psi(-3))).isZero();
+    assertThat(capacity.likelyKilogramsAt(psi(0))).isZero();
+    assertThat(inLb(capacity.kilogramsAt(psi(20)))).isEqualTo(875, within(1e-6));
+    assertThat(inLb(capacity.likelyKilogramsAt(psi(20)))).isEqualTo(1555.5, within(0.1));
     assertThat(inLb(capacity.kilogramsAt(psi(80)))).isEqualTo(3500, within(1e-6));
     assertThat(inLb(capacity.kilogramsAt(psi(110)))).isEqualTo(3500, within(1e-6));
     assertThat(inLb(capacity.likelyKilogramsAt(psi(110)))).isEqualTo(3500, within(1e-6));
-    assertThat(inPsi(capacity.pascalsFor(0))).isEqualTo(48, within(1e-6));
-    assertThat(inPsi(capacity.likelyPascalsFor(0))).isEqualTo(48, within(1e-6));
+    assertThat(capacity.pascalsFor(0)).isZero();
+    assertThat(capacity.likelyPascalsFor(0)).isZero();
     assertThat(inPsi(capacity.pascalsFor(lb(3500)))).isEqualTo(80, within(1e-6));
     assertThat(capacity.pascalsFor(lb(3500.1))).isNaN();
     assertThat(capacity.likelyPascalsFor(lb(3500.1))).isNaN();
@@ -276,7 +270,7 @@ class CapacityTest {
   }
 
   @Test
-  void rowsAreReadStraightBetweenFlatAboveAndNotBelow() {
+  void rowsAreReadStraightFromNothingBetweenAndFlatAbove() {
     TireSpec spec =
         Tires.named("trailer")
             .size("ST225/75R15")
@@ -286,14 +280,15 @@ class CapacityTest {
             .spec();
     Capacity capacity = single(spec);
     assertThat(capacity.fromRows()).isTrue();
-    assertThat(capacity.estimated()).isFalse();
     assertThat(inLb(capacity.kilogramsAt(psi(50)))).isEqualTo(2150, within(1e-6));
     assertThat(inLb(capacity.kilogramsAt(psi(55)))).isEqualTo(2280, within(1e-6));
     assertThat(capacity.likelyKilogramsAt(psi(55))).isEqualTo(capacity.kilogramsAt(psi(55)));
     assertThat(inLb(capacity.kilogramsAt(psi(80)))).isEqualTo(2540, within(1e-6));
-    assertThat(capacity.kilogramsAt(psi(49.9))).isNaN();
+    // Below the first row: 2150·40/50 and 50·1000/2150.
+    assertThat(inLb(capacity.kilogramsAt(psi(40)))).isEqualTo(1720, within(1e-6));
     assertThat(inPsi(capacity.pascalsFor(lb(2280)))).isEqualTo(55, within(1e-6));
-    assertThat(inPsi(capacity.pascalsFor(lb(1000)))).isEqualTo(50, within(1e-6));
+    assertThat(inPsi(capacity.pascalsFor(lb(1000)))).isEqualTo(23.256, within(0.001));
+    assertThat(capacity.likelyPascalsFor(lb(1000))).isEqualTo(capacity.pascalsFor(lb(1000)));
   }
 
   @Test
@@ -326,65 +321,6 @@ class CapacityTest {
     assertThat(outcome.get().pascalsFor(lb(2700))).isNaN();
   }
 
-  // 49 CFR 571.120 S5.3.1: at the label's cold pressure the tires carry the GAWR. The estimated
-  // floor is label pressure × load ÷ GAWR share where that is lower.
-  @Test
-  void labelLowersTheEstimatedFloor() {
-    CertifiedPoint label = label(65, 3200);
-    Capacity capacity = Capacity.of(ST80, SINGLE, label).get();
-    assertThat(inPsi(capacity.pascalsFor(lb(3200)))).isEqualTo(65, within(1e-6));
-    assertThat(inPsi(capacity.pascalsFor(lb(2800)))).isEqualTo(65 * 2800 / 3200.0, within(1e-6));
-    assertThat(inPsi(single(ST80).pascalsFor(lb(3200)))).isEqualTo(73.14, within(0.01));
-    // It vouches for no more than the GAWR share: above, only the straight line does.
-    assertThat(inPsi(capacity.pascalsFor(lb(3300)))).isEqualTo(80 * 3300 / 3500.0, within(1e-6));
-    assertThat(inLb(capacity.kilogramsAt(psi(70)))).isEqualTo(3200, within(1e-6));
-    assertThat(last(capacity.stepsFor(Mass.of(2800, Unit.POUND))).authority().text())
-        .contains("571.120 S5.3.1");
-  }
-
-  @Test
-  void labelBelowTheStraightLineChangesNothing() {
-    Capacity with = Capacity.of(ST80, SINGLE, label(80, 3000)).get();
-    for (double p = 40; p <= 90; p += 0.5) {
-      assertThat(with.kilogramsAt(psi(p)))
-          .isEqualTo(single(ST80).kilogramsAt(psi(p)), within(1e-9));
-    }
-  }
-
-  @Test
-  void labelBelowSixtyPercentStillVouchesForItsOwnPressure() {
-    TireSpec front = Tires.named("front").size("LT265/75R16").rated("3415 lb", "80 psi").spec();
-    Capacity capacity = Capacity.of(front, SINGLE, label(40, 1600)).get();
-    assertThat(inPsi(capacity.lowestPascals())).isEqualTo(40, within(1e-6));
-    assertThat(inLb(capacity.kilogramsAt(psi(40)))).isEqualTo(1600, within(1e-6));
-    assertThat(inLb(capacity.kilogramsAt(psi(47)))).isEqualTo(1600, within(1e-6));
-    assertThat(inLb(capacity.kilogramsAt(psi(48)))).isEqualTo(2049, within(1e-6));
-    assertThat(capacity.kilogramsAt(psi(39.9))).isNaN();
-    assertThat(inPsi(capacity.pascalsFor(lb(1600)))).isEqualTo(40, within(1e-6));
-    assertThat(inPsi(capacity.pascalsFor(lb(1601)))).isEqualTo(48, within(1e-6));
-  }
-
-  // 571.120 S5.1.2: tire ratings cover the GAWR; a label that passes the rating is of other tires.
-  @Test
-  void labelAboveTheRatingIsLeftOutAndSaysSo() {
-    Outcome<Capacity> outcome = Capacity.of(ST80, SINGLE, label(65, 3700));
-    assertThat(codes(outcome)).containsExactly(ProblemCode.LABEL_POINT_NOT_USED);
-    assertThat(outcome.get().kilogramsAt(psi(65))).isEqualTo(single(ST80).kilogramsAt(psi(65)));
-  }
-
-  @Test
-  void labelIsNotNeededWhereRowsAreTyped() {
-    TireSpec spec =
-        Tires.named("t")
-            .size("ST225/75R15")
-            .rated("2540 lb", "65 psi")
-            .row("50 psi", "2150 lb", null)
-            .row("65 psi", "2540 lb", null)
-            .spec();
-    Capacity capacity = Capacity.of(spec, SINGLE, label(50, 2500)).get();
-    assertThat(inLb(capacity.kilogramsAt(psi(50)))).isEqualTo(2150, within(1e-6));
-  }
-
   @Test
   void stepsEndInTheFigure() {
     Capacity capacity = single(ST80);
@@ -392,20 +328,22 @@ class CapacityTest {
         .containsExactly(
             "cold pressure at which the rated load holds: 80.0 psi",
             "rated load, single: 3500 lb",
-            "likely load at 64.0 psi, shown beside, not used: 3072 lb",
+            "likely load at 64.0 psi: 3072 lb",
             "load at 64.0 psi, estimated with caution: 2800 lb");
     assertThat(written(capacity.stepsFor(Mass.of(2800, Unit.POUND))))
         .endsWith(
-            "likely pressure for 2800 lb, shown beside, not used: 54.6 psi",
+            "likely pressure for 2800 lb: 54.6 psi",
             "lowest pressure for 2800 lb, estimated with caution: 64.0 psi");
     assertThat(written(capacity.stepsAt(GaugePressure.of(40, Unit.PSI))))
-        .endsWith("no figure at 40.0 psi, only from: 48.0 psi");
+        .endsWith("load at 40.0 psi, estimated with caution: 1750 lb"); // 3500·40/80
     assertThat(written(capacity.stepsAt(GaugePressure.of(90, Unit.PSI))))
         .endsWith("load at 90.0 psi, the rated load and no more: 3500 lb");
     assertThat(written(capacity.stepsFor(Mass.of(4000, Unit.POUND))))
         .endsWith("4000 lb is more than the tire may carry at any pressure; at most: 3500 lb");
     assertThat(written(capacity.stepsFor(Mass.of(1000, Unit.POUND))))
-        .endsWith("1000 lb needs no more than the lowest pressure with a figure: 48.0 psi");
+        .endsWith( // 80·1000/3500, and 80·(1000/3500)^(1/0.585)
+            "likely pressure for 1000 lb: 9.4 psi",
+            "lowest pressure for 1000 lb, estimated with caution: 22.9 psi");
   }
 
   private static List<String> written(List<Step> steps) {

@@ -265,8 +265,8 @@ class RigEditsTest {
     assertThat(RigEdits.ticketOf(weighed, SECOND)).isEqualTo(OptionalInt.of(0));
     // one side alone is no weight of the axle: loads agree
     Loads loads = new Loads(trip.withRig(weighed), null, 0);
-    assertThat(loads.axle(0, FIRST).source()).isEqualTo(Loads.Source.WHEEL_SCALE);
-    assertThat(loads.axle(0, SECOND).source()).isEqualTo(Loads.Source.AXLE_SCALE);
+    assertThat(loads.axle(0, FIRST).basis()).isEqualTo(Loads.Basis.WHEEL);
+    assertThat(loads.axle(0, SECOND).basis()).isEqualTo(Loads.Basis.AXLE);
   }
 
   @Test

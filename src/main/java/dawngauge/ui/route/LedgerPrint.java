@@ -75,7 +75,9 @@ public final class LedgerPrint {
       double height,
       List<String> styles) {
     scale = width / WIDE;
-    Ledger shown = Ledger.of(planned.trip(), planned.advice(), planned.problems(), units, null);
+    Ledger shown =
+        Ledger.of(
+            planned.trip(), planned.advice(), planned.problems(), planned.fitness(), units, null);
     title =
         planned.trip().name()
             + (position == null ? "" : " · trace of " + position.words())

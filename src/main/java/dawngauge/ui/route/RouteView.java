@@ -466,7 +466,8 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     PlannedTrip planned = document.planned();
     Trip trip = planned.trip();
     Advice advice = planned.advice();
-    Ledger shown = Ledger.of(trip, advice, planned.problems(), document.units(), null);
+    Ledger shown =
+        Ledger.of(trip, advice, planned.problems(), planned.fitness(), document.units(), null);
     summary.setText(shown.summary());
     missing.setText(shown.problems().size() + " missing or assumed");
     missingText.setText(String.join("\n", shown.problems()));

@@ -28,7 +28,9 @@ final class FirstForecast extends VBox {
     getChildren().clear();
     list("Still needed for a forecast", haul.missing());
     if (planned != null) {
-      Ledger ledger = Ledger.of(planned.trip(), planned.advice(), planned.problems(), units, null);
+      Ledger ledger =
+          Ledger.of(
+              planned.trip(), planned.advice(), planned.problems(), planned.fitness(), units, null);
       heading("First forecast");
       add(ledger.summary(), "first-summary");
       for (StopLine stop : ledger.stops()) {

@@ -1,0 +1,118 @@
+package dawngauge.advice;
+
+import dawngauge.explain.Phrase;
+import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.TireAtStop;
+import dawngauge.rules.Loads;
+import dawngauge.rules.SpareFit;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Whether a tire may roll on with its load, once all is set that can be set at a stop. What air
+ * further on cures is no reason to hold; what it cures too late is.
+ */
+final class LoadRules {
+
+  private final Forecaster forecaster;
+  private final Lookahead lookahead;
+  private final AirWords words;
+
+  LoadRules(Forecaster forecaster, Lookahead lookahead) {
+    this.forecaster = forecaster;
+    this.lookahead = lookahead;
+    this.words = new AirWords(forecaster);
+  }
+
+  /** What is to be said at a stop, after what is set there. */
+  List<Reason> at(int visit, List<TireAtStop> stops, @Nullable SetFigure set) {
+    TireAtStop at = stops.get(visit);
+    List<Reason> reasons = new ArrayList<>();
+    if (visit == stops.size() - 1) {
+      atTheEnd(visit, at, reasons);
+      return reasons;
+    }
+    reasons.addAll(HoldRules.overloadOnly(at));
+    if (at.limits().overloaded()) {
+      return reasons; // air is no cure
+    }
+    List<Lookahead.Judged> ahead = lookahead.until(visit, stops);
+    Lookahead.Judged bad = lookahead.firstBad(ahead);
+    boolean leaks = at.fitted().tire().lossPerDay() != null;
+    if (bad != null && (bad.visit() == visit || leaks)) {
+      reasons.add(new Reason(Mark.HOLD, hold(at, bad, set, leaks), 1));
+    } else if (bad != null) {
+      reasons.add(
+          new Reason(
+              Mark.RECHECK,
+              Phrase.of(
+                  "find air before {0}: {1}, {2}; no hose reaches it before: add a stop, carry a"
+                      + " compressor or ask for a call-out",
+                  place(bad.visit()), words.where(bad), words.state(bad)),
+              0));
+    } else {
+      Lookahead.Judged notShown = lookahead.firstNotShown(lookahead.judgedAt(visit, at));
+      if (notShown != null) {
+        reasons.add(new Reason(Mark.RECHECK, notShown(at, notShown), 2));
+      }
+    }
+    return reasons;
+  }
+
+  /** At the last stop nothing rolls on, yet what is wrong is to be told before the next trip. */
+  private void atTheEnd(int visit, TireAtStop at, List<Reason> reasons) {
+    Lookahead.Judged here = lookahead.firstBad(lookahead.judgedAt(visit, at));
+    if (at.limits().overloaded()) {
+      for (Reason reason : HoldRules.overloadOnly(at)) {
+        reasons.add(
+            new Reason(Mark.RECHECK, Phrase.of("before it rolls again: {0}", reason.text()), 1));
+      }
+    } else if (here != null) {
+      reasons.add(
+          new Reason(
+              Mark.RECHECK,
+              Phrase.of("before it rolls again see to its air: {0}", words.state(here)),
+              1));
+    }
+  }
+
+  private Phrase hold(TireAtStop at, Lookahead.Judged bad, @Nullable SetFigure set, boolean leaks) {
+    Phrase what =
+        set == null
+            ? Phrase.of("{0} {1}, and no air here that helps", words.where(bad), words.state(bad))
+            : Phrase.of(
+                "even set to what can be set here, {0} {1}", words.where(bad), words.state(bad));
+    boolean spare =
+        SpareFit.fitFor(
+                forecaster.trip().rig(), at.fitted().position(), at.limits().load().kilograms())
+            .isPresent();
+    return Phrase.of(
+        "{0}: do not roll until {1}{2}{3}; animals to shade and water first, stand clear of the"
+            + " tire",
+        what,
+        leaks ? "its leak is mended" : "aired",
+        spare ? ", on the spare" : "",
+        assumed(at) ? ", lighter, or weighed by wheel" : ", or lighter");
+  }
+
+  private static boolean assumed(TireAtStop at) {
+    return at.limits().load().axle().basis() == Loads.Basis.NOT_WEIGHED;
+  }
+
+  private Phrase notShown(TireAtStop at, Lookahead.Judged judged) {
+    boolean rows = at.fitted().capacity() != null && at.fitted().capacity().fromRows();
+    boolean wheel = at.limits().load().axle().basis() == Loads.Basis.WHEEL;
+    return Phrase.of(
+        "at {0} {1} it cannot be shown to carry its load: {2}{3}{4}",
+        Shown.pressure(judged.moment().judged()),
+        words.where(judged),
+        rows ? "" : "type the maker's load rows",
+        rows || wheel ? "" : ", or ",
+        wheel ? (rows ? "lighten it or add air" : "") : "weigh it by wheel");
+  }
+
+  private String place(int visit) {
+    return forecaster.itinerary().visits().get(visit).stop().place();
+  }
+}

@@ -1,0 +1,39 @@
+package dawngauge.ledger;
+
+import dawngauge.fitness.Code;
+import dawngauge.fitness.Defect;
+import dawngauge.fitness.Severity;
+import dawngauge.quantity.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether the rig may go, in a few lines for the head of every page. */
+public final class GoLines {
+  private GoLines() {}
+
+  /**
+   * A line for each thing that stands against going, then how much else is to be put right.
+   *
+   * @param fitness worst first
+   */
+  public static List<String> of(List<Defect> fitness, UnitSystem units) {
+    List<String> lines = new ArrayList<>();
+    int others = 0;
+    for (Defect defect : fitness) {
+      if (defect.severity() == Severity.STOP) {
+        lines.add("NO-GO: " + defect.where() + ": " + defect.what().in(units));
+      } else if (defect.code() == Code.HOLD_AHEAD) {
+        lines.add(defect.where() + ": " + defect.what().in(units));
+      } else if (defect.severity() == Severity.MEND) {
+        others++;
+      }
+    }
+    if (others > 0) {
+      lines.add(
+          "to be put right before leaving: "
+              + others
+              + " more, see the check of the rig's fitness");
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,184 @@
+package dawngauge.rules;
+
+import dawngauge.tire.Capacity;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Whether a tire carries what it may have to carry: the pressures that its loads need by the likely
+ * and by the cautious curve, and the chance that a pressure is under them. Gauge pressures in
+ * pascal.
+ *
+ * <p>The load is taken at 32 quantiles of equal weight. Of each the chance is told that the
+ * pressure, normally spread, is under what it needs; a load that no pressure carries counts as one.
+ */
+public final class Carrying {
+
+  private static final int QUANTILES = 32;
+
+  private static final int HALVINGS = 40;
+
+  /** So many standard deviations away a chance is under 1e-6, which is called none. */
+  private static final double FAR = 5;
+
+  /** Forgives rounding where a pressure is known for sure, in pascal. */
+  private static final double ROUNDING = 1;
+
+  private final Capacity capacity;
+  private final LoadSpread load;
+  private final double part;
+  private final double loadFactor;
+  private final double extraPascals;
+  private final double floor;
+  private final Needs likely;
+  private final Needs cautious;
+
+  /**
+   * What a load asks of a tire.
+   *
+   * @param loadFactor part of its rating that it may carry at the speed ahead
+   * @param extraPascals pressure that the speed ahead asks for on top
+   */
+  Carrying(Capacity capacity, LoadSpread load, double loadFactor, double extraPascals) {
+    this(capacity, load, quantiles(load), 1, loadFactor, extraPascals);
+  }
+
+  private Carrying(
+      Capacity capacity,
+      LoadSpread load,
+      double[] loads,
+      double part,
+      double loadFactor,
+      double extraPascals) {
+    this.capacity = capacity;
+    this.load = load;
+    this.part = part;
+    this.loadFactor = loadFactor;
+    this.extraPascals = extraPascals;
+    this.floor = capacity.pascalsFor(load.mean() * part / loadFactor) + extraPascals;
+    this.likely = new Needs(loads, true);
+    this.cautious = new Needs(loads, false);
+  }
+
+  private static double[] quantiles(LoadSpread load) {
+    double[] loads = new double[QUANTILES];
+    for (int i = 0; i < QUANTILES; i++) {
+      loads[i] = load.quantile((i + 0.5) / QUANTILES);
+    }
+    return loads;
+  }
+
+  /** The same for a tire that carries a part of it, or more. */
+  Carrying times(double more) {
+    return new Carrying(capacity, load, likely.loads, part * more, loadFactor, extraPascals);
+  }
+
+  /** Lowest pressure at which the tire may carry the likely load; NaN where it may at none. */
+  double floor() {
+    return floor;
+  }
+
+  /** Load margin at a pressure by the cautious curve; NaN where nothing is carried. */
+  double marginAt(double pascals) {
+    double kilograms = load.mean() * part;
+    return kilograms > 0
+        ? capacity.kilogramsAt(pascals - extraPascals) * loadFactor / kilograms - 1
+        : Double.NaN;
+  }
+
+  /** What the curves rest on. */
+  Capacity.Basis basis() {
+    return capacity.basis();
+  }
+
+  /**
+   * Chance that the load is over the likely curve: what is told as the chance of being under the
+   * pressure that the load needs.
+   *
+   * @param pascals expected pressure
+   * @param sigma one standard deviation of it
+   */
+  public double underFloor(double pascals, double sigma) {
+    return likely.chanceOver(pascals, sigma);
+  }
+
+  /** Chance that the load is over the cautious curve: that it cannot be shown to be carried. */
+  public double notShown(double pascals, double sigma) {
+    return cautious.chanceOver(pascals, sigma);
+  }
+
+  /**
+   * The lowest expected pressure whose chance of {@link #underFloor} is no more than given; NaN
+   * where no pressure helps.
+   */
+  public double needed(double chance, double sigma) {
+    double low = -FAR * sigma;
+    double high =
+        capacity.pascalsFor(capacity.mostKilograms()) + extraPascals + ROUNDING + FAR * sigma;
+    if (!(underFloor(high, sigma) <= chance)) {
+      return Double.NaN;
+    }
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      if (underFloor(middle, sigma) <= chance) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return high;
+  }
+
+  /** The pressures that the loads need by one curve, found when they are first asked for. */
+  private final class Needs {
+    private final double[] loads;
+    private final boolean byLikely;
+    private final double most;
+    private double @Nullable [] all;
+
+    Needs(double[] loads, boolean byLikely) {
+      this.loads = loads;
+      this.byLikely = byLikely;
+      this.most = need(loads[QUANTILES - 1]);
+    }
+
+    private double need(double kilograms) {
+      double carried = kilograms * part / loadFactor;
+      return extraPascals
+          + (byLikely ? capacity.likelyPascalsFor(carried) : capacity.pascalsFor(carried));
+    }
+
+    private double[] all() {
+      double[] known = all;
+      if (known == null) {
+        known = new double[QUANTILES];
+        for (int i = 0; i < QUANTILES; i++) {
+          known[i] = need(loads[i]);
+        }
+        all = known;
+      }
+      return known;
+    }
+
+    double chanceOver(double pascals, double sigma) {
+      if (Double.isNaN(pascals) || Double.isNaN(sigma)) {
+        return Double.NaN;
+      } else if (most + FAR * sigma < pascals) {
+        return 0; // the needs rise with the load
+      }
+      double sum = 0;
+      for (double need : all()) {
+        sum += over(need, pascals, sigma);
+      }
+      return sum / QUANTILES;
+    }
+
+    private static double over(double need, double pascals, double sigma) {
+      if (Double.isNaN(need)) {
+        return 1;
+      } else if (sigma > 0) {
+        return Quantile.under((need - pascals) / sigma);
+      }
+      return need > pascals + ROUNDING ? 1 : 0;
+    }
+  }
+}

@@ -1,0 +1,116 @@
+package dawngauge.rules;
+
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Mass;
+import dawngauge.tire.Capacity;
+import dawngauge.tire.TireSize;
+import dawngauge.tire.TireSpec;
+import dawngauge.trip.LabelFitment;
+import dawngauge.trip.Rig;
+import dawngauge.trip.Spare;
+import dawngauge.trip.Tire;
+import dawngauge.trip.WheelPosition;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Whether a spare can serve at a place: size, what tire and wheel may carry, and what pressure they
+ * may take. What is not known does not speak against it here.
+ *
+ * @param spare the spare
+ * @param place its tire as if fitted there
+ */
+public record SpareFit(Spare spare, FittedTire place) {
+
+  /** Kilogram by which figures rounded in different units may differ. */
+  public static final double ROUNDING = 0.5;
+
+  /** A spare at a place; empty where the rig has no such tire. */
+  public static Optional<SpareFit> of(Rig rig, Spare spare, WheelPosition position) {
+    return rig.tire(spare.tire())
+        .map(tire -> new SpareFit(spare, new FittedTire(rig, position, tire)));
+  }
+
+  /**
+   * A spare of the rig that can serve at a place that carries a load; empty where there is none.
+   */
+  public static Optional<Spare> fitFor(Rig rig, WheelPosition position, double kilograms) {
+    return rig.spares().stream()
+        .filter(
+            spare ->
+                spare.serves().isEmpty()
+                    ? !rig.axle(position.axle()).orElseThrow().dual()
+                    : spare.serves().contains(position.axle()))
+        .filter(
+            spare ->
+                of(rig, spare, position)
+                    .filter(fit -> fit.sizeFits(rig) && fit.sound())
+                    .filter(fit -> fit.carries(kilograms) && fit.takesTheLabel())
+                    .isPresent())
+        .findFirst();
+  }
+
+  /** Whether it is of a size that the axle's label names or that is fitted on the axle. */
+  public boolean sizeFits(Rig rig) {
+    TireSpec spec = place.spec();
+    String text = spec == null ? null : spec.size();
+    if (text == null) {
+      return true; // not known: said beside
+    }
+    String size = TireSize.plain(text);
+    boolean labelled =
+        place.axle().label().stream()
+            .map(LabelFitment::size)
+            .anyMatch(line -> TireSize.plain(line).equals(size));
+    return labelled
+        || place.axle().fitted().values().stream()
+            .flatMap(id -> rig.tire(id).stream())
+            .flatMap(tire -> rig.specOf(tire).stream())
+            .flatMap(fitted -> Stream.ofNullable(fitted.size()))
+            .anyMatch(fitted -> TireSize.plain(fitted).equals(size));
+  }
+
+  /** Whether its tire is not damaged. */
+  private boolean sound() {
+    Tire tire = place.tire();
+    return tire.damage().isEmpty();
+  }
+
+  private boolean carries(double kilograms) {
+    return !(kilograms > mostKilograms() + ROUNDING);
+  }
+
+  /** Whether its tire and wheel may take the label's pressure. */
+  public boolean takesTheLabel() {
+    return !(place.labelPascals() > ceilingPascals() + LimitFinder.GRACE);
+  }
+
+  /** Highest cold pressure that its tire and wheel may take, in pascal; NaN if not known. */
+  public double ceilingPascals() {
+    double sidewall = place.sidewallPascals();
+    Entered<GaugePressure> rim = spare.wheelMaxPressure();
+    if (rim == null) {
+      return sidewall;
+    }
+    return Double.isNaN(sidewall)
+        ? rim.value().pascals()
+        : Math.min(sidewall, rim.value().pascals());
+  }
+
+  /** What tire and wheel may carry there within their pressure limits; NaN if not known. */
+  public double mostKilograms() {
+    Capacity capacity = place.capacity();
+    double ceiling = ceilingPascals();
+    double most =
+        capacity == null
+            ? Double.NaN
+            : Double.isNaN(ceiling) ? capacity.mostKilograms() : capacity.kilogramsAt(ceiling);
+    Entered<Mass> rim = spare.wheelMaxLoad();
+    if (rim == null) {
+      return most;
+    }
+    double rimMost = rim.value().kilograms();
+    return Double.isNaN(most) ? rimMost : Math.min(most, rimMost);
+  }
+}

@@ -1,0 +1,179 @@
+package dawngauge.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Mass;
+import dawngauge.quantity.Unit;
+import dawngauge.testdata.TireBuilder;
+import dawngauge.tire.Capacity;
+import dawngauge.tire.CertifiedPoint;
+import dawngauge.tire.Fitment;
+import java.util.Locale;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Floor, margin and chances of a loaded tire: what holds for all of them, drawn by lot (seeded).
+ */
+class CarryingTest {
+
+  private static final int TIRES = 3_000;
+  private static final double PSI = GaugePressure.of(1, Unit.PSI).pascals();
+
+  private final Random random = new Random(20270310);
+
+  /** A tire, loaded, and the pressure it is rated at. */
+  private record Case(Capacity capacity, Carrying carrying, LoadSpread load, double rated) {}
+
+  private double between(double low, double high) {
+    return low + random.nextDouble() * (high - low);
+  }
+
+  private static String text(double number, String unit) {
+    return String.format(Locale.ROOT, "%.3f %s", number, unit);
+  }
+
+  private Case next() {
+    double psi = between(30, 120);
+    double pounds = between(1000, 7000);
+    TireBuilder tire =
+        (random.nextBoolean() ? TireBuilder.special() : TireBuilder.lightTruck())
+            .rated(text(pounds, "lb"), text(psi, "psi"));
+    if (random.nextInt(3) == 0) {
+      double p = psi * between(0.4, 0.8);
+      double load = pounds * between(0.4, 0.7);
+      for (int i = 0; i < 4; i++) {
+        tire.row(text(p, "psi"), text(load, "lb"));
+        p += between(0.5, 15);
+        load += between(0, 0.2) * pounds;
+      }
+    }
+    CertifiedPoint label = null;
+    if (random.nextBoolean()) {
+      double part = between(0.4, 1);
+      label =
+          new CertifiedPoint(
+              new GaugePressure(psi * PSI * part),
+              Mass.of(pounds * part * between(0.9, 1.2), Unit.POUND));
+    }
+    Capacity capacity = capacity(tire, label);
+    double middle = capacity.ratedKilograms() * between(0.1, 1.05);
+    double sigma = middle * (random.nextInt(5) == 0 ? 0 : between(0.005, 0.15));
+    LoadSpread load =
+        random.nextBoolean()
+            ? LoadSpread.about(middle, sigma)
+            : new LoadSpread(middle, sigma, middle + 2 * sigma);
+    boolean fast = random.nextInt(4) == 0;
+    return new Case(
+        capacity,
+        new Carrying(capacity, load, fast ? 0.9 : 1, fast ? 10 * PSI : 0),
+        load,
+        capacity.ratedPascals());
+  }
+
+  private static Capacity capacity(TireBuilder tire, @Nullable CertifiedPoint label) {
+    return Capacity.of(tire.spec(), new Fitment(false, true), label).get();
+  }
+
+  /** Both say the same: a margin of nothing or more, and a pressure at the floor or over it. */
+  @Test
+  void theMarginIsNotNegativeJustFromTheFloorOn() {
+    int none = 0;
+    for (int n = 0; n < TIRES; n++) {
+      Case tire = next();
+      double floor = tire.carrying.floor();
+      if (Double.isNaN(floor)) {
+        none++;
+        assertThat(tire.carrying.marginAt(10 * tire.rated)).isNegative();
+        continue;
+      }
+      assertThat(tire.carrying.marginAt(floor + 1)).isGreaterThanOrEqualTo(0);
+      assertThat(tire.carrying.marginAt(floor - 1)).isNegative();
+      for (int i = 0; i < 10; i++) {
+        double p = between(-0.2, 1.5) * tire.rated;
+        if (Math.abs(p - floor) > 1) {
+          assertThat(tire.carrying.marginAt(p) >= 0).isEqualTo(p > floor);
+        }
+      }
+    }
+    assertThat(none).as("loads over all that a tire may carry").isBetween(50, TIRES / 2);
+  }
+
+  /**
+   * More air: no chance rises, no margin falls. The cautious curve never says less than the likely.
+   */
+  @Test
+  void moreAirNeverHurtsAndTheCautiousChanceIsTheLarger() {
+    for (int n = 0; n < TIRES; n++) {
+      Case tire = next();
+      double sigma = random.nextInt(5) == 0 ? 0 : between(0.3, 5) * PSI;
+      double under = 1;
+      double notShown = 1;
+      double margin = -1;
+      for (int i = -2; i <= 14; i++) {
+        double p = tire.rated * i / 10;
+        double nextUnder = tire.carrying.underFloor(p, sigma);
+        double nextNotShown = tire.carrying.notShown(p, sigma);
+        assertThat(nextUnder).isLessThanOrEqualTo(under + 1e-6);
+        assertThat(nextNotShown).isLessThanOrEqualTo(notShown + 1e-6);
+        assertThat(nextNotShown).isGreaterThanOrEqualTo(nextUnder - 1e-9);
+        assertThat(tire.carrying.marginAt(p)).isGreaterThanOrEqualTo(margin);
+        under = nextUnder;
+        notShown = nextNotShown;
+        margin = tire.carrying.marginAt(p);
+      }
+    }
+  }
+
+  @Test
+  void neededIsTheLowestPressureWithTheChance() {
+    int none = 0;
+    for (int n = 0; n < TIRES; n++) {
+      Case tire = next();
+      double sigma = between(0.05, 5) * PSI;
+      double chance = between(0.01, 0.6);
+      double needed = tire.carrying.needed(chance, sigma);
+      if (Double.isNaN(needed)) {
+        none++;
+        assertThat(tire.carrying.underFloor(10 * tire.rated, sigma)).isGreaterThan(chance);
+        continue;
+      }
+      assertThat(tire.carrying.underFloor(needed, sigma)).isLessThanOrEqualTo(chance);
+      assertThat(tire.carrying.underFloor(needed - 20, sigma)).isGreaterThan(chance - 1e-6);
+    }
+    assertThat(none).as("loads that no pressure carries with the chance").isBetween(50, TIRES / 2);
+  }
+
+  /** Rows that go on above the rated pressure: 2,800 lb at 71.33 psi of a tire rated at 70. */
+  @Test
+  void neededReachesAboveTheRatedPressureWhereRowsDo() {
+    Capacity capacity =
+        capacity(
+            TireBuilder.lightTruck()
+                .rated("2800 lb", "70 psi")
+                .row("50 psi", "2205 lb")
+                .row("80 psi", "3042 lb"),
+            null);
+    double load = capacity.ratedKilograms();
+    Carrying carrying = new Carrying(capacity, LoadSpread.about(load, 0), 1, 0);
+    // 50 + 30·595/837, and 1.2816 of 0.1 psi more
+    assertThat(carrying.needed(0.1, 0.1 * PSI) / PSI).isCloseTo(71.326 + 0.128, within(0.001));
+  }
+
+  /** A pressure known for sure, a load known for sure: a step at the floor. */
+  @Test
+  void withoutSpreadTheChanceIsAStep() {
+    Capacity capacity = capacity(TireBuilder.special(), null);
+    double load = 0.8 * capacity.ratedKilograms();
+    Carrying carrying = new Carrying(capacity, LoadSpread.about(load, 0), 1, 0);
+    assertThat(carrying.notShown(64.001 * PSI, 0)).isZero(); // 80 · 0.8
+    assertThat(carrying.notShown(63.999 * PSI, 0)).isEqualTo(1);
+    assertThat(carrying.underFloor(54.631 * PSI, 0)).isZero(); // 80 · 0.8^(1/0.585) = 54.630
+    assertThat(carrying.underFloor(54.629 * PSI, 0)).isEqualTo(1);
+    assertThat(carrying.times(1.25).floor() / PSI).isCloseTo(80, within(1e-6));
+    assertThat(carrying.notShown(Double.NaN, 0)).isNaN();
+  }
+}
