@@ -2,6 +2,7 @@ package dawngauge.ui;
 
 import dawngauge.ledger.Glossary;
 import dawngauge.ledger.Ledger;
+import dawngauge.settings.UserState;
 import java.util.List;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
@@ -38,6 +39,9 @@ final class HelpWindow {
     {"Ctrl+Z, Ctrl+Shift+Z", "undo, redo"},
   };
 
+  private static final UserState.Window SIZE =
+      new UserState.Window(Double.NaN, Double.NaN, 560, 620, false);
+
   private final Stage stage = new Stage();
   private final GridPane words = new GridPane();
 
@@ -62,7 +66,7 @@ final class HelpWindow {
     scroll.setFitToWidth(true);
     BorderPane root = new BorderPane(scroll);
     root.getStyleClass().addAll(classes);
-    Scene scene = new Scene(root, 560, 620);
+    Scene scene = Opening.of(stage, root, SIZE);
     scene.getStylesheets().addAll(styles);
     scene.setOnKeyPressed(
         event -> {
@@ -72,7 +76,6 @@ final class HelpWindow {
         });
     stage.initOwner(owner);
     stage.setTitle("Help – Dawngauge");
-    stage.setScene(scene);
   }
 
   void open() {

@@ -31,7 +31,6 @@ import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -46,7 +45,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 
@@ -155,8 +153,7 @@ public final class PlannerWindow {
             crew,
             notices));
     root.setBottom(caution);
-    UserState.Window last = desk.state().window();
-    Scene scene = new Scene(root, last.width(), last.height());
+    Scene scene = Opening.of(stage, root, desk.state().window());
     styles().ifPresent(scene.getStylesheets()::add);
     root.getStyleClass().add("planner");
     Tasks.compute(() -> planner.places("a", null, 1), places -> {});
@@ -174,10 +171,8 @@ public final class PlannerWindow {
                 document.plannedProperty(),
                 document.dirtyProperty(),
                 document.fileProperty()));
-    stage.setMinWidth(UserState.Window.LEAST_WIDTH);
-    stage.setMinHeight(UserState.Window.LEAST_HEIGHT);
-    stage.setScene(scene);
-    placed(last);
+    stage.setMinWidth(Math.min(UserState.Window.LEAST_WIDTH, stage.getMaxWidth()));
+    stage.setMinHeight(Math.min(UserState.Window.LEAST_HEIGHT, stage.getMaxHeight()));
     document.unitsProperty().addListener((p, was, now) -> desk.remember(s -> s.withUnits(now)));
     document.plannedProperty().addListener(change -> showAgain());
     stage.focusedProperty().addListener(change -> lookAround());
@@ -190,19 +185,6 @@ public final class PlannerWindow {
           }
         });
     Platform.runLater(this::greet);
-  }
-
-  /** Puts the window where it was, if that is still on a screen. */
-  private void placed(UserState.Window last) {
-    if (!Double.isNaN(last.x()) && !Double.isNaN(last.y())) {
-      var seen =
-          Screen.getScreensForRectangle(new Rectangle2D(last.x() + 40, last.y() + 10, 200, 40));
-      if (!seen.isEmpty()) {
-        stage.setX(last.x());
-        stage.setY(last.y());
-      }
-    }
-    stage.setMaximized(last.maximized());
   }
 
   private void greet() {

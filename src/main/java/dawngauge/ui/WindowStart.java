@@ -9,13 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.animation.KeyFrame;
-import javafx.animation.Timeline;
 import javafx.application.Application;
-import javafx.geometry.Rectangle2D;
-import javafx.stage.Screen;
 import javafx.stage.Stage;
-import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 
 /** Opens the window, where one can be opened. */
@@ -25,9 +20,6 @@ public final class WindowStart {
   private static @Nullable Consumer<Stage> filler;
 
   private static boolean shown;
-
-  /** What a window's own frame takes of the screen's height, about. */
-  private static final double TITLE_BAR = 40;
 
   private static final List<String> SCALES = List.of("glass.gtk.uiScale", "glass.win.uiScale");
 
@@ -91,29 +83,6 @@ public final class WindowStart {
 
   /** What the toolkit starts. */
   public static final class Program extends Application {
-    /**
-     * Some window managers make a new window as small as it may be, a moment after it is shown, and
-     * one larger than the screen stays so; so its size is asked for again, but only in its first
-     * moments: later it is the user who changes it.
-     */
-    private static void sizedAsAsked(Stage stage, double width, double height) {
-      Timeline again =
-          new Timeline(
-              new KeyFrame(
-                  Duration.millis(150),
-                  done -> {
-                    boolean other =
-                        Math.abs(stage.getScene().getWidth() - width) > 1
-                            || Math.abs(stage.getScene().getHeight() - height) > 1;
-                    if (other && !stage.isMaximized()) {
-                      stage.setWidth(width + stage.getWidth() - stage.getScene().getWidth());
-                      stage.setHeight(height + stage.getHeight() - stage.getScene().getHeight());
-                    }
-                  }));
-      again.setCycleCount(6);
-      again.play();
-    }
-
     @Override
     public void start(Stage stage) {
       Consumer<Stage> fill = filler;
@@ -121,12 +90,8 @@ public final class WindowStart {
         throw new IllegalStateException("the window is opened by WindowStart.open");
       }
       fill.accept(stage);
-      Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-      double width = Math.min(stage.getScene().getWidth(), screen.getWidth());
-      double height = Math.min(stage.getScene().getHeight(), screen.getHeight() - TITLE_BAR);
       stage.show();
       shown = true;
-      sizedAsAsked(stage, width, height);
     }
   }
 }
