@@ -3,7 +3,7 @@ package dawngauge.ui;
 import dawngauge.ledger.Glossary;
 import dawngauge.ledger.Ledger;
 import dawngauge.settings.UserState;
-import java.util.List;
+import dawngauge.ui.common.Look;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -45,7 +45,7 @@ final class HelpWindow {
   private final Stage stage = new Stage();
   private final GridPane words = new GridPane();
 
-  HelpWindow(Stage owner, List<String> styles, List<String> classes) {
+  HelpWindow(Stage owner) {
     TextField search = new TextField();
     search.setPromptText("search the words");
     search.setAccessibleText("Search the words");
@@ -65,9 +65,9 @@ final class HelpWindow {
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
     BorderPane root = new BorderPane(scroll);
-    root.getStyleClass().addAll(classes);
+    root.getStyleClass().add("planner");
     Scene scene = Opening.of(stage, root, SIZE);
-    scene.getStylesheets().addAll(styles);
+    Look.rule(scene);
     scene.setOnKeyPressed(
         event -> {
           if (event.getCode() == KeyCode.ESCAPE) {

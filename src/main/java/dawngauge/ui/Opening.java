@@ -17,9 +17,12 @@ final class Opening {
   private final Stage stage;
   private final Scene scene;
 
-  private Opening(Stage stage, Scene scene) {
+  private final WindowPlace place;
+
+  private Opening(Stage stage, Scene scene, WindowPlace place) {
     this.stage = stage;
     this.scene = scene;
+    this.place = place;
   }
 
   /**
@@ -32,25 +35,32 @@ final class Opening {
   static Scene of(Stage stage, Parent root, UserState.Window wanted) {
     WindowPlace place = WindowPlace.of(wanted, screens());
     Scene scene = new Scene(root, place.width(), place.height());
-    if (!Double.isNaN(place.x())) {
-      stage.setX(place.x());
-      stage.setY(place.y());
-    }
+    Opening opening = new Opening(stage, scene, place);
+    opening.put();
     stage.setMaxWidth(place.mostWidth());
     stage.setMaxHeight(place.mostHeight());
     stage.setMaximized(place.maximized());
     stage.setScene(scene);
-    Opening opening = new Opening(stage, scene);
     opening.keepSize();
     opening.keepMost();
     return scene;
   }
 
+  private void put() {
+    if (Double.isNaN(place.x())) {
+      stage.centerOnScreen();
+    } else {
+      stage.setX(place.x());
+      stage.setY(place.y());
+    }
+  }
+
   /**
    * On Linux the toolkit learns the width of the frame only after it has shown its first window,
-   * and then asks for the size that the window had before it was given one. So at that moment, and
-   * not at any guessed time, the window is given its size once more. Where there is no frame the
-   * toolkit makes no such mistake. It makes it again when the window stops filling the screen.
+   * and then asks for the size, sometimes also the place, that the window had before it was given
+   * one. So at that moment, and not at any guessed time, the window is given both once more. Where
+   * there is no frame the toolkit makes no such mistake. It makes it again when the window stops
+   * filling the screen.
    */
   private void keepSize() {
     scene
@@ -62,6 +72,7 @@ final class Opening {
                 if (scene.getY() > 0 && !stage.isMaximized()) {
                   scene.yProperty().removeListener(this);
                   stage.sizeToScene();
+                  put();
                 }
               }
             });

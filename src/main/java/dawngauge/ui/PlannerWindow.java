@@ -1,7 +1,5 @@
 package dawngauge.ui;
 
-import atlantafx.base.theme.PrimerDark;
-import atlantafx.base.theme.PrimerLight;
 import dawngauge.ambient.MeasuredAir;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.Planner;
@@ -9,6 +7,7 @@ import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.UserState;
+import dawngauge.ui.common.Look;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
@@ -20,13 +19,11 @@ import dawngauge.ui.route.LedgerPrint;
 import dawngauge.ui.route.RouteView;
 import dawngauge.ui.start.FirstStartView;
 import java.io.File;
-import java.net.URL;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
@@ -50,8 +47,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The planner's one window. */
 public final class PlannerWindow {
-
-  private static final String STYLES = "planner.css";
 
   /** Narrower than this, buttons that stand in the menus too are left out. */
   private static final double ROOM_FOR_BUTTONS = 750;
@@ -154,12 +149,12 @@ public final class PlannerWindow {
             notices));
     root.setBottom(caution);
     Scene scene = Opening.of(stage, root, desk.state().window());
-    styles().ifPresent(scene.getStylesheets()::add);
+    Look.rule(scene);
     root.getStyleClass().add("planner");
     Tasks.compute(() -> planner.places("a", null, 1), places -> {});
-    dark.addListener(change -> theme());
+    dark.addListener(change -> Look.show(dark.get()));
     dark.set(darkBy(desk.state().theme()));
-    theme();
+    Look.show(dark.get());
     UndoKeys.install(scene, document);
     scene.setOnDragOver(PlannerWindow::acceptFiles);
     scene.setOnDragDropped(this::dropped);
@@ -237,18 +232,6 @@ public final class PlannerWindow {
 
   private boolean darkBy(UserState.Theme theme) {
     return theme == UserState.Theme.DARK || (theme == UserState.Theme.SYSTEM && systemDark);
-  }
-
-  private static Optional<String> styles() {
-    return Optional.ofNullable(PlannerWindow.class.getResource(STYLES)).map(URL::toExternalForm);
-  }
-
-  private void theme() {
-    Application.setUserAgentStylesheet(
-        (dark.get() ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet());
-    root.getStyleClass().removeAll("light", "dark");
-    root.getStyleClass().add(dark.get() ? "dark" : "light");
-    help = null;
   }
 
   private ToggleButton place(String name) {
@@ -483,8 +466,7 @@ public final class PlannerWindow {
   void help() {
     HelpWindow window = help;
     if (window == null) {
-      window =
-          new HelpWindow(stage, styles().map(List::of).orElse(List.of()), root.getStyleClass());
+      window = new HelpWindow(stage);
       help = window;
     }
     window.open();

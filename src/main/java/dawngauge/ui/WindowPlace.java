@@ -9,7 +9,7 @@ import javafx.geometry.Rectangle2D;
  * Where a window opens and how large, so that all of it is on one screen, whatever was remembered
  * from other screens. All in the toolkit's pixels.
  *
- * @param x left edge of the window with its frame; NaN where the system chooses
+ * @param x left edge of the window with its frame; NaN for the middle of the screen
  * @param y upper edge; NaN likewise
  * @param width of what is inside the frame
  * @param height of what is inside the frame

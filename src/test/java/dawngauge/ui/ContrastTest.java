@@ -29,7 +29,7 @@ class ContrastTest {
 
   private static final double TEXT = 4.5;
   private static final double LINES = 3;
-  private static final String CSS = css();
+  private static final String CSS = css("planner.css");
   private static final List<String> GROUNDS = List.of("paper", "raised", "chosen");
 
   @Test
@@ -70,8 +70,7 @@ class ContrastTest {
 
   @Test
   void noColorIsWrittenOutsideTheThemes() {
-    Matcher themes = Pattern.compile("\\.planner\\.(?:light|dark) \\{[^}]*}").matcher(CSS);
-    assertThat(themes.replaceAll("")).doesNotContain("#", "rgb", "hsb");
+    assertThat(CSS).doesNotContain("#", "rgb", "hsb");
     assertThat(used("-fx-background-color")).isSubsetOf(GROUNDS);
   }
 
@@ -97,10 +96,8 @@ class ContrastTest {
   }
 
   private static Map<String, Color> colors(String theme) {
-    Matcher block = Pattern.compile("\\.planner\\." + theme + " \\{([^}]*)}").matcher(CSS);
-    assertThat(block.find()).isTrue();
     Map<String, Color> colors = new HashMap<>();
-    Matcher color = Pattern.compile("-dg-([a-z]+): (#[0-9a-f]{6});").matcher(block.group(1));
+    Matcher color = Pattern.compile("-dg-([a-z]+): (#[0-9a-f]{6});").matcher(css(theme + ".css"));
     while (color.find()) {
       colors.put(color.group(1), Color.web(color.group(2)));
     }
@@ -135,8 +132,8 @@ class ContrastTest {
     return (int) Math.rint(channel * 255);
   }
 
-  private static String css() {
-    try (InputStream stream = PlannerWindow.class.getResourceAsStream("planner.css")) {
+  private static String css(String name) {
+    try (InputStream stream = PlannerWindow.class.getResourceAsStream(name)) {
       return new String(Objects.requireNonNull(stream).readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);

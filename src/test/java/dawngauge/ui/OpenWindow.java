@@ -29,6 +29,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import org.testfx.api.FxRobot;
@@ -155,6 +156,13 @@ final class OpenWindow {
   /** A button by what is written on it. */
   List<Button> buttons(String text) {
     return nodes(Button.class, button -> text.equals(button.getText()));
+  }
+
+  /** Whether the ground of the page is dark; on the toolkit's thread. */
+  boolean isDark() {
+    Region root = (Region) stage.getScene().getRoot();
+    return root.getBackground().getFills().get(0).getFill() instanceof Color ground
+        && ground.getBrightness() < 0.5;
   }
 
   String onTitle() {

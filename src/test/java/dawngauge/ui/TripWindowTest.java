@@ -44,16 +44,13 @@ class TripWindowTest extends WindowTest {
   void darkAndLight() {
     OpenWindow open = open(demo());
     List<String> table = open.tireTable();
-    assertThat(open.stage.getScene().getRoot().getStyleClass()).contains("light");
+    open.until("it is light", () -> !open.isDark());
     open.keys(KeyCode.SHORTCUT, KeyCode.D);
-    open.until(
-        "it is dark", () -> open.stage.getScene().getRoot().getStyleClass().contains("dark"));
+    open.until("it is dark", open::isDark);
     assertThat(open.buttons("Light")).hasSize(1);
     assertThat(open.tireTable()).isEqualTo(table);
     open.press(open.buttons("Light").get(0));
-    assertThat(open.stage.getScene().getRoot().getStyleClass())
-        .contains("light")
-        .doesNotContain("dark");
+    open.until("it is light again", () -> !open.isDark());
   }
 
   @Test

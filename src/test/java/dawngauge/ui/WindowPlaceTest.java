@@ -43,8 +43,8 @@ class WindowPlaceTest {
     double width = place.width() + WindowPlace.FRAME_WIDTH;
     double height = place.height() + WindowPlace.FRAME_HEIGHT;
     if (Double.isNaN(wanted.x()) || Double.isNaN(wanted.y())) {
-      assertThat(place.x()).as("the system chooses").isNaN();
-      assertThat(place.y()).as("the system chooses").isNaN();
+      assertThat(place.x()).as("the middle of the screen").isNaN();
+      assertThat(place.y()).as("the middle of the screen").isNaN();
       assertThat(width).isLessThanOrEqualTo(screens.get(0).getWidth());
       assertThat(height).isLessThanOrEqualTo(screens.get(0).getHeight());
     } else {

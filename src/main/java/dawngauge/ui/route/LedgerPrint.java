@@ -6,6 +6,7 @@ import dawngauge.ledger.Trace;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.WheelPosition;
+import dawngauge.ui.common.Look;
 import dawngauge.ui.common.Palette;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,15 +66,13 @@ public final class LedgerPrint {
    * @param position the tire whose trace is shown; none is where nothing is known
    * @param width what can be printed on, points
    * @param height of the same
-   * @param styles the window's style sheets
    */
   public LedgerPrint(
       PlannedTrip planned,
       UnitSystem units,
       @Nullable WheelPosition position,
       double width,
-      double height,
-      List<String> styles) {
+      double height) {
     scale = width / WIDE;
     Ledger shown =
         Ledger.of(
@@ -90,10 +89,10 @@ public final class LedgerPrint {
     head.setMaxHeight(HEAD);
     head.setPrefWidth(WIDE);
     head.getStyleClass().add("printed-head");
-    sheet.getStyleClass().addAll("planner", "light", "printed");
+    sheet.getStyleClass().addAll("planner", "printed");
     HBox.setHgrow(ledger, Priority.ALWAYS);
     Scene unseen = new Scene(new Group(page));
-    unseen.getStylesheets().addAll(styles);
+    Look.ruleOnPaper(unseen);
     page.getTransforms().add(new Scale(scale, scale));
     ledger.show(shown, 0);
     content.setPrefWidth(WIDE);

@@ -255,8 +255,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
         document.units(),
         known && head.traceShown().get() ? wanted : null,
         width,
-        height,
-        getScene().getStylesheets());
+        height);
   }
 
   /** Shows or folds away the map. */
