@@ -134,7 +134,7 @@ public enum ProblemCode {
           + " the identification number again"),
   RATED_LOAD_MISSING(
       Severity.GAP,
-      "tire \"{0}\" has no rated load; type the load on its sidewall, or its load index (70 to 150)"),
+      "tire \"{0}\" has no rated load; type the load on its sidewall, or its load index (0 to 279)"),
   RATED_PRESSURE_MISSING(
       Severity.GAP,
       "tire \"{0}\" has no rated pressure; type the cold pressure that its sidewall or its maker"

@@ -8,9 +8,16 @@ import java.util.Optional;
 
 /**
  * The load index of a sidewall: a number that stands for the load the tire may carry at its rated
- * pressure (ISO 4000-1; UN R30 and R54). The table holds 70 to 150.
+ * pressure (ISO 4000-1; UN R30 and R54). The table holds all of them, {@value #LEAST} to {@value
+ * #MOST}; the rows that were not checked against a source say so.
  */
 public final class LoadIndex {
+  /** The lowest index of the table. */
+  public static final int LEAST = 0;
+
+  /** The highest index of the table. */
+  public static final int MOST = 279;
+
   private static final Map<String, List<String>> ROWS =
       BundledTable.byFirstColumn("load-index.tsv");
 

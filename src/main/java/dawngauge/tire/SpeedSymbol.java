@@ -8,8 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The speed symbol of a sidewall: a letter that stands for the highest speed of the tire (ISO
- * 4000-1; UN R30 and R54). The table holds F to Y.
+ * The speed symbol of a sidewall: a letter, also with a figure, that stands for the highest speed
+ * of the tire (ISO 4000-1; UN R30 and R54). The table holds A1 to A8, B to Y, and (Y); A1 to E and
+ * (Y) are from memory.
  */
 public final class SpeedSymbol {
   private static final Map<String, List<String>> ROWS =

@@ -6,6 +6,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.tire.Construction;
+import dawngauge.tire.LoadIndex;
 import dawngauge.tire.LoadInflationTable;
 import dawngauge.tire.LoadInflationTable.Row;
 import dawngauge.tire.TireSpec;
@@ -18,8 +19,6 @@ final class TireTypeJson {
       Form.choice(Construction.class, Construction::word);
 
   /** Load indices end at 279 (ISO 4000-1, load index table; from memory). */
-  private static final int HIGHEST_LOAD_INDEX = 279;
-
   private TireTypeJson() {}
 
   static TireSpec read(FieldReader in) {
@@ -35,8 +34,8 @@ final class TireTypeJson {
         in.optional("class", RigJson.TIRE_CLASS),
         in.optional("construction", CONSTRUCTION),
         in.optional("loadRange", Form.TEXT),
-        in.integer("loadIndexSingle", 0, HIGHEST_LOAD_INDEX),
-        in.integer("loadIndexDual", 0, HIGHEST_LOAD_INDEX),
+        in.integer("loadIndexSingle", LoadIndex.LEAST, LoadIndex.MOST),
+        in.integer("loadIndexDual", LoadIndex.LEAST, LoadIndex.MOST),
         in.optional("speedSymbol", Form.TEXT),
         in.optional("ratedLoadSingle", RigJson.MASS),
         in.optional("ratedLoadDual", RigJson.MASS),

@@ -32,35 +32,88 @@ class SidewallTablesTest {
     "142, 2650"
   })
   void loadIndexStandsForPublishedLoad(int index, double kilograms) {
-    assertThat(LoadIndex.mass(index).orElseThrow().kilograms()).isEqualTo(kilograms);
+    assertThat(kilograms(index)).isEqualTo(kilograms);
     assertThat(LoadIndex.authority(index).kind()).isEqualTo(Authority.Kind.STANDARD);
   }
 
   // From memory.
   @ParameterizedTest
-  @CsvSource({"140, 2500", "141, 2575", "143, 2725", "146, 3000", "150, 3350"})
+  @CsvSource({
+    "0, 45",
+    "1, 46.2",
+    "20, 80",
+    "40, 140",
+    "60, 250",
+    "140, 2500",
+    "141, 2575",
+    "143, 2725",
+    "146, 3000",
+    "150, 3350",
+    "160, 4500",
+    "180, 8000",
+    "200, 14000",
+    "240, 45000",
+    "279, 136000"
+  })
   void rowsFromMemorySaySo(int index, double kilograms) {
-    assertThat(LoadIndex.mass(index).orElseThrow().kilograms()).isEqualTo(kilograms);
+    assertThat(kilograms(index)).isEqualTo(kilograms);
     assertThat(LoadIndex.authority(index).kind()).isEqualTo(Authority.Kind.INFERRED);
     assertThat(LoadIndex.authority(index).text()).contains("from memory");
   }
 
+  // ISO 4000-1 is a rounded geometric series of about 3 % a step (ratio 10^(1/80), from memory).
   @Test
   void loadIndexRisesWithoutGapsByTwoToFourPercent() {
-    for (int index = 71; index <= 150; index++) {
-      double step =
-          LoadIndex.mass(index).orElseThrow().kilograms()
-              / LoadIndex.mass(index - 1).orElseThrow().kilograms();
-      // ISO 4000-1 is a rounded geometric series of about 3 % a step (ratio 10^(1/80), from
-      // memory).
-      assertThat(step).as("load index %d", index).isBetween(1.02, 1.04);
+    for (int index = LoadIndex.LEAST + 1; index <= LoadIndex.MOST; index++) {
+      assertThat(kilograms(index) / kilograms(index - 1))
+          .as("load index %d", index)
+          .isBetween(1.02, 1.04);
+    }
+  }
+
+  // From memory: the series of preferred numbers begins anew at ten times the load; loads below 100
+  // are cut to a tenth of a kilogram, below 1000 to a whole one.
+  @Test
+  void eightyIndicesMakeTenTimesTheLoad() {
+    for (int index = LoadIndex.LEAST; index + 80 <= LoadIndex.MOST; index++) {
+      double tenth = kilograms(index + 80) / 10;
+      double cut = tenth < 100 ? Math.floor(tenth * 10) / 10 : Math.floor(tenth);
+      double load = kilograms(index);
+      assertThat(load).as("load index %d of %s", index, tenth).isIn(cut, tenth);
     }
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {-1, 0, 69, 151})
+  @ValueSource(ints = {-1, 280, 1000})
   void loadIndexOutsideTheTableHasNoLoad(int index) {
     assertThat(LoadIndex.mass(index)).isEmpty();
+  }
+
+  private static double kilograms(int index) {
+    return LoadIndex.mass(index).orElseThrow().kilograms();
+  }
+
+  // From memory.
+  @ParameterizedTest
+  @CsvSource({
+    "A1, 5",
+    "A2, 10",
+    "A3, 15",
+    "A4, 20",
+    "A5, 25",
+    "A6, 30",
+    "A7, 35",
+    "A8, 40",
+    "B, 50",
+    "C, 60",
+    "D, 65",
+    "E, 70",
+    "a8, 40",
+    "(Y), 300"
+  })
+  void speedSymbolsFromMemory(String symbol, double kilometersPerHour) {
+    assertThat(SpeedSymbol.top(symbol))
+        .contains(Speed.of(kilometersPerHour, Unit.KILOMETER_PER_HOUR));
   }
 
   // ISO 4000-1; UN R30 and R54. H stands out of the alphabet, between U and V.
@@ -75,7 +128,7 @@ class SidewallTablesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "I", "O", "X", "MM", "#"})
+  @ValueSource(strings = {"", "A", "A0", "A9", "I", "O", "X", "Z", "(V)", "MM", "#"})
   void unknownSpeedSymbolHasNoSpeed(String symbol) {
     assertThat(SpeedSymbol.top(symbol)).isEmpty();
   }
