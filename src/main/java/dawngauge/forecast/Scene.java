@@ -84,7 +84,7 @@ final class Scene {
     for (Itinerary.Visit visit : itinerary.visits()) {
       if (visit.index() > 0) {
         Itinerary.Drive before = itinerary.drives().get(visit.index() - 1);
-        moved += before.meters() > 0 ? before.meters() : ColdRule.SHORT_MOVE_METERS;
+        moved += before.lengthKnown() ? before.meters() : ColdRule.SHORT_MOVE_METERS;
         moving += before.seconds();
       }
       if (moved >= ColdRule.SHORT_MOVE_METERS) {

@@ -278,6 +278,6 @@ final class Timeline {
 
   /** Whether the length of a leg is known, and with it the speed. */
   boolean lengthKnown(int leg) {
-    return itinerary.drives().get(leg).meters() > 0;
+    return itinerary.drives().get(leg).lengthKnown();
   }
 }

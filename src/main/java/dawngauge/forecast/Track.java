@@ -130,6 +130,8 @@ public final class Track {
   private void visit(int visit) {
     int arrive = timeline.arrive[visit];
     int leave = timeline.leave[visit];
+    // After a leg that takes no time, what was noted at this moment was applied at the stop before.
+    boolean sameMoment = visit > 0 && arrive == timeline.leave[visit - 1];
     List<ReadingCheck> readings = new ArrayList<>();
     int bareBefore = log.bare().size();
     Moment arrival = tire.momentToJudge(arrive);
@@ -141,7 +143,9 @@ public final class Track {
       if (node >= timeline.cold[visit]) {
         tire.regainWarmth(node);
       }
-      log.apply(node, readings);
+      if (node > arrive || !sameMoment) {
+        log.apply(node, readings);
+      }
       if (node == arrive && arrival == null) {
         arrival = tire.momentToJudge(node);
       }
@@ -228,7 +232,9 @@ public final class Track {
       }
       node = next;
     }
-    tire.rolled(true);
+    if (to > from) {
+      tire.rolled(true);
+    }
     if (low == null) {
       return null;
     }

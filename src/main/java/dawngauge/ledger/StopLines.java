@@ -408,7 +408,7 @@ final class StopLines {
       parts.add("when it gets there is not known: nothing is forecast from here on");
       return String.join(" · ", parts);
     }
-    if (drive.meters() > 0) {
+    if (drive.lengthKnown()) {
       parts.add(units.format(new Distance(drive.meters())));
     }
     parts.add(Wording.span(Duration.ofMillis(Math.round(drive.seconds() * 1000))));

@@ -72,9 +72,9 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
    * A leg in time.
    *
    * @param leg the leg
-   * @param meters its length, 0 where it is not known
-   * @param seconds driving time
-   * @param metersPerSecond average speed; 0 where the length is not known
+   * @param meters its length, 0 where it is not known; see {@link #lengthKnown}
+   * @param seconds driving time; may be 0 on a leg of no length, between stops at one place
+   * @param metersPerSecond average speed; 0 where the length is 0 or not known
    * @param topMetersPerSecond top speed, never below the average
    * @param topAssumed whether the top speed was assumed
    */
@@ -84,7 +84,13 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
       double seconds,
       double metersPerSecond,
       double topMetersPerSecond,
-      boolean topAssumed) {}
+      boolean topAssumed) {
+
+    /** Whether the length is given, be it 0. */
+    public boolean lengthKnown() {
+      return leg.distance() != null;
+    }
+  }
 
   /** Copies the lists. */
   public Itinerary {
@@ -168,7 +174,8 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
         problems.add(Problem.of(ProblemCode.NO_DRIVING_TIME, before.stop().place(), stop.place()));
         break;
       }
-      if (!reached.isAfter(before.leave())) {
+      boolean noWay = isNoWay(leg) && reached.equals(before.leave());
+      if (!noWay && !reached.isAfter(before.leave())) {
         problems.add(
             Problem.of(
                 ProblemCode.ARRIVES_BEFORE_LEAVING,
@@ -235,7 +242,9 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     double meters = distance == null ? 0 : distance.value().meters();
     Entered<Speed> typed = leg.duration() == null ? leg.averageSpeed() : null;
     double average =
-        typed != null && asPlanned ? typed.value().metersPerSecond() : meters / seconds;
+        !(meters > 0)
+            ? 0
+            : typed != null && asPlanned ? typed.value().metersPerSecond() : meters / seconds;
     Entered<Speed> typedTop = leg.topSpeed();
     double top =
         typedTop == null
@@ -244,9 +253,18 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     return new Drive(leg, meters, seconds, average, top, typedTop == null);
   }
 
+  /** Whether a leg joins two stops at one place: its length is given, and is 0. */
+  private static boolean isNoWay(Leg leg) {
+    Entered<Distance> distance = leg.distance();
+    return distance != null && !(distance.value().meters() > 0);
+  }
+
   private static @Nullable Duration drivingTime(Leg leg) {
     if (leg.duration() != null) {
       return leg.duration();
+    }
+    if (isNoWay(leg)) {
+      return Duration.ZERO;
     }
     Entered<Distance> distance = leg.distance();
     Entered<Speed> average = leg.averageSpeed();
