@@ -11,6 +11,7 @@ import dawngauge.trip.AxleRef;
 import dawngauge.trip.LabelFitment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The certification label and a chosen target against the tires and what they sit on. */
@@ -48,7 +49,14 @@ final class PressureChecks {
       return;
     }
     GaugePressure pressure = label.coldPressure().value();
-    aboveLimit(wheel, "the label's cold pressure", pressure, findings);
+    above(wheel, pressure)
+        .ifPresent(
+            lowest ->
+                aboveLimit(
+                    wheel,
+                    Phrase.of("{0}", label.above(lowest.pressure(), "").text()),
+                    lowest,
+                    findings));
     TireSpec spec = wheel.spec();
     if (wheel.labelSpeaks() || spec == null) {
       return;
@@ -96,28 +104,39 @@ final class PressureChecks {
     return Words.and(unknown);
   }
 
-  private static void aboveLimit(
-      FittedTire wheel, String whose, GaugePressure pressure, Findings findings) {
-    FittedTire.PressureLimit lowest = wheel.lowestLimit().orElse(null);
-    if (lowest != null && pressure.pascals() > lowest.pressure().pascals() + LimitFinder.GRACE) {
-      findings
-          .tire(wheel.position())
-          .add(
-              Code.PRESSURE_ABOVE_LIMIT,
-              Severity.MEND,
-              Phrase.of(
-                  "{0}, {1}, is above {2} of {3}",
-                  whose, pressure, lowest.whose(), lowest.pressure()),
-              Phrase.of(
-                  "never set more than {0}; fit tire, wheel and valve that may take what the axle needs",
-                  lowest.pressure()),
-              Authority.typed("limits on sidewall, wheel and valve"));
-    }
+  /** The lowest limit, where a pressure is above it. */
+  private static Optional<FittedTire.PressureLimit> above(FittedTire wheel, GaugePressure pressure) {
+    return wheel
+        .lowestLimit()
+        .filter(lowest -> pressure.pascals() > lowest.pressure().pascals() + LimitFinder.GRACE);
+  }
+
+  private static void aboveLimit(FittedTire wheel, Phrase what, FittedTire.PressureLimit lowest, Findings findings) {
+    findings
+        .tire(wheel.position())
+        .add(
+            Code.PRESSURE_ABOVE_LIMIT,
+            Severity.MEND,
+            what,
+            Phrase.of(
+                "never set more than {0} of {1}; fit tire, wheel and valve that may take what the axle"
+                    + " needs",
+                lowest.whose(), lowest.pressure()),
+            Authority.typed("limits on sidewall, wheel and valve"));
   }
 
   private static void target(
       Inspection inspection, FittedTire wheel, GaugePressure target, Findings findings) {
-    aboveLimit(wheel, "the target you chose", target, findings);
+    above(wheel, target)
+        .ifPresent(
+            lowest ->
+                aboveLimit(
+                    wheel,
+                    Phrase.of(
+                        "the target you chose, {0}, is above {1} of {2}",
+                        target, lowest.whose(), lowest.pressure()),
+                    lowest,
+                    findings));
     LimitFinder.TargetFault fault = inspection.targetFault(wheel);
     if (fault != null) {
       findings

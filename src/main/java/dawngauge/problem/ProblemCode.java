@@ -175,6 +175,10 @@ public enum ProblemCode {
       Severity.GAP,
       "the label speaks of {0}, fitted is {1}: its pressure is not of these tires; have a tire"
           + " technician confirm pressure and wheel limit"),
+  LABEL_ABOVE_LIMIT(
+      Severity.GAP,
+      "the label's cold pressure {0} is above {1}, the lowest limit of tire, wheel and valve; set"
+          + " no more than that, and ask a tire technician which of them is wrong here"),
   NO_TIRE_FITTED(Severity.GAP, "no tire is fitted here in the file: nothing is forecast; name one"),
   NO_READING(
       Severity.GAP,

@@ -73,6 +73,10 @@ public final class FittedTire {
                   spec.tireClass(),
                   spec.loadRange())));
     }
+    double ceiling = ceilingPascals();
+    if (label != null && labelPascals() > ceiling + LimitFinder.GRACE) {
+      problems.add(label.above(new GaugePressure(ceiling), position.words()));
+    }
   }
 
   private @Nullable Capacity findCapacity() {

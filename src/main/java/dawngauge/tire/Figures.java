@@ -4,10 +4,11 @@ import dawngauge.quantity.Quantity;
 import dawngauge.quantity.UnitSystem;
 
 /** Figures in the texts of problems, which know no chosen units: written in both systems. */
-final class Figures {
+public final class Figures {
   private Figures() {}
 
-  static String both(Quantity quantity) {
+  /** A figure as it is shown in one system, and in the other behind it. */
+  public static String both(Quantity quantity) {
     return UnitSystem.US.format(quantity) + " (" + UnitSystem.SI.format(quantity) + ")";
   }
 }

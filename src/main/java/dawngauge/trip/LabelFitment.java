@@ -1,7 +1,10 @@
 package dawngauge.trip;
 
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.tire.Figures;
 import dawngauge.tire.TireClass;
 import dawngauge.tire.TireSize;
 import dawngauge.tire.TireSpec;
@@ -22,6 +25,20 @@ public record LabelFitment(
     @Nullable String loadRange,
     Entered<GaugePressure> coldPressure,
     Remarks remarks) {
+
+  /**
+   * What is to be said where the label asks for more than may be set.
+   *
+   * @param limit the lowest limit of tire, wheel and valve
+   * @param where the position
+   */
+  public Problem above(GaugePressure limit, String where) {
+    return Problem.of(
+        ProblemCode.LABEL_ABOVE_LIMIT,
+        where,
+        Figures.both(coldPressure.value()),
+        Figures.both(limit));
+  }
 
   /** Whether size, class and load range, as far as both are known, are those of a tire. */
   public boolean speaksFor(TireSpec spec) {

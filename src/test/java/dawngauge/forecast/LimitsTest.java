@@ -171,6 +171,18 @@ class LimitsTest {
     assertPsi(at(RigBuilder.trailer().tires(withRows()).target("90 psi")).aim(), 80);
   }
 
+  /** A sidewall of 80 psi on an axle whose label asks for 85 is told, and the aim is cut. */
+  @Test
+  void aLabelAboveTheSidewallIsToldAndNotFollowed() {
+    RigBuilder above =
+        RigBuilder.trailer().label("ST235/80R16", TireClass.SPECIAL_TRAILER, "E", "85 psi");
+    assertThat(problems(above)).contains(ProblemCode.LABEL_ABOVE_LIMIT);
+    assertPsi(at(above).aim(), 80);
+    RigBuilder same =
+        RigBuilder.trailer().label("ST235/80R16", TireClass.SPECIAL_TRAILER, "E", "80 psi");
+    assertThat(problems(same)).doesNotContain(ProblemCode.LABEL_ABOVE_LIMIT);
+  }
+
   // A label that is not of these tires
 
   private static RigBuilder otherLabel() {
