@@ -28,7 +28,6 @@ import javafx.scene.input.MouseEvent;
 import javafx.stage.Window;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -37,7 +36,6 @@ import org.junit.jupiter.params.provider.EnumSource;
  * contrast of at least 4.5:1 against its ground (WCAG 2.1, 2018, success criterion 1.4.3), and no
  * colour that a style sheet asks for is missing.
  */
-@Timeout(120)
 class DialogColorsWindowTest extends WindowTest {
 
   private static final double TEXT = 4.5;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
+import dawngauge.settings.UserState;
 import dawngauge.testdata.FakeWeatherDesk;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
@@ -38,7 +39,7 @@ import org.testfx.util.WaitForAsyncUtils;
 /** A planner window on the screen, looked at and worked by mouse and keyboard. */
 final class OpenWindow {
 
-  private static final int PATIENCE_SECONDS = 8;
+  private static final int PATIENCE_SECONDS = 60;
 
   final Stage stage;
   final TripDocument document;
@@ -54,6 +55,14 @@ final class OpenWindow {
         new PlannerWindow(stage, WindowTest.planner(), desk, weather, document, answers, false);
     stage.setX(0);
     stage.setY(0);
+    if (desk.state().window().equals(UserState.Window.FIRST)) {
+      // As wide at twice its size, where it reaches beyond the screen, so that all is laid out
+      // alike.
+      stage.setMaxWidth(Double.MAX_VALUE);
+      stage.setMaxHeight(Double.MAX_VALUE);
+      stage.setWidth(UserState.Window.FIRST.width());
+      stage.setHeight(UserState.Window.FIRST.height());
+    }
     stage.show();
     stage.requestFocus();
   }
