@@ -9,7 +9,7 @@ import java.util.Collection;
 import java.util.zip.Deflater;
 import java.util.zip.GZIPOutputStream;
 
-/** Writes lists of lines under a header, plain or packed: the same lines give the same bytes. */
+/** Writes what is derived, plain or packed: the same content gives the same bytes. */
 final class Bytes {
   private Bytes() {}
 
@@ -18,8 +18,12 @@ final class Bytes {
   }
 
   static void writePacked(Path file, String header, Collection<String> lines) throws IOException {
+    writePacked(file, text(header, lines));
+  }
+
+  static void writePacked(Path file, byte[] bytes) throws IOException {
     try (OutputStream packed = new Gzip(Files.newOutputStream(file))) {
-      packed.write(text(header, lines));
+      packed.write(bytes);
     }
   }
 

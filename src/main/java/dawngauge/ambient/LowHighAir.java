@@ -237,7 +237,8 @@ final class LowHighAir implements AirSeries {
   }
 
   private Phrase inWords() {
-    Phrase all = Phrase.of("{0}: {1}", provenance.kind().word(), dayGiven(dates.get(0)));
+    String source = provenance.source() == null ? "" : " " + provenance.source();
+    Phrase all = Phrase.of("{0}{1}: {2}", provenance.kind().word(), source, dayGiven(dates.get(0)));
     for (LocalDate date : dates.subList(1, dates.size())) {
       all = Phrase.of("{0}; {1}", all, dayGiven(date));
     }

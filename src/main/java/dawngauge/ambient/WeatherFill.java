@@ -202,7 +202,7 @@ public final class WeatherFill {
       fresh.add(hours);
     }
     fresh.addAll(typical);
-    Provenance from = hours == null ? TypicalTemperatures.PROVENANCE : hours.provenance();
+    Provenance from = hours == null ? typical.get(0).provenance() : hours.provenance();
     filled.add(
         new Filled(point.name(), point.isAtStop(), from, hours != null && !typical.isEmpty()));
   }

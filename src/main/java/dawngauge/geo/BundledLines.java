@@ -31,7 +31,7 @@ public final class BundledLines {
     }
   }
 
-  private static InputStream opened(String resource) {
+  static InputStream opened(String resource) {
     InputStream stream = BundledLines.class.getResourceAsStream(resource);
     if (stream == null) {
       throw new IllegalStateException("the program lacks its list " + resource);

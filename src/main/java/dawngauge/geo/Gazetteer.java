@@ -22,11 +22,11 @@ public final class Gazetteer {
   private static final double SAME_SPOT_METERS = 1;
 
   private final PlaceTable table;
-  private final NearestPlaces nearest;
+  private final NearestPoints nearest;
 
   private Gazetteer() {
     table = PlaceTable.bundled();
-    nearest = new NearestPlaces(table);
+    nearest = new NearestPoints(table.size(), table::coordinate);
   }
 
   /** Read at the first use. */
@@ -83,11 +83,11 @@ public final class Gazetteer {
    * @return empty if no place is within 250 km: then nothing sound can be said
    */
   public Optional<Estimate> estimateAt(Coordinate at) {
-    List<NearestPlaces.Near> around = around(at, NEIGHBORS);
+    List<NearestPoints.Near> around = around(at, NEIGHBORS);
     if (around.isEmpty()) {
       return Optional.empty();
     }
-    NearestPlaces.Near first = around.get(0);
+    NearestPoints.Near first = around.get(0);
     return Optional.of(
         new Estimate(
             elevation(table, around),
@@ -97,10 +97,10 @@ public final class Gazetteer {
   }
 
   /** Mean by inverse distance. */
-  static Elevation elevation(PlaceTable table, List<NearestPlaces.Near> around) {
+  static Elevation elevation(PlaceTable table, List<NearestPoints.Near> around) {
     double sum = 0;
     double weights = 0;
-    for (NearestPlaces.Near near : around) {
+    for (NearestPoints.Near near : around) {
       double weight = 1 / Math.max(near.meters(), SAME_SPOT_METERS);
       sum += weight * table.elevation(near.index());
       weights += weight;
@@ -108,7 +108,7 @@ public final class Gazetteer {
     return new Elevation(sum / weights);
   }
 
-  private List<NearestPlaces.Near> around(Coordinate at, int count) {
+  private List<NearestPoints.Near> around(Coordinate at, int count) {
     return nearest.around(at, count).stream()
         .filter(near -> near.meters() <= REACH_METERS)
         .toList();

@@ -90,11 +90,6 @@ final class PlaceTable {
         latitudes[index] / STEPS_PER_DEGREE, longitudes[index] / STEPS_PER_DEGREE);
   }
 
-  /** Latitude in 1e-4 degree north. */
-  int latitudeSteps(int index) {
-    return latitudes[index];
-  }
-
   ZoneId zone(int index) {
     return zones.get(zone[index]);
   }

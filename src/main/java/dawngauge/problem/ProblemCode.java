@@ -58,8 +58,8 @@ public enum ProblemCode {
       "several places, or none, are called \"{0}\"; take one from the list while typing (Down, Enter)"),
   NO_TYPICAL_HERE(
       Severity.GAP,
-      "typical temperatures are only known between 24.5 and 49.5 °N, 125 and 66.5 °W; type the day's"
-          + " low and high"),
+      "typical temperatures are only known in the United States, in Mexico, in the west and south of"
+          + " Canada; type the day's low and high"),
   NO_PLACE_FOR_CURVE(
       Severity.GAP,
       "low and high need sunrise and sunset, so the stop's coordinates and time zone; give them, or"

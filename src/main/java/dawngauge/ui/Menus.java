@@ -28,8 +28,9 @@ final class Menus {
 
   private static final String ABOUT =
       "Dawngauge 0.1.0 forecasts tire pressure and load margin along a haul.\n\n"
-          + "Map: Natural Earth and U.S. Census Bureau, public domain. Places: GeoNames, CC BY 4.0, geonames.org. Typical temperatures: fitted to NOAA climate"
-          + " normals, public domain. Forecasts, where you ask for them: U.S. National Weather Service,"
+          + "Map: Natural Earth and U.S. Census Bureau, public domain. Places: GeoNames, CC BY 4.0, geonames.org. Climate normals: NOAA"
+          + " National Centers for Environmental Information; U.S. Department of Agriculture,"
+          + " Agricultural Research Service and Forest Service. Forecasts, where you ask for them: U.S. National Weather Service,"
           + " public domain; MET Norway, CC BY 4.0.\n\n"
           + "Built on OpenJFX (GPL v2 with Classpath Exception), AtlantaFX (MIT), Jackson, picocli,"
           + " Hipparchus, OkHttp, jpx and commons-suncalc (Apache 2.0), directories (MPL 2.0), OpenPDF and JXMapViewer2 (LGPL 2.1)"

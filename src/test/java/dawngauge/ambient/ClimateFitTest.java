@@ -34,8 +34,8 @@ class ClimateFitTest {
       double lowJuly,
       double highJuly) {
     Coordinate place = new Coordinate(latitude, longitude);
-    assertDay(ClimateFit.at(place, elevation, 1), lowJanuary, highJanuary, 0.06);
-    assertDay(ClimateFit.at(place, elevation, 7), lowJuly, highJuly, 0.06);
+    assertDay(fit(place, elevation).at(1), lowJanuary, highJanuary, 0.06);
+    assertDay(fit(place, elevation).at(7), lowJuly, highJuly, 0.06);
   }
 
   /**
@@ -61,27 +61,31 @@ class ClimateFitTest {
       double lowYear,
       double highYear) {
     Coordinate place = new Coordinate(latitude, longitude);
-    assertDay(ClimateFit.at(place, elevation, 1), lowJanuary, highJanuary, WORST);
+    assertDay(fit(place, elevation).at(1), lowJanuary, highJanuary, WORST);
     double low = 0;
     double high = 0;
     for (int month = 1; month <= 12; month++) {
-      low += ClimateFit.at(place, elevation, month).low() / 12;
-      high += ClimateFit.at(place, elevation, month).high() / 12;
+      low += fit(place, elevation).at(month).low() / 12;
+      high += fit(place, elevation).at(month).high() / 12;
     }
-    assertDay(new ClimateFit.LowHigh(low, high), lowYear, highYear, WORST);
+    assertDay(new TypicalDays.LowHigh(low, high), lowYear, highYear, WORST);
   }
 
-  private static void assertDay(ClimateFit.LowHigh day, double low, double high, double off) {
+  private static TypicalDays fit(Coordinate place, double elevation) {
+    return ClimateFit.of(place, elevation).orElseThrow();
+  }
+
+  private static void assertDay(TypicalDays.LowHigh day, double low, double high, double off) {
     assertThat(day.low() - 273.15).isCloseTo(low, within(off));
     assertThat(day.high() - 273.15).isCloseTo(high, within(off));
   }
 
   @Test
   void itsArea() {
-    assertThat(ClimateFit.covers(new Coordinate(39.74, -104.99))).isTrue();
-    assertThat(ClimateFit.covers(new Coordinate(49.9, -97.1))).isFalse(); // Winnipeg, north of it
-    assertThat(ClimateFit.covers(new Coordinate(61.2, -149.9))).isFalse(); // Anchorage
-    assertThat(ClimateFit.covers(new Coordinate(39.74, 104.99))).isFalse(); // the other half
+    assertThat(ClimateFit.of(new Coordinate(39.74, -104.99), 0)).isPresent();
+    assertThat(ClimateFit.of(new Coordinate(49.9, -97.1), 0)).isEmpty(); // Winnipeg, north of it
+    assertThat(ClimateFit.of(new Coordinate(61.2, -149.9), 0)).isEmpty(); // Anchorage
+    assertThat(ClimateFit.of(new Coordinate(39.74, 104.99), 0)).isEmpty(); // the other half
   }
 
   /** Along a meridian, by height and through the year there are no jumps and no upside-down day. */
@@ -91,8 +95,8 @@ class ClimateFitTest {
       for (double longitude = -124; longitude <= -67; longitude += 3) {
         Coordinate place = new Coordinate(latitude, longitude);
         for (double month = 0.5; month < 12.5; month += 0.25) {
-          ClimateFit.LowHigh day = ClimateFit.at(place, 300, month);
-          ClimateFit.LowHigh next = ClimateFit.at(place, 300, month + 0.25);
+          TypicalDays.LowHigh day = fit(place, 300).at(month);
+          TypicalDays.LowHigh next = fit(place, 300).at(month + 0.25);
           assertThat(day.low()).isLessThanOrEqualTo(day.high());
           assertThat(Math.abs(next.low() - day.low())).isLessThan(4);
         }

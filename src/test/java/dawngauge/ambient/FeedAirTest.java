@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.StopBuilder;
@@ -16,6 +18,7 @@ import dawngauge.trip.Itinerary;
 import dawngauge.trip.Provenance;
 import dawngauge.trip.Trip;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -87,16 +90,40 @@ class FeedAirTest {
         .hasSize(6) // 8 to 13 March: the stay and a day around it
         .allSatisfy(day -> assertThat(day.provenance().kind()).isEqualTo(Provenance.Kind.TYPICAL));
     AirSeries series = series(trip.withAmbient(days));
-    assertThat(series.given().in(UnitSystem.SI)).startsWith("typical: low ");
-    // 10 March is day 69, month 12 · 68.5 / 365 + 0.5 = 2.752; 6 + 2 cos(2π · 1.752 / 12) = 7.21;
-    // with the fit's error of 1.57: 7.38, written to the tenth
-    assertThat(series.sigmaAt(seconds("2027-03-10T20:00:00Z"))).isCloseTo(7.4, within(1e-9));
+    assertThat(series.given().in(UnitSystem.SI))
+        .startsWith("typical for the date, not a forecast: low ");
+    // 10 March is day 69, month 12 · 68.5 / 365 + 0.5 = 2.752: by the tables read outside of this
+    // program a single day lies 4.654 K about the normal, and that 1.704 about the true one:
+    // 4.956 together, written to the tenth
+    assertThat(series.sigmaAt(seconds("2027-03-10T20:00:00Z"))).isCloseTo(5.0, within(1e-9));
+    assertThat(days.get(2).figure()).isEqualTo(lowHigh("2027-03-10", "-11.1 °C", "5.0 °C"));
+  }
+
+  private static AmbientEntry.LowHigh lowHigh(String date, String low, String high) {
+    return new AmbientEntry.LowHigh(
+        LocalDate.parse(date),
+        Entered.of(QuantityKind.TEMPERATURE, low),
+        Entered.of(QuantityKind.TEMPERATURE, high));
+  }
+
+  /**
+   * Beyond the table, here in the north of Ontario, the formula stands in and says how rough it is.
+   */
+  @Test
+  void beyondTheTableTheFormulaSaysHowRoughItIs() {
+    Trip timmins = trip(mountains().at(48.47, -81.33, "America/Toronto").elevation("300 m"));
+    List<AmbientEntry> days = TypicalTemperatures.of(need(timmins)).get();
+    assertThat(days.get(0).provenance().source()).contains("rough", "11 K");
+    AirSeries series = series(timmins.withAmbient(days));
+    // 6 + 2 cos(2π · 1.752 / 12) = 7.21 for single days, 3 for the formula: 7.81
+    assertThat(series.sigmaAt(seconds("2027-03-10T20:00:00Z"))).isCloseTo(7.8, within(1e-9));
+    assertThat(series.given().in(UnitSystem.SI)).contains("rough here");
   }
 
   @Test
-  void outsideTheFitTheUserIsAsked() {
-    Trip north = trip(mountains().at(61.2, -149.9, "America/Anchorage"));
-    assertThat(TypicalTemperatures.of(need(north)).problems())
+  void beyondBothTheUserIsAsked() {
+    Trip far = trip(mountains().at(48.86, 2.35, "Europe/Paris"));
+    assertThat(TypicalTemperatures.of(need(far)).problems())
         .extracting(Problem::code)
         .containsExactly(ProblemCode.NO_TYPICAL_HERE);
     Trip nowhere = trip(stop("a").leaves("2027-03-12T12:00-07:00[America/Denver]"));

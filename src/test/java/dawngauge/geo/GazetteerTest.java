@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class GazetteerTest {
   private static final Gazetteer GAZETTEER = Gazetteer.load();
   private static final PlaceTable TABLE = GAZETTEER.table();
-  private static final NearestPlaces NEAREST = new NearestPlaces(TABLE);
+  private static final NearestPoints NEAREST = new NearestPoints(TABLE.size(), TABLE::coordinate);
 
   private static final Coordinate ON_THE_PLAINS = new Coordinate(37.75, -100.02);
 
@@ -186,8 +186,8 @@ class GazetteerTest {
             .sorted()
             .limit(5)
             .toArray();
-    List<NearestPlaces.Near> found = NEAREST.around(at, 5);
-    assertThat(found.stream().mapToDouble(NearestPlaces.Near::meters).toArray())
+    List<NearestPoints.Near> found = NEAREST.around(at, 5);
+    assertThat(found.stream().mapToDouble(NearestPoints.Near::meters).toArray())
         .containsExactly(all, within(0.01));
   }
 
@@ -236,7 +236,7 @@ class GazetteerTest {
     int rightClocks = 0;
     for (int i = 0; i < 2000; i++) {
       int held = states[random.nextInt(states.length)];
-      List<NearestPlaces.Near> others =
+      List<NearestPoints.Near> others =
           NEAREST.around(TABLE.coordinate(held), 6).stream()
               .filter(near -> near.index() != held)
               .limit(5)

@@ -4,34 +4,41 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /**
- * Finds the places around a point. The places are points on a ball of radius 1, ordered from south
- * to north; the search goes from the point to both sides until the next is too far north or south
- * to be among the nearest. So neither the poles nor the date line are special.
+ * Finds the points of a list that lie around another one. They are points on a ball of radius 1,
+ * ordered from south to north; the search goes from the point to both sides until the next is too
+ * far north or south to be among the nearest. So neither the poles nor the date line are special.
  */
-final class NearestPlaces {
+public final class NearestPoints {
 
-  private final PlaceTable table;
+  private final IntFunction<Coordinate> coordinates;
   private final int[] index;
   private final double[] x;
   private final double[] y;
   private final double[] z;
 
-  NearestPlaces(PlaceTable table) {
-    this.table = table;
+  /**
+   * Makes a list searchable.
+   *
+   * @param size how many points there are
+   * @param coordinates where each of them is, by its row from 0
+   */
+  public NearestPoints(int size, IntFunction<Coordinate> coordinates) {
+    this.coordinates = coordinates;
     index =
-        IntStream.range(0, table.size())
+        IntStream.range(0, size)
             .boxed()
-            .sorted(Comparator.comparingInt(table::latitudeSteps))
+            .sorted(Comparator.comparingDouble(row -> coordinates.apply(row).latitude()))
             .mapToInt(Integer::intValue)
             .toArray();
     x = new double[index.length];
     y = new double[index.length];
     z = new double[index.length];
     for (int i = 0; i < index.length; i++) {
-      Point point = Point.of(table.coordinate(index[i]));
+      Point point = Point.of(coordinates.apply(index[i]));
       x[i] = point.x();
       y[i] = point.y();
       z[i] = point.z();
@@ -39,12 +46,12 @@ final class NearestPlaces {
   }
 
   /**
-   * A place of the table.
+   * A point of the list.
    *
    * @param index its row
    * @param meters how far away it is
    */
-  record Near(int index, double meters) {}
+  public record Near(int index, double meters) {}
 
   /** A point on the ball; z is to the north. */
   private record Point(double x, double y, double z) {
@@ -61,8 +68,8 @@ final class NearestPlaces {
   /** A candidate and the square of its straight distance through the ball. */
   private record Candidate(int index, double chordSquared) {}
 
-  /** The nearest places, the nearest first. */
-  List<Near> around(Coordinate at, int count) {
+  /** The nearest points, the nearest first; fewer where the list is shorter. */
+  public List<Near> around(Coordinate at, int count) {
     Point here = Point.of(at);
     PriorityQueue<Candidate> kept =
         new PriorityQueue<>(Comparator.comparingDouble(Candidate::chordSquared).reversed());
@@ -99,7 +106,7 @@ final class NearestPlaces {
   }
 
   private double meters(Coordinate at, int row) {
-    return GreatCircle.between(at, table.coordinate(row)).meters();
+    return GreatCircle.between(at, coordinates.apply(row)).meters();
   }
 
   private static double square(double difference) {
