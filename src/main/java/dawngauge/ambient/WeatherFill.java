@@ -127,6 +127,17 @@ public final class WeatherFill {
     return new Result(fill.filledTrip(), fill.filled, fill.problems, 0);
   }
 
+  /** Fills typical days in where a stop has no air at all; all else stays as it is. */
+  public static Trip gaps(Trip trip, Itinerary itinerary) {
+    Set<String> known = new HashSet<>();
+    trip.ambient().stream().filter(AmbientEntry::isAtStop).forEach(e -> known.add(e.stop()));
+    List<AmbientEntry> all = new ArrayList<>(trip.ambient());
+    typical(trip, itinerary).trip().ambient().stream()
+        .filter(entry -> !known.contains(entry.stop()))
+        .forEach(all::add);
+    return trip.withAmbient(all);
+  }
+
   private List<Answered> ask(
       Function<WeatherQuery, Outcome<WeatherAnswer>> service, Progress progress) {
     List<WeatherPoint> points = WeatherPoint.of(trip, itinerary, problems);

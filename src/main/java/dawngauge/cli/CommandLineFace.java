@@ -122,6 +122,7 @@ public final class CommandLineFace implements Callable<Integer> {
     line.addSubcommand(new SheetCommand(planner, console));
     line.addSubcommand(new FigureCommand(planner, console));
     line.addSubcommand(new FitnessCommand(planner, console));
+    line.addSubcommand(new GroundCommand(planner, console));
     line.addSubcommand(new ReviewCommand(planner, console, weather));
     line.addSubcommand(new NewCommand(planner, console));
     line.addSubcommand(new WeatherCommand(planner, console, weather));

@@ -2,14 +2,17 @@ package dawngauge.geo;
 
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Elevation;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The populated places that come with the program (GeoNames, CC BY 4.0; see {@code docs/data.md}):
- * found by name, and asked for elevation and time zone of what lies near them. Of the United
- * States, Canada and Mexico places with at least 1000 inhabitants, of the world with 15,000.
+ * The populated places that come with the program (GeoNames, CC BY 4.0; see {@code docs/data.md}),
+ * and road passes: found by name, and asked for elevation and time zone of what lies near them. Of
+ * the United States, Canada and Mexico places with at least 1000 inhabitants, of the world with
+ * 15,000.
  */
 public final class Gazetteer {
 
@@ -18,15 +21,41 @@ public final class Gazetteer {
 
   private static final int NEIGHBORS = 5;
 
+  /**
+   * At this distance what the nearest known height tells of the coarse land's error has fallen to
+   * 1/e; chosen so that towns held out come out well and passes neither too low nor too high.
+   */
+  private static final double TELLS_METERS = 25_000;
+
   /** Nearer than this, the weights of inverse distance no longer rise. */
   private static final double SAME_SPOT_METERS = 1;
 
+  private static final double MILE_METERS = 1609.344;
+
+  /** How far off the line a pass is thought of, as a part of its length; ours, as the next two. */
+  private static final double OFF = 0.1;
+
+  private static final double LEAST_OFF_METERS = 10 * MILE_METERS;
+  private static final double MOST_OFF_METERS = 25 * MILE_METERS;
+
+  /** A pass nearer to an end of the line is that end. */
+  private static final double AT_END_METERS = 3000;
+
+  /** A height of the ground is doubted beyond this, in meter, and half of the land's span there. */
+  private static final double DOUBT_METERS = 200;
+
+  private static final double DOUBT_OF_SPAN = 0.5;
+
   private final PlaceTable table;
-  private final NearestPoints nearest;
+  private final NearestPoints towns;
+
+  /** Towns and passes: points of known height. */
+  private final NearestPoints heights;
 
   private Gazetteer() {
     table = PlaceTable.bundled();
-    nearest = new NearestPoints(table.size(), table::coordinate);
+    towns = new NearestPoints(table.towns(), table::coordinate);
+    heights = new NearestPoints(table.size(), table::coordinate);
   }
 
   /** Read at the first use. */
@@ -71,47 +100,77 @@ public final class Gazetteer {
     return PlaceSearch.find(table, text, near, most);
   }
 
-  /** The nearest place; empty if none is within 250 km. */
+  /** The nearest town; empty if none is within 250 km. */
   public Optional<Place> nearest(Coordinate at) {
     return around(at, 1).stream().findFirst().map(near -> table.place(near.index()));
   }
 
   /**
-   * Rough elevation and time zone of any point: the mean elevation of the five nearest places,
-   * weighted by inverse distance, and the zone of the nearest.
+   * Elevation and time zone of any point, as estimates; the zone is that of the nearest town.
    *
-   * @return empty if no place is within 250 km: then nothing sound can be said
+   * @return empty if no town is within 250 km: then nothing sound can be said
    */
   public Optional<Estimate> estimateAt(Coordinate at) {
-    List<NearestPoints.Near> around = around(at, NEIGHBORS);
-    if (around.isEmpty()) {
-      return Optional.empty();
-    }
-    NearestPoints.Near first = around.get(0);
-    return Optional.of(
-        new Estimate(
-            elevation(table, around),
-            table.zone(first.index()),
-            table.place(first.index()),
-            new Distance(first.meters())));
+    return around(at, 1).stream()
+        .findFirst()
+        .map(
+            first ->
+                new Estimate(
+                    elevationAt(at),
+                    new Elevation(DOUBT_METERS + DOUBT_OF_SPAN * Relief.load().span(at)),
+                    table.zone(first.index()),
+                    table.place(first.index()),
+                    new Distance(first.meters())));
   }
 
-  /** Mean by inverse distance. */
-  static Elevation elevation(PlaceTable table, List<NearestPoints.Near> around) {
+  /** Height of the ground, an estimate, where a town is within 250 km. */
+  Elevation elevationAt(Coordinate at) {
+    return elevation(table, at, heights.around(at, NEIGHBORS));
+  }
+
+  /**
+   * The coarse land, corrected by what it misses at the known heights around: the mean by inverse
+   * squares of distance, which counts the less the farther off the nearest is.
+   */
+  static Elevation elevation(PlaceTable table, Coordinate at, List<NearestPoints.Near> around) {
+    Relief relief = Relief.load();
     double sum = 0;
     double weights = 0;
     for (NearestPoints.Near near : around) {
-      double weight = 1 / Math.max(near.meters(), SAME_SPOT_METERS);
-      sum += weight * table.elevation(near.index());
+      double meters = Math.max(near.meters(), SAME_SPOT_METERS);
+      double weight = 1 / (meters * meters);
+      double missed = table.elevation(near.index()) - relief.at(table.coordinate(near.index()));
+      sum += weight * missed;
       weights += weight;
     }
-    return new Elevation(sum / weights);
+    double away = around.get(0).meters() / TELLS_METERS;
+    return new Elevation(relief.at(at) + Math.exp(-away * away) * sum / weights);
+  }
+
+  /**
+   * Passes by which the straight line between two places runs: not farther off it than a tenth of
+   * its length, at least 10 miles and at most 25; and not at its ends. In the order of the way.
+   */
+  List<PassNear> passesBy(Coordinate from, Coordinate to) {
+    double line = GreatCircle.between(from, to).meters();
+    double most = Math.max(LEAST_OFF_METERS, Math.min(MOST_OFF_METERS, line * OFF));
+    List<PassNear> passes = new ArrayList<>();
+    for (int i = table.towns(); i < table.size(); i++) {
+      double a = GreatCircle.between(from, table.coordinate(i)).meters();
+      double b = GreatCircle.between(to, table.coordinate(i)).meters();
+      // A flat triangle of the three sides: within 1 % of the sphere's on legs up to 1,000 km.
+      double along = (a * a + line * line - b * b) / (2 * line);
+      double off = Math.sqrt(Math.max(0, a * a - along * along));
+      if (off <= most && along > AT_END_METERS && along < line - AT_END_METERS) {
+        passes.add(new PassNear(table.place(i), new Distance(off), along / line));
+      }
+    }
+    passes.sort(Comparator.comparingDouble(PassNear::part));
+    return passes;
   }
 
   private List<NearestPoints.Near> around(Coordinate at, int count) {
-    return nearest.around(at, count).stream()
-        .filter(near -> near.meters() <= REACH_METERS)
-        .toList();
+    return towns.around(at, count).stream().filter(near -> near.meters() <= REACH_METERS).toList();
   }
 
   /** All of it, for tests. */

@@ -16,6 +16,9 @@ final class PlaceSearch {
   /** Distance at which a place counts half of its inhabitants. */
   private static final double HALF_WEIGHT_METERS = 50_000;
 
+  /** A pass counts as the smallest town. */
+  private static final int LEAST_WEIGHT = 1000;
+
   private static final int LONGEST_TEXT = 200;
 
   private final PlaceTable table;
@@ -106,7 +109,7 @@ final class PlaceSearch {
   private record Ranked(int index, int rank, double weight) {}
 
   private double weight(int index, @Nullable Coordinate near) {
-    double inhabitants = table.population(index);
+    double inhabitants = Math.max(LEAST_WEIGHT, table.population(index));
     if (near == null) {
       return inhabitants;
     }

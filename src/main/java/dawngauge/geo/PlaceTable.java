@@ -2,9 +2,13 @@ package dawngauge.geo;
 
 import dawngauge.quantity.Elevation;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 
-/** The rows of the gazetteer, each column an array, so that tens of thousands stay small. */
+/**
+ * The rows of the gazetteer, each column an array, so that tens of thousands stay small: first the
+ * towns, then the passes.
+ */
 final class PlaceTable {
 
   /** Coordinates are whole numbers of this part of a degree, about 11 m. */
@@ -21,10 +25,13 @@ final class PlaceTable {
   private final short[] elevation;
   private final short[] zone;
   private final PlaceNames keys;
+  private final List<Boolean> about;
 
-  private PlaceTable(List<Division> divisions, List<ZoneId> zones, List<String> rows) {
+  private PlaceTable(
+      List<Division> divisions, List<ZoneId> zones, List<String> rows, List<Boolean> about) {
     this.divisions = divisions;
     this.zones = zones;
+    this.about = about;
     int size = rows.size();
     nameEnds = new int[size];
     latitudes = new int[size];
@@ -52,10 +59,21 @@ final class PlaceTable {
 
   /** The table that comes with the program. */
   static PlaceTable bundled() {
+    List<String> divisions = new ArrayList<>(BundledLines.of("states.tsv"));
+    List<String> zones = new ArrayList<>(BundledLines.of("zones.txt"));
+    List<String> rows = new ArrayList<>(BundledLines.of("places.tsv.gz"));
+    PassRows passes = new PassRows(divisions, zones);
+    rows.addAll(passes.rows());
     return new PlaceTable(
-        Division.all(BundledLines.of("states.tsv")),
-        BundledLines.of("zones.txt").stream().map(ZoneId::of).toList(),
-        BundledLines.of("places.tsv.gz"));
+        Division.all(divisions),
+        zones.stream().map(ZoneId::of).toList(),
+        rows,
+        List.copyOf(passes.about()));
+  }
+
+  /** How many rows are towns; the rest are passes. */
+  int towns() {
+    return size() - about.size();
   }
 
   int size() {
@@ -74,6 +92,13 @@ final class PlaceTable {
   /** Which of the divisions a place is in. */
   int division(int index) {
     return division[index];
+  }
+
+  private Place.Kind kind(int index) {
+    if (index < towns()) {
+      return Place.Kind.TOWN;
+    }
+    return about.get(index - towns()) ? Place.Kind.PASS_ABOUT : Place.Kind.PASS;
   }
 
   int population(int index) {
@@ -107,6 +132,7 @@ final class PlaceTable {
         coordinate(index),
         new Elevation(elevation[index]),
         zone(index),
-        population[index]);
+        population[index],
+        kind(index));
   }
 }

@@ -178,9 +178,19 @@ public final class Planner {
     return PlaceList.read(Gazetteer.load(), text, near, chosen);
   }
 
-  /** Lines of somebody else's GPX file; the problems tell what was left out of them. */
+  /**
+   * Lines of somebody else's GPX file; the problems tell what was left out of them, heights that
+   * cannot be those of the ground among it.
+   */
   public Outcome<List<TrackLine>> tracks(Path file) {
-    return GpxFile.open(file);
+    Outcome<List<TrackLine>> read = GpxFile.open(file);
+    if (!read.hasValue()) {
+      return read;
+    }
+    List<Heights> checked = read.get().stream().map(Heights::checked).toList();
+    List<Problem> problems = new ArrayList<>(read.problems());
+    checked.forEach(heights -> problems.addAll(heights.problems()));
+    return Outcome.of(checked.stream().map(Heights::line).toList(), problems);
   }
 
   /** How a table of readings begins. */
@@ -274,7 +284,7 @@ public final class Planner {
    * places are known.
    */
   public Optional<Trip> first(FirstHaul haul, LocalDate today) {
-    return haul.trip(today).map(trip -> trip.ambient().isEmpty() ? typical(trip).trip() : trip);
+    return haul.trip(today).map(this::withoutGaps);
   }
 
   /** Forecast and advice for a trip. */
@@ -296,6 +306,7 @@ public final class Planner {
             : null;
     var advice = new Adviser(forecaster.get(), thresholds(), followed).advise();
     problems.addAll(advice.forecast().problems());
+    problems.addAll(Land.doubts(trip));
     List<Defect> fitness = GoNoGo.of(FitnessCheck.of(trip, fitnessOptions(), false), advice);
     return new PlannedTrip(trip, advice, List.copyOf(problems), fitness);
   }
@@ -474,6 +485,14 @@ public final class Planner {
     return itinerary.hasValue()
         ? WeatherFill.typical(trip, itinerary.get())
         : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0);
+  }
+
+  /** A trip with typical air at the stops that have none, such as those just pasted. */
+  public Trip withoutGaps(Trip trip) {
+    return Itinerary.of(trip)
+        .value()
+        .map(itinerary -> WeatherFill.gaps(trip, itinerary))
+        .orElse(trip);
   }
 
   /** The air that was measured at the stops that the rig has left; none without known times. */

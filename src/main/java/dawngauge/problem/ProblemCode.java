@@ -70,6 +70,10 @@ public enum ProblemCode {
           + " temperatures by the hour"),
   NO_ELEVATION(
       Severity.GAP, "no elevation: nothing is forecast here; give the height of the ground"),
+  ELEVATION_DOUBTED(
+      Severity.NOTE,
+      "elevation {0}, while the ground there is at about {1}, give or take {2}; pressures are forecast"
+          + " for what is typed: correct it, or the coordinates"),
 
   // Editing in the window
   NOT_TAKEN_YET(Severity.NOTE, "\"{0}\" is not taken yet; Enter takes it, Escape drops it"),
@@ -281,6 +285,10 @@ public enum ProblemCode {
       "no route can be taken from this file: {0}; choose a GPX file with a track or" + " a route"),
   NO_READINGS_TABLE(
       Severity.ERROR, "no readings can be taken from it: {0}; write it as text with a header row"),
+  GPX_HEIGHTS_LEFT_OUT(
+      Severity.NOTE,
+      "heights left out: {0}, while the ground there is at about {1}; heights are estimated instead,"
+          + " type them where you know better"),
   GPX_POINT_LEFT_OUT(Severity.NOTE, "left out: {0} is no place on the earth"),
   GPX_POINTS_LEFT_OUT(Severity.NOTE, "and {0} more points were left out"),
   WISH_TWICE(

@@ -1,5 +1,7 @@
 package dawngauge.trip;
 
+import dawngauge.geo.PassNear;
+import dawngauge.geo.Place;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -25,6 +27,11 @@ public final class LegEdits {
 
   /** So do ends that differ by this much; ours, no source. */
   private static final double CLIMB = Elevation.of(1500, Unit.FOOT).meters();
+
+  /** A point of a leg this near to a pass, in meter along and in height, is that pass; ours. */
+  private static final double SAME_PASS_METERS = 25_000;
+
+  private static final double SAME_PASS_HEIGHT = 150;
 
   private LegEdits() {}
 
@@ -74,6 +81,47 @@ public final class LegEdits {
     points.add(point);
     points.sort(Comparator.comparing(other -> other.distance().value()));
     return Outcome.of(leg.withProfile(points));
+  }
+
+  /**
+   * A leg over a pass: a point of the pass's height where the straight line runs by it, both to be
+   * corrected.
+   */
+  public static Outcome<Leg> over(Leg leg, PassNear near) {
+    Entered<Distance> length = leg.distance();
+    if (length == null) {
+      return Outcome.failed(Problem.of(ProblemCode.PROFILE_WITHOUT_LENGTH, ""));
+    }
+    boolean about = near.pass().kind() == Place.Kind.PASS_ABOUT;
+    Distance along = new Distance(near.part() * length.value().meters());
+    return withPoint(
+        leg,
+        new ProfilePoint(
+            near.pass().name(),
+            LegGuess.guessed(along, Unit.MILE, 1),
+            LegGuess.guessed(near.pass().elevation(), Unit.FOOT, about ? 100 : 1),
+            null,
+            new Remarks(
+                "where it lies on the leg is guessed" + (about ? ", its height about" : ""),
+                Map.of())));
+  }
+
+  /** Whether a pass is among the points of a leg: by its name, or by place and height. */
+  public static boolean isOver(Leg leg, PassNear near) {
+    Entered<Distance> length = leg.distance();
+    return leg.profile().stream()
+        .anyMatch(
+            point ->
+                near.pass().name().equals(point.name())
+                    || (length != null
+                        && Math.abs(
+                                point.distance().value().meters()
+                                    - near.part() * length.value().meters())
+                            < SAME_PASS_METERS
+                        && Math.abs(
+                                point.elevation().value().meters()
+                                    - near.pass().elevation().meters())
+                            < SAME_PASS_HEIGHT));
   }
 
   /** A leg without a point along it. */

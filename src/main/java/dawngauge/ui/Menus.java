@@ -28,7 +28,7 @@ final class Menus {
 
   private static final String ABOUT =
       "Dawngauge 0.1.0 forecasts tire pressure and load margin along a haul.\n\n"
-          + "Map: Natural Earth and U.S. Census Bureau, public domain. Places: GeoNames, CC BY 4.0, geonames.org. Climate normals: NOAA"
+          + "Map: Natural Earth and U.S. Census Bureau, public domain. Ground: ETOPO5, NOAA, public domain. Places: GeoNames, CC BY 4.0, geonames.org. Climate normals: NOAA"
           + " National Centers for Environmental Information; U.S. Department of Agriculture,"
           + " Agricultural Research Service and Forest Service. Forecasts, where you ask for them: U.S. National Weather Service,"
           + " public domain; MET Norway, CC BY 4.0.\n\n"

@@ -155,10 +155,14 @@ public final class PlaceOffers {
         around == null
             ? ""
             : " · " + units.get().format(GreatCircle.between(around, place.coordinate())) + " away";
+    String height = units.get().format(place.elevation());
     return place.labelWithCountry()
         + " · "
-        + units.get().format(place.elevation())
-        + String.format(Locale.ENGLISH, " · %,d people", place.population())
+        + switch (place.kind()) {
+          case TOWN -> height + String.format(Locale.ENGLISH, " · %,d people", place.population());
+          case PASS -> height + " · pass";
+          case PASS_ABOUT -> "about " + height + " · pass";
+        }
         + away;
   }
 }

@@ -61,6 +61,9 @@ final class LegFields extends EditorGrid {
             LegEdits.isTopUnknown(stop.stop(), stop.leg(), stop.next())
                 ? List.of(Problem.of(ProblemCode.TOP_OF_LEG_UNKNOWN, ""))
                 : List.of());
+    PassOffers passes = new PassOffers(stop);
+    wide(passes);
+    onRefresh(passes::refresh);
     wide(points);
     onRefresh(points::refresh);
   }

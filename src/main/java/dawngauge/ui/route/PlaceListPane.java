@@ -221,7 +221,7 @@ public final class PlaceListPane extends BorderPane {
       text.clear();
       choices.clear();
       list = null;
-      document.edit(trip);
+      document.edit(document.planner().withoutGaps(trip));
       done.run();
     }
   }

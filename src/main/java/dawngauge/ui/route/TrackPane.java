@@ -158,7 +158,10 @@ public final class TrackPane extends BorderPane {
     List<RouteOfTrack.OnLine> stops = chosen();
     int index = which.getSelectionModel().getSelectedIndex();
     if (stops.size() > 1 && index >= 0) {
-      document.edit(RouteOfTrack.replace(document.trip(), lines.get(index), stops));
+      document.edit(
+          document
+              .planner()
+              .withoutGaps(RouteOfTrack.replace(document.trip(), lines.get(index), stops)));
       done.run();
     }
   }
