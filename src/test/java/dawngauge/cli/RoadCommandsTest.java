@@ -57,6 +57,19 @@ class RoadCommandsTest {
   }
 
   @Test
+  void theGroundIsToldInBothUnits() {
+    Run us = run("ground", Run.DEMO);
+    assertThat(us.code()).isEqualTo(ExitCode.DONE);
+    assertThat(words(us))
+        .contains("Alamosa CO to Walsenburg CO lowest about 6172 ft, highest about 10108 ft")
+        .contains("1 point given on the leg")
+        .contains("A road goes round what a line goes over")
+        .doesNotContain("over it?", "give or take");
+    assertThat(words(run("ground", Run.DEMO, "--units", "si"))).contains("about 1881 m");
+    assertThat(us.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 100);
+  }
+
+  @Test
   void thePlanIsWrittenToAFileThatIsNotReplacedUnasked(@TempDir Path folder) throws IOException {
     Path out = folder.resolve("plan.txt");
     assertThat(run("plan", Run.DEMO, "--out", out.toString()).code()).isEqualTo(ExitCode.DONE);

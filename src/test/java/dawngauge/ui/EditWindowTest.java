@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dawngauge.testdata.Forecasts;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Leg;
+import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Trip;
 import java.util.List;
 import javafx.scene.Node;
@@ -36,6 +37,18 @@ class EditWindowTest extends WindowTest {
     assertThat(open.texts("clock")).isEqualTo(clocks);
     open.press(open.buttons("Redo").get(0));
     assertThat(open.document.trip()).isEqualTo(edited);
+  }
+
+  @Test
+  void aPassByTheLegIsOfferedAndTaken() {
+    Leg bare = demo().route().legs().get(0).withProfile(List.of());
+    OpenWindow open = open(RouteEdits.withLeg(demo(), 0, bare));
+    String question = "La Veta Pass, 9413 ft, 3 mi off the line: over it?";
+    open.until("it is offered", () -> open.buttons(question).size() == 1);
+    open.press(open.buttons(question).get(0));
+    open.until("it is a point of the leg", () -> !leg(open, 0).profile().isEmpty());
+    assertThat(leg(open, 0).profile().get(0).elevation().text()).isEqualTo("9413 ft");
+    open.until("it is no longer offered", () -> open.buttons(question).isEmpty());
   }
 
   @Test

@@ -2,6 +2,7 @@ package dawngauge.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.testdata.Forecasts;
 import dawngauge.trip.Stop;
 import dawngauge.ui.route.TracePane;
 import java.time.Duration;
@@ -162,6 +163,9 @@ class RouteWindowTest extends WindowTest {
     assertThat(open.document.trip().route().stops().subList(3, 5))
         .extracting(Stop::place)
         .containsExactly("Trinidad CO", "Clayton NM");
+    assertThat(Forecasts.known(open.document.planned().advice()).stops())
+        .as("typical air is there at once")
+        .allSatisfy(stop -> assertThat(stop.stop().airOnLeaving()).isNotNaN());
     assertThat(open.nodes(TextArea.class, known -> true)).isEmpty();
     open.press(open.buttons("Undo").get(0));
     assertThat(open.document.trip().equals(demo())).isTrue();

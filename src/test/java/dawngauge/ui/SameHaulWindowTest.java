@@ -78,7 +78,9 @@ class SameHaulWindowTest extends WindowTest {
             + track
             + "</trkseg></trk></gpx>");
     open.run(() -> open.window.dropped(List.of(file.toFile())));
-    open.until("it is offered", () -> !open.buttons("Make this the route").isEmpty());
+    open.until(
+        "its points are offered",
+        () -> open.buttons("Make this the route").stream().anyMatch(b -> !b.isDisabled()));
     open.press(open.buttons("Make this the route").get(0));
     Advice read = planned(open, "from a file");
 

@@ -1,15 +1,16 @@
 package dawngauge.ui.route;
 
+import dawngauge.geo.Coordinate;
 import dawngauge.geo.LegGround;
 import dawngauge.geo.PassNear;
 import dawngauge.planner.Land;
-import dawngauge.trip.Trip;
+import dawngauge.trip.LegEdits;
 import dawngauge.ui.common.Tasks;
-import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /** What the ground under a leg's straight line says: its heights, and the passes by it, to take. */
 final class PassOffers extends VBox {
@@ -17,50 +18,65 @@ final class PassOffers extends VBox {
   /** More would be in the way of what is typed. */
   private static final int MOST = 4;
 
+  private record Ends(Coordinate from, Coordinate to) {}
+
   private final EditedStop stop;
-  private final Label ground = new Label();
+  private final Label words = new Label();
+  private @Nullable Ends asked;
+  private Optional<LegGround> ground = Optional.empty();
 
   PassOffers(EditedStop stop) {
     super(4);
     this.stop = stop;
-    ground.getStyleClass().add("lesser");
-    ground.setWrapText(true);
+    words.getStyleClass().add("lesser");
+    words.setWrapText(true);
     managedProperty().bind(visibleProperty());
     setVisible(false);
   }
 
-  /** Asks for the ground of the leg as it is now. */
+  /** Shows what is known of the leg as it is now; asks for its ground where its ends are others. */
   void refresh() {
-    if (!stop.hasLeg()) {
-      setVisible(false);
-      return;
+    Ends ends = ends();
+    if (ends != null && !ends.equals(asked)) {
+      ground = Optional.empty();
+      Tasks.compute(() -> LegGround.between(ends.from, ends.to), found -> take(ends, found));
+    } else if (ends == null) {
+      ground = Optional.empty();
     }
-    Trip asked = stop.trip();
-    int leg = stop.index();
-    Tasks.compute(
-        () -> Land.of(asked, leg),
-        found -> {
-          if (asked.equals(stop.trip())) {
-            show(found);
-          }
-        });
+    asked = ends;
+    show();
   }
 
-  private void show(Optional<LegGround> found) {
+  private @Nullable Ends ends() {
+    Coordinate from = stop.hasLeg() ? stop.stop().coordinate() : null;
+    Coordinate to = stop.hasLeg() ? stop.next().coordinate() : null;
+    return from == null || to == null || from.equals(to) ? null : new Ends(from, to);
+  }
+
+  private void take(Ends ends, Optional<LegGround> found) {
+    if (ends.equals(asked)) {
+      ground = found;
+      show();
+    }
+  }
+
+  private void show() {
     getChildren().clear();
-    setVisible(found.isPresent());
-    found.ifPresent(
-        leg -> {
-          ground.setText(
-              "Ground under the straight line: about "
-                  + stop.units().format(leg.lowest().elevation())
-                  + " to "
-                  + stop.units().format(leg.highest().elevation())
-                  + ", an estimate; the road may go round.");
-          getChildren().add(ground);
-          List<PassNear> passes = leg.passes();
-          passes.subList(0, Math.min(MOST, passes.size())).forEach(this::offer);
-        });
+    LegGround known = stop.hasLeg() ? ground.orElse(null) : null;
+    setVisible(known != null);
+    if (known != null) {
+      words.setText(
+          "Ground under the straight line: about "
+              + stop.units().format(known.lowest().elevation())
+              + " to "
+              + stop.units().format(known.highest().elevation())
+              + ", an estimate; the road may go round.");
+      getChildren().add(words);
+      known.passes().stream()
+          .filter(pass -> !LegEdits.isOver(stop.leg(), pass))
+          .limit(MOST)
+          .forEach(this::offer);
+    }
   }
 
   private void offer(PassNear pass) {

@@ -395,7 +395,8 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     Trip trip = document.trip();
     boolean none = trip.route().stops().isEmpty();
     chosen = none ? 0 : chosen + 1;
-    document.edit(RouteEdits.insert(trip, chosen, stop));
+    Trip grown = RouteEdits.insert(trip, chosen, stop);
+    document.edit(stop.coordinate() == null ? grown : document.planner().withoutGaps(grown));
     Platform.runLater(this::reveal);
   }
 
