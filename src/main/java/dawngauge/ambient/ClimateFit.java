@@ -13,11 +13,12 @@ import java.util.Optional;
  */
 final class ClimateFit implements TypicalDays {
 
-  static final Provenance PROVENANCE =
-      new Provenance(
-          Provenance.Kind.TYPICAL,
-          "for the date, not a forecast; rough here, at coasts and in basins up to 11 K (20 °F) off",
-          null);
+  /** What is said of it wherever it is shown, and by which it is known again in a file. */
+  static final String SOURCE =
+      "for the date, not a forecast; rough here, at coasts and in basins up to 11 K (20 °F) off";
+
+  private static final Provenance PROVENANCE =
+      new Provenance(Provenance.Kind.TYPICAL, SOURCE, null);
 
   /** In kelvin; ours: 2.1 was measured in the west of its own area, and it misses by up to 11. */
   private static final double ERROR = 3;

@@ -7,6 +7,7 @@ import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.trip.AmbientEntry;
+import dawngauge.trip.Provenance;
 import dawngauge.trip.Remarks;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -56,6 +57,12 @@ public final class TypicalTemperatures {
               Remarks.NONE));
     }
     return Outcome.of(days);
+  }
+
+  /** Whether typical days are those of the formula, which is rough. */
+  public static boolean isRough(Provenance provenance) {
+    return provenance.kind() == Provenance.Kind.TYPICAL
+        && ClimateFit.SOURCE.equals(provenance.source());
   }
 
   /** The table of normals, and the formula beyond it. */

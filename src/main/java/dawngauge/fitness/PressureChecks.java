@@ -105,13 +105,15 @@ final class PressureChecks {
   }
 
   /** The lowest limit, where a pressure is above it. */
-  private static Optional<FittedTire.PressureLimit> above(FittedTire wheel, GaugePressure pressure) {
+  private static Optional<FittedTire.PressureLimit> above(
+      FittedTire wheel, GaugePressure pressure) {
     return wheel
         .lowestLimit()
         .filter(lowest -> pressure.pascals() > lowest.pressure().pascals() + LimitFinder.GRACE);
   }
 
-  private static void aboveLimit(FittedTire wheel, Phrase what, FittedTire.PressureLimit lowest, Findings findings) {
+  private static void aboveLimit(
+      FittedTire wheel, Phrase what, FittedTire.PressureLimit lowest, Findings findings) {
     findings
         .tire(wheel.position())
         .add(

@@ -8,6 +8,7 @@ import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.LegLow;
 import dawngauge.forecast.LoadChance;
+import dawngauge.ambient.TypicalTemperatures;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.StopForecast;
@@ -25,6 +26,7 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.rules.Limits;
 import dawngauge.rules.Quantile;
 import dawngauge.trip.Air;
+import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LoadChange;
 import dawngauge.trip.ProfilePoint;
@@ -33,6 +35,7 @@ import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -164,13 +167,18 @@ final class StopLines {
     List<String> kinds =
         trip.ambient().stream()
             .filter(entry -> entry.isAtStop() && entry.stop().equals(visit.stop().id()))
-            .map(entry -> entry.provenance().kind())
+            .map(AmbientEntry::provenance)
+            .filter(provenance -> provenance.kind() != Provenance.Kind.TYPED)
+            .sorted(Comparator.comparing(Provenance::kind))
+            .map(StopLines::word)
             .distinct()
-            .sorted()
-            .filter(kind -> kind != Provenance.Kind.TYPED)
-            .map(Provenance.Kind::word)
             .toList();
     return kinds.isEmpty() ? "" : " (" + String.join(", then ", kinds) + ")";
+  }
+
+  private static String word(Provenance provenance) {
+    String kind = provenance.kind().word();
+    return TypicalTemperatures.isRough(provenance) ? kind + ", rough" : kind;
   }
 
   private String air(StopForecast forecast) {

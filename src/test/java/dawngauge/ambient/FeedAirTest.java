@@ -114,6 +114,8 @@ class FeedAirTest {
     Trip timmins = trip(mountains().at(48.47, -81.33, "America/Toronto").elevation("300 m"));
     List<AmbientEntry> days = TypicalTemperatures.of(need(timmins)).get();
     assertThat(days.get(0).provenance().source()).contains("rough", "11 K");
+    assertThat(TypicalTemperatures.isRough(days.get(0).provenance())).isTrue();
+    assertThat(TypicalTemperatures.isRough(ClimateNormals.PROVENANCE)).isFalse();
     AirSeries series = series(timmins.withAmbient(days));
     // 6 + 2 cos(2π · 1.752 / 12) = 7.21 for single days, 3 for the formula: 7.81
     assertThat(series.sigmaAt(seconds("2027-03-10T20:00:00Z"))).isCloseTo(7.8, within(1e-9));

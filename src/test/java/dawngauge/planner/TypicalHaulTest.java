@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.geo.PlaceList;
+import dawngauge.ledger.Ledger;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Unit;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.SettingsFile;
 import dawngauge.testdata.Forecasts;
 import dawngauge.trip.AmbientEntry;
@@ -120,6 +122,16 @@ class TypicalHaulTest {
     assertThat(Forecasts.known(planned.advice()).stops())
         .hasSize(5)
         .allSatisfy(stop -> assertThat(stop.stop().airOnLeaving()).isBetween(240.0, 290.0));
+  }
+
+  /** Timmins lies beyond the table of normals, where the formula stands in. */
+  @Test
+  void besideEachTemperatureStandsWhereItIsFromAndWhereItIsRough() {
+    Trip trip = haul(LocalDate.of(2027, 1, 15), "Timmins ON\nSault Ste. Marie MI");
+    PlannedTrip planned = PLANNER.plan(trip);
+    Ledger ledger = Ledger.of(trip, planned.advice(), planned.problems(), UnitSystem.SI, null);
+    assertThat(ledger.stops().get(0).air()).endsWith(" (typical, rough)");
+    assertThat(ledger.stops().get(1).air()).endsWith(" (typical)");
   }
 
   @Test
