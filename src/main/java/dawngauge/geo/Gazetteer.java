@@ -47,15 +47,13 @@ public final class Gazetteer {
   private static final double DOUBT_OF_SPAN = 0.5;
 
   private final PlaceTable table;
-  private final NearestPoints towns;
 
   /** Towns and passes: points of known height. */
-  private final NearestPoints heights;
+  private final NearestPoints points;
 
   private Gazetteer() {
     table = PlaceTable.bundled();
-    towns = new NearestPoints(table.towns(), table::coordinate);
-    heights = new NearestPoints(table.size(), table::coordinate);
+    points = new NearestPoints(table.size(), table::coordinate);
   }
 
   /** Read at the first use. */
@@ -125,7 +123,7 @@ public final class Gazetteer {
 
   /** Height of the ground, an estimate, where a town is within 250 km. */
   Elevation elevationAt(Coordinate at) {
-    return elevation(table, at, heights.around(at, NEIGHBORS));
+    return elevation(table, at, points.around(at, NEIGHBORS));
   }
 
   /**
@@ -169,8 +167,11 @@ public final class Gazetteer {
     return passes;
   }
 
+  /** The nearest towns within reach. */
   private List<NearestPoints.Near> around(Coordinate at, int count) {
-    return towns.around(at, count).stream().filter(near -> near.meters() <= REACH_METERS).toList();
+    return points.around(at, count, row -> row < table.towns()).stream()
+        .filter(near -> near.meters() <= REACH_METERS)
+        .toList();
   }
 
   /** All of it, for tests. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -28,16 +29,20 @@ public final class NearestPoints {
    */
   public NearestPoints(int size, IntFunction<Coordinate> coordinates) {
     this.coordinates = coordinates;
+    double[] latitudes = new double[size];
+    for (int row = 0; row < size; row++) {
+      latitudes[row] = coordinates.apply(row).latitude();
+    }
     index =
         IntStream.range(0, size)
             .boxed()
-            .sorted(Comparator.comparingDouble(row -> coordinates.apply(row).latitude()))
+            .sorted(Comparator.comparingDouble(row -> latitudes[row]))
             .mapToInt(Integer::intValue)
             .toArray();
-    x = new double[index.length];
-    y = new double[index.length];
-    z = new double[index.length];
-    for (int i = 0; i < index.length; i++) {
+    x = new double[size];
+    y = new double[size];
+    z = new double[size];
+    for (int i = 0; i < size; i++) {
       Point point = Point.of(coordinates.apply(index[i]));
       x[i] = point.x();
       y[i] = point.y();
@@ -70,6 +75,11 @@ public final class NearestPoints {
 
   /** The nearest points, the nearest first; fewer where the list is shorter. */
   public List<Near> around(Coordinate at, int count) {
+    return around(at, count, row -> true);
+  }
+
+  /** The nearest of those points whose rows are wanted, the nearest first. */
+  List<Near> around(Coordinate at, int count, IntPredicate wanted) {
     Point here = Point.of(at);
     PriorityQueue<Candidate> kept =
         new PriorityQueue<>(Comparator.comparingDouble(Candidate::chordSquared).reversed());
@@ -84,7 +94,7 @@ public final class NearestPoints {
         break;
       }
       double chord = north + square(x[next] - here.x()) + square(y[next] - here.y());
-      if (chord < reach) {
+      if (chord < reach && wanted.test(index[next])) {
         kept.add(new Candidate(index[next], chord));
         if (kept.size() > count) {
           kept.remove();
