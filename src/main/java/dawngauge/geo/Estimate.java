@@ -18,6 +18,23 @@ import java.time.ZoneId;
 public record Estimate(
     Elevation elevation, Elevation doubt, ZoneId zone, Place nearest, Distance away) {
 
+  /** Doubted beyond this, in meter, and half of the land's span there; ours. */
+  private static final double DOUBT_METERS = 200;
+
+  private static final double DOUBT_OF_SPAN = 0.5;
+
+  static Elevation doubt(Coordinate at) {
+    return new Elevation(DOUBT_METERS + DOUBT_OF_SPAN * Relief.load().span(at));
+  }
+
+  /**
+   * Whether a height fits the coarse land, so that no more need be asked; far quicker at a start of
+   * the program than an estimate, which needs all places.
+   */
+  public static boolean fits(Coordinate at, Elevation height) {
+    return Math.abs(height.meters() - Relief.load().at(at)) <= doubt(at).meters();
+  }
+
   /** Whether a height cannot well be that of the ground here. */
   public boolean doubts(Elevation height) {
     return Math.abs(height.meters() - elevation.meters()) > doubt.meters();

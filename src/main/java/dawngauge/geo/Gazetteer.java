@@ -41,11 +41,6 @@ public final class Gazetteer {
   /** A pass nearer to an end of the line is that end. */
   private static final double AT_END_METERS = 3000;
 
-  /** A height of the ground is doubted beyond this, in meter, and half of the land's span there. */
-  private static final double DOUBT_METERS = 200;
-
-  private static final double DOUBT_OF_SPAN = 0.5;
-
   private final PlaceTable table;
 
   /** Towns and passes: points of known height. */
@@ -115,7 +110,7 @@ public final class Gazetteer {
             first ->
                 new Estimate(
                     elevationAt(at),
-                    new Elevation(DOUBT_METERS + DOUBT_OF_SPAN * Relief.load().span(at)),
+                    Estimate.doubt(at),
                     table.zone(first.index()),
                     table.place(first.index()),
                     new Distance(first.meters())));

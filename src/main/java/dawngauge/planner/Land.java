@@ -61,7 +61,7 @@ public final class Land {
     for (Stop stop : trip.route().stops()) {
       Coordinate at = stop.coordinate();
       Entered<Elevation> height = stop.elevation();
-      if (at != null && height != null) {
+      if (at != null && height != null && !Estimate.fits(at, height.value())) {
         Gazetteer.load()
             .estimateAt(at)
             .filter(ground -> ground.doubts(height.value()))
