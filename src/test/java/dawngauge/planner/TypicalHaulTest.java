@@ -129,7 +129,8 @@ class TypicalHaulTest {
   void besideEachTemperatureStandsWhereItIsFromAndWhereItIsRough() {
     Trip trip = haul(LocalDate.of(2027, 1, 15), "Timmins ON\nSault Ste. Marie MI");
     PlannedTrip planned = PLANNER.plan(trip);
-    Ledger ledger = Ledger.of(trip, planned.advice(), planned.problems(), UnitSystem.SI, null);
+    Ledger ledger =
+        Ledger.of(trip, planned.advice(), planned.problems(), List.of(), UnitSystem.SI, null);
     assertThat(ledger.stops().get(0).air()).endsWith(" (typical, rough)");
     assertThat(ledger.stops().get(1).air()).endsWith(" (typical)");
   }
