@@ -9,6 +9,9 @@ import dawngauge.quantity.Ratio;
 import dawngauge.rules.Limits;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.Itinerary;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** The sentences about air to add or let out. */
@@ -30,9 +33,10 @@ final class AirWords {
         Shown.figure(set.figure()), sealed(set, check), why);
   }
 
-  /** What to add, beside the limit, and why. */
-  Phrase added(SetFigure set, Limits limits, Moment check, Phrase why) {
-    double ceiling = limits.ceiling();
+  /** What to add, by the minute, beside the limit, and why. */
+  Phrase added(TimedFigures timed, TireAtStop at, Moment check, Phrase why) {
+    SetFigure set = timed.at();
+    double ceiling = at.limits().ceiling();
     Phrase limit =
         Double.isNaN(ceiling)
             ? Phrase.of("limit not known: read sidewall and wheel first")
@@ -45,19 +49,33 @@ final class AirWords {
                     "; {0} would be wanted, its limit cuts it",
                     Shown.beside(set.wanted().pascals(), ceiling))
                 : Phrase.of("");
-    return set.warm()
-        ? Phrase.of(
-            "add to {0}{1} as it is now, warm (settles at {2}, {3}; never let air out of a warm"
-                + " tire): {4}{5}",
-            Shown.figure(set.figure()),
-            sealed(set, check),
-            Shown.pressure(set.settled().pascals()),
-            limit,
-            why,
-            cut)
-        : Phrase.of(
-            "add to {0}{1} cold ({2}): {3}{4}",
-            Shown.figure(set.figure()), sealed(set, check), limit, why, cut);
+    if (!set.warm()) {
+      return Phrase.of(
+          "add to {0}{1} cold ({2}): {3}{4}",
+          Shown.figure(set.figure()), sealed(set, check), limit, why, cut);
+    }
+    SetFigure onArrival = timed.onArrival();
+    Phrase arriving =
+        onArrival == null
+            ? Phrase.of("")
+            : Phrase.of("{0} on arrival, ", Shown.figure(onArrival.figure()));
+    return Phrase.of(
+        "add to {0}{1} at {2}{3}, {4} cold ({5}; never let air out of a warm tire): {6}{7}",
+        arriving,
+        Shown.figure(set.figure()),
+        clock(at.visit(), timed.seconds()),
+        sealed(set, check),
+        Shown.figure(timed.cold().figure()),
+        limit,
+        why,
+        cut);
+  }
+
+  /** What the clock of a stop shows. */
+  private String clock(int visit, double seconds) {
+    return Instant.ofEpochSecond((long) Math.floor(seconds))
+        .atZone(forecaster.itinerary().visits().get(visit).zone())
+        .format(DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT));
   }
 
   /** What a sealed gauge shows instead of the figure, which is for one open to the air. */

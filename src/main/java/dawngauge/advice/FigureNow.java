@@ -74,19 +74,24 @@ public record FigureNow(
    * @param visit index of the stop
    */
   public static Optional<FigureNow> of(Forecaster forecaster, WheelPosition position, int visit) {
-    Track track = forecaster.track(position).orElse(null);
-    if (track == null) {
-      return Optional.empty();
-    }
+    return forecaster.track(position).map(track -> of(forecaster, track, visit));
+  }
+
+  /**
+   * The same with what is asked to be set at earlier stops taken as done.
+   *
+   * @param whole the tire; what it takes as set at the stop itself and later does not count
+   */
+  public static FigureNow of(Forecaster forecaster, Track whole, int visit) {
+    Track track = whole.before(visit);
     TireAtStop at = track.stops().get(visit);
     Moment check = at.check();
     boolean air = Lookahead.airAt(forecaster, visit) != null;
     boolean justRolled = justRolled(forecaster, visit, check);
     GaugeErrors errors = check == null ? gaugeOf(forecaster, at) : check.origin().errors();
     if (check == null || Double.isNaN(at.limits().aim())) {
-      return Optional.of(
-          new FigureNow(
-              at, errors, justRolled, null, null, air, -1, Double.NaN, Double.NaN, Double.NaN));
+      return new FigureNow(
+          at, errors, justRolled, null, null, air, -1, Double.NaN, Double.NaN, Double.NaN);
     }
     Lookahead lookahead = new Lookahead(forecaster);
     FigureRule figures = new FigureRule(forecaster, lookahead);
@@ -103,18 +108,17 @@ public record FigureNow(
       next++;
     }
     Moment dawn = next < count - 1 ? track.stops().get(next).check() : null;
-    return Optional.of(
-        new FigureNow(
-            at,
-            errors,
-            justRolled,
-            cold,
-            warm,
-            air,
-            dawn == null ? -1 : next,
-            dawn == null ? Double.NaN : dawn.airKelvins(),
-            later(check.cooled(), cold, dawn),
-            warm == null || arrival == null ? Double.NaN : later(arrival, warm, dawn)));
+    return new FigureNow(
+        at,
+        errors,
+        justRolled,
+        cold,
+        warm,
+        air,
+        dawn == null ? -1 : next,
+        dawn == null ? Double.NaN : dawn.airKelvins(),
+        later(check.cooled(), cold, dawn),
+        warm == null || arrival == null ? Double.NaN : later(arrival, warm, dawn));
   }
 
   /** Whether the rig rolled less than three hours ago when the tire is gauged, by noted times. */

@@ -37,7 +37,43 @@ final class FigureRule {
     Moment set = check == null ? moment : check;
     List<TireAtStop> aimed = track.with(visit, new Setting(SetFigure.shown(set, wanted))).stops();
     double needed = lookahead.needed(lookahead.until(visit, aimed), wanted, set.airKelvins());
-    return SetFigure.of(moment, Math.max(wanted, needed), warm, bounds(at, moment, needed));
+    return SetFigure.of(
+        moment,
+        asHere(Math.max(wanted, needed), set, moment),
+        warm,
+        bounds(at, moment, asHere(needed, set, moment)));
+  }
+
+  /** What an amount of air that settles at a pressure at one moment settles at in other air. */
+  private static double asHere(double settled, Moment then, Moment here) {
+    return Double.isInfinite(settled)
+        ? settled
+        : (settled + then.airPressure()) / then.airKelvins() * here.airKelvins()
+            - here.airPressure();
+  }
+
+  /** The figures by the minute of what is set at the planned one. */
+  TimedFigures timed(int visit, Track track, Moment check, SetFigure set, boolean chosen) {
+    TireAtStop at = track.stops().get(visit);
+    Moment arrival = at.arrival();
+    boolean onArrival =
+        set.adds() && set.warm() && arrival != null && !Double.isNaN(arrival.reading());
+    if (!chosen) {
+      return new TimedFigures(
+          onArrival && arrival != null ? of(visit, track, arrival, true) : null,
+          set,
+          check.seconds(),
+          of(visit, track, check.cooled(), false));
+    }
+    double settled = set.settled().pascals();
+    SetFigure.Bounds free = bounds(at, check, Double.NEGATIVE_INFINITY);
+    return new TimedFigures(
+        onArrival && arrival != null
+            ? SetFigure.of(arrival, asHere(settled, check, arrival), true, free)
+            : null,
+        set,
+        check.seconds(),
+        SetFigure.of(check.cooled(), settled, false, free));
   }
 
   /** What bounds a figure there. */

@@ -12,10 +12,15 @@ import org.jspecify.annotations.Nullable;
  * @param tire the tire there
  * @param reasons why, strongest first
  * @param set the figure to set, where air is to be added or let out
+ * @param timed the same by the minute at which the crew stands at the tire
  * @param readingTaken whether the log holds a cold reading of it from this stop
  */
 public record TireAdvice(
-    TireAtStop tire, List<Reason> reasons, @Nullable SetFigure set, boolean readingTaken) {
+    TireAtStop tire,
+    List<Reason> reasons,
+    @Nullable SetFigure set,
+    @Nullable TimedFigures timed,
+    boolean readingTaken) {
 
   private static final Comparator<Reason> STRONGEST_FIRST =
       Comparator.comparing(Reason::mark).reversed().thenComparingInt(Reason::rank);
@@ -34,7 +39,7 @@ public record TireAdvice(
   TireAdvice with(Reason reason) {
     List<Reason> more = new ArrayList<>(reasons);
     more.add(reason);
-    return new TireAdvice(tire, more, set, readingTaken);
+    return new TireAdvice(tire, more, set, timed, readingTaken);
   }
 
   /** The same where the rig has left: nothing is to be set there any more. */
@@ -42,6 +47,7 @@ public record TireAdvice(
     return new TireAdvice(
         tire,
         reasons.stream().filter(reason -> reason.mark() != Mark.ADJUST).toList(),
+        null,
         null,
         readingTaken);
   }

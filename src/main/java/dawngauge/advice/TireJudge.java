@@ -70,16 +70,16 @@ final class TireJudge {
     TireAtStop at = stops.get(visit);
     Itinerary.Visit stop = forecaster.itinerary().visits().get(visit);
     if (stop.passes()) {
-      return new TireAdvice(at, List.of(), null, false);
+      return new TireAdvice(at, List.of(), null, null, false);
     }
     List<Reason> reasons = new ArrayList<>(holds.at(visit, stops, mate));
     boolean last = visit == stops.size() - 1;
     Moment check = at.check();
-    SetFigure set = null;
+    TimedFigures set = null;
     if (check != null && !last && !at.limits().overloaded()) {
       set = adjust(visit, track, mate, check, reasons);
     }
-    return new TireAdvice(at, reasons, set, Rechecks.takenCold(at));
+    return new TireAdvice(at, reasons, set == null ? null : set.at(), set, Rechecks.takenCold(at));
   }
 
   /**
@@ -90,7 +90,7 @@ final class TireJudge {
   TireAdvice finish(int visit, List<TireAtStop> stops, TireAdvice decided) {
     TireAtStop at = stops.get(visit);
     if (forecaster.itinerary().visits().get(visit).passes()) {
-      return new TireAdvice(at, List.of(), null, false);
+      return new TireAdvice(at, List.of(), null, null, false);
     }
     List<Reason> reasons = new ArrayList<>(decided.reasons());
     SetFigure set = decided.set();
@@ -98,7 +98,7 @@ final class TireJudge {
     handsOff(at, set, reasons);
     reasons.addAll(rechecks.at(visit, stops));
     rechecks.remember(visit, at, set);
-    return new TireAdvice(at, reasons, set, decided.readingTaken());
+    return new TireAdvice(at, reasons, set, decided.timed(), decided.readingTaken());
   }
 
   /** A tire over its cold limit while warm is not to be touched. */
@@ -123,7 +123,7 @@ final class TireJudge {
     return moment == null || Double.isNaN(moment.reading()) ? 0 : moment.reading();
   }
 
-  private @Nullable SetFigure adjust(
+  private @Nullable TimedFigures adjust(
       int visit, Track track, List<TireAtStop> mate, Moment check, List<Reason> reasons) {
     TireAtStop at = track.stops().get(visit);
     Limits limits = at.limits();
@@ -141,7 +141,7 @@ final class TireJudge {
 
     boolean planned = plan != null && plan.speaksOf(visit);
     Double figure = planned && plan != null ? plan.at(visit).orElse(null) : null;
-    SetFigure byPlan = figure == null ? null : byPlan(at, check, figure, reasons);
+    TimedFigures byPlan = figure == null ? null : byPlan(visit, track, check, figure, reasons);
     if (byPlan != null) {
       return byPlan;
     }
@@ -171,14 +171,9 @@ final class TireJudge {
     if (air != null && !warmthUnknown && set.adds()) {
       belowAimSinceStart =
           set.cutByHose() && set.settled().pascals() < SettingBand.lowUnder(limits, errors);
-      Phrase text = words.added(set, limits, check, why);
-      boolean unfit = reasons.stream().anyMatch(HoldRules::ofTheTire);
-      reasons.add(
-          new Reason(
-              Mark.ADJUST,
-              unfit ? Phrase.of("only once it is found sound, or for the spare: {0}", text) : text,
-              bad == null ? 1 : 0));
-      return set;
+      TimedFigures timed = figures.timed(visit, track, check, set, false);
+      reasons.add(toAdd(timed, at, check, why, bad == null ? 1 : 0, reasons));
+      return timed;
     }
     boolean saidBefore = belowAimSinceStart && !start;
     belowAimSinceStart = belowAimSinceStart || below || belowMate;
@@ -200,12 +195,23 @@ final class TireJudge {
     return null;
   }
 
+  private Reason toAdd(
+      TimedFigures timed, TireAtStop at, Moment check, Phrase why, int rank, List<Reason> before) {
+    Phrase text = words.added(timed, at, check, why);
+    boolean unfit = before.stream().anyMatch(HoldRules::ofTheTire);
+    return new Reason(
+        Mark.ADJUST,
+        unfit ? Phrase.of("only once it is found sound, or for the spare: {0}", text) : text,
+        rank);
+  }
+
   /** What the accepted plan sets here; nothing where the tire has it already. */
-  private @Nullable SetFigure byPlan(
-      TireAtStop at, Moment check, double figure, List<Reason> reasons) {
+  private @Nullable TimedFigures byPlan(
+      int visit, Track track, Moment check, double figure, List<Reason> reasons) {
+    TireAtStop at = track.stops().get(visit);
     Limits limits = at.limits();
     belowAimSinceStart = false;
-    Air air = Lookahead.airAt(forecaster, at.visit());
+    Air air = Lookahead.airAt(forecaster, visit);
     double wanted = Double.isNaN(limits.aim()) ? check.settled() : limits.aim();
     SetFigure.Bounds bounds = figures.bounds(at, check, Double.NEGATIVE_INFINITY);
     SetFigure set = SetFigure.chosen(check, figure, wanted, !at.cold(), bounds);
@@ -215,14 +221,12 @@ final class TireJudge {
       return null;
     }
     Phrase why = Phrase.of("by the plan that you follow");
-    Phrase text = set.adds() ? words.added(set, limits, check, why) : words.letOut(set, check, why);
-    boolean unfit = reasons.stream().anyMatch(HoldRules::ofTheTire);
+    TimedFigures timed = figures.timed(visit, track, check, set, true);
     reasons.add(
-        new Reason(
-            Mark.ADJUST,
-            unfit ? Phrase.of("only once it is found sound, or for the spare: {0}", text) : text,
-            1));
-    return set;
+        set.adds()
+            ? toAdd(timed, at, check, why, 1, reasons)
+            : new Reason(Mark.ADJUST, words.letOut(set, check, why), 1));
+    return timed;
   }
 
   /** A tire under its aim that the plan leaves as it is. */
@@ -241,7 +245,7 @@ final class TireJudge {
         start ? 3 : 4);
   }
 
-  private SetFigure letOut(int visit, Track track, Moment check, List<Reason> reasons) {
+  private TimedFigures letOut(int visit, Track track, Moment check, List<Reason> reasons) {
     TireAtStop at = track.stops().get(visit);
     double ceiling = at.limits().ceiling();
     Phrase over =
@@ -250,7 +254,7 @@ final class TireJudge {
             Shown.beside(check.settled(), ceiling), Shown.pressure(ceiling));
     SetFigure set = figures.of(visit, track, check, false);
     reasons.add(new Reason(Mark.ADJUST, words.letOut(set, check, over), 1));
-    return set;
+    return figures.timed(visit, track, check, set, false);
   }
 
   /** More air than label and load want, or than its mate has, yet under the limit: a word. */

@@ -5,6 +5,7 @@ import dawngauge.rules.Limits;
 import dawngauge.trip.WheelPosition;
 import java.util.AbstractList;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -93,7 +94,19 @@ public final class Track {
     goOn(visit);
     @Nullable Setting[] more = settings.clone();
     more[visit] = setting;
-    Track other = new Track(scene, first, arrivals.get(visit).copy(), more);
+    return from(visit, more);
+  }
+
+  /** The same without what is taken as set at a stop and after it. */
+  public Track before(int visit) {
+    goOn(visit);
+    @Nullable Setting[] fewer = settings.clone();
+    Arrays.fill(fewer, visit, fewer.length, null);
+    return from(visit, fewer);
+  }
+
+  private Track from(int visit, @Nullable Setting[] changed) {
+    Track other = new Track(scene, first, arrivals.get(visit).copy(), changed);
     other.stops.addAll(stops.subList(0, visit));
     other.arrivals.addAll(arrivals.subList(0, visit));
     return other;

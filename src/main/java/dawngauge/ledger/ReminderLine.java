@@ -69,7 +69,7 @@ public record ReminderLine(
     String unit = ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
     text.add("Pressures in " + unit + "; the range holds 9 of 10 readings:");
     for (StopLine.TireRow row : stop.rows()) {
-      text.add("- " + tire(row, before));
+      text.add("- " + tire(row, before, Wording.clock(visit.leave(), visit.zone())));
     }
     if (!stop.tasks().isEmpty()) {
       text.add("");
@@ -139,7 +139,7 @@ public record ReminderLine(
             : "");
   }
 
-  private static String tire(StopLine.TireRow row, boolean before) {
+  private static String tire(StopLine.TireRow row, boolean before, String leave) {
     StringBuilder line = new StringBuilder(row.tires()).append(": ");
     if (before) {
       line.append(row.set() ? "set to " : "expected ").append(row.checkReads());
@@ -147,7 +147,14 @@ public record ReminderLine(
     } else {
       line.append(row.read() ? "read " : "expected ").append(row.arriveReads());
       line.append(row.arriveRange().isEmpty() ? "" : " (" + row.arriveRange() + ")");
-      line.append(row.set() ? ", set to " + row.checkReads() : "");
+      if (row.set()) {
+        line.append(
+            row.setOnArrival().isEmpty()
+                ? ", set"
+                : ", add to " + row.setOnArrival() + " on arrival");
+        line.append(" (").append(row.checkReads()).append(" at ").append(leave);
+        line.append(", ").append(row.setCold()).append(" cold)");
+      }
     }
     String range = before ? row.checkRange() : row.arriveRange();
     int end = range.indexOf('–');

@@ -62,7 +62,9 @@ public record StopLine(
    * @param set whether the readings before leaving are after a setting that the plan takes as done
    * @param arriveReads what the gauge reads on arrival, or was read here last
    * @param arriveRange in which 9 of 10 such readings lie; empty where it was read
+   * @param setOnArrival figure to set on arrival; empty where nothing is added to a warm tire
    * @param arriveSettled the same once as cool as the air; empty where it was read
+   * @param setCold the same as cool as the air; empty where nothing is set
    * @param checkReads what the gauge reads before leaving, after what is set here; empty, as the
    *     next three, at the last stop
    * @param checkRange in which 9 of 10 readings lie before anything is set; empty where set or read
@@ -82,7 +84,9 @@ public record StopLine(
       boolean set,
       String arriveReads,
       String arriveRange,
+      String setOnArrival,
       String arriveSettled,
+      String setCold,
       String checkReads,
       String checkRange,
       String checkSettled,

@@ -4,7 +4,9 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.advice.OfferAdvice;
 import dawngauge.advice.Reason;
+import dawngauge.advice.SetFigure;
 import dawngauge.advice.StopAdvice;
+import dawngauge.advice.TimedFigures;
 import dawngauge.advice.TireAdvice;
 import dawngauge.ambient.TypicalTemperatures;
 import dawngauge.forecast.LegLow;
@@ -278,6 +280,8 @@ final class StopLines {
     Limits limits = at.limits();
     boolean read = !at.readings().isEmpty();
     Setting set = at.setting();
+    TimedFigures timed = advised.timed();
+    SetFigure onArrival = timed == null ? null : timed.onArrival();
     double shown =
         read
             ? at.readings().get(at.readings().size() - 1).reading().pressure().value().pascals()
@@ -288,7 +292,9 @@ final class StopLines {
         set != null && !last,
         pressure(shown),
         read || arrival == null ? "" : range(arrival),
+        onArrival == null ? "" : pressure(onArrival.figure().pascals()),
         read ? "" : arrival == null ? NONE : pressure(arrival.settled()),
+        timed == null ? "" : pressure(timed.cold().figure().pascals()),
         last
             ? ""
             : set != null

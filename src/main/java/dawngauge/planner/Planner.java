@@ -300,15 +300,18 @@ public final class Planner {
     if (!forecaster.hasValue()) {
       return new PlannedTrip(trip, null, List.copyOf(problems), fitnessAlone(trip));
     }
-    AdjustmentPlan followed =
-        trip.plan().followed()
-            ? new AdjustmentPlanner(forecaster.get(), thresholds(), PlanWishes.of(trip)).plan()
-            : null;
-    var advice = new Adviser(forecaster.get(), thresholds(), followed).advise();
+    Advice advice =
+        new Adviser(forecaster.get(), thresholds(), followed(trip, forecaster.get())).advise();
     problems.addAll(advice.forecast().problems());
     problems.addAll(Land.doubts(trip));
     List<Defect> fitness = GoNoGo.of(FitnessCheck.of(trip, fitnessOptions(), false), advice);
     return new PlannedTrip(trip, advice, List.copyOf(problems), fitness);
+  }
+
+  private @Nullable AdjustmentPlan followed(Trip trip, Forecaster forecaster) {
+    return trip.plan().followed()
+        ? new AdjustmentPlanner(forecaster, thresholds(), PlanWishes.of(trip)).plan()
+        : null;
   }
 
   /** Where the fewest adjustments of a trip lie, where some time on the way is known. */
@@ -343,7 +346,13 @@ public final class Planner {
     return forecaster(trip, WhatIf.NOTHING)
         .value()
         .filter(forecaster -> stop < forecaster.itinerary().visits().size())
-        .flatMap(forecaster -> FigureNow.of(forecaster, position, stop));
+        .flatMap(
+            forecaster -> {
+              Advice advice =
+                  new Adviser(forecaster, thresholds(), followed(trip, forecaster)).advise();
+              return Optional.ofNullable(advice.tracks().get(position))
+                  .map(track -> FigureNow.of(forecaster, track, stop));
+            });
   }
 
   /**

@@ -1,6 +1,7 @@
 package dawngauge.report;
 
 import dawngauge.advice.SetFigure;
+import dawngauge.advice.TimedFigures;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.LoadChance;
 import dawngauge.forecast.Moment;
@@ -28,7 +29,8 @@ final class TireFigures {
     TireAtStop at = advice.tire();
     Moment arrival = at.arrival();
     Moment leaving = at.leaving();
-    SetFigure set = advice.set();
+    TimedFigures timed = advice.timed();
+    SetFigure onArrival = timed == null ? null : timed.onArrival();
     Map<String, @Nullable Quantity> figures = new LinkedHashMap<>();
     figures.put("arriveReads", arrival == null ? null : pressure(arrival.reading()));
     figures.put("arriveReadsSigma", arrival == null ? null : pressure(arrival.readingSigma()));
@@ -36,7 +38,9 @@ final class TireFigures {
     figures.put("leaveReads", leaving == null ? null : pressure(leaving.reading()));
     figures.put("leaveReadsSigma", leaving == null ? null : pressure(leaving.readingSigma()));
     figures.put("leaveSettled", leaving == null ? null : pressure(leaving.settled()));
-    figures.put("setTo", set == null ? null : set.figure());
+    figures.put("setCold", timed == null ? null : timed.cold().figure());
+    figures.put("setOnArrival", onArrival == null ? null : onArrival.figure());
+    figures.put("setAt", timed == null ? null : timed.at().figure());
     figures.put("lowestAhead", at.low() == null ? null : pressure(at.low().moment().judged()));
     figures.put("floor", pressure(at.limits().floor()));
     figures.put("aim", pressure(at.limits().aim()));

@@ -133,7 +133,8 @@ class LabelIsLimitTest {
     assertThat(set.warm()).isTrue();
     assertThat(fuel.figure()).isGreaterThan(82).isLessThan(92);
     assertThat(set.settled().pascals() / 6894.757).isCloseTo(80, within(0.55));
-    assertThat(fuel.texts(Mark.ADJUST)).contains("warm (settles at 80 psi, limit 80 psi cold;");
+    assertThat(fuel.texts(Mark.ADJUST))
+        .contains("80 psi cold (limit 80 psi cold; never let air out of a warm tire)");
   }
 
   @Test

@@ -25,8 +25,6 @@ final class CsvVoice implements Voice {
       saying = figure(saying, Field.FLOOR, row, "floor_psi");
       saying = figure(saying, Field.AIM, row, "aim_psi");
       saying = figure(saying, Field.CEILING, row, "ceiling_psi");
-      Field set = stop == 0 ? Field.SET_COLD : Field.SET_ON_ARRIVAL;
-      saying = figure(saying, set, row, "setTo_psi");
       saying = figure(saying, Field.SET_COLD, row, "setCold_psi");
       saying = figure(saying, Field.SET_ON_ARRIVAL, row, "setOnArrival_psi");
       boolean sets = saying.says(Field.SET_COLD) || saying.says(Field.SET_ON_ARRIVAL);

@@ -47,14 +47,6 @@ record Disagreement(
         : one.equals(other);
   }
 
-  /** Whether it is about the wheel on which the spare goes, once it is on. */
-  boolean ofTheSpare() {
-    return place.stop() != 0
-        && haul.trip().rig().positions().stream()
-            .filter(haul::changed)
-            .anyMatch(position -> haul.trip().rig().shortForm(position).equals(place.tire()));
-  }
-
   @Override
   public String toString() {
     return "%s, %s: %s %s, %s at %s, %s"

@@ -29,7 +29,7 @@ final class ForecastVoice implements Voice {
     for (JsonNode stop : read(Page.of(haul, "forecast", "--format", "json")).path("stops")) {
       int index = stop.path("number").asInt() - 1;
       for (JsonNode tire : stop.path("tires")) {
-        Saying saying = saying(tire, index);
+        Saying saying = saying(tire);
         String name = tire.path("tire").asText();
         said.put(new Place(name, index), saying);
         boolean low = saying.yes(Field.RAN_LOW);
@@ -42,7 +42,7 @@ final class ForecastVoice implements Voice {
     return said;
   }
 
-  private static Saying saying(JsonNode tire, int stop) {
+  private static Saying saying(JsonNode tire) {
     boolean low = false;
     for (JsonNode reason : tire.path("reasons")) {
       low = low || Words.ranLow(reason.path("text").asText());
@@ -59,9 +59,7 @@ final class ForecastVoice implements Voice {
     }
     saying =
         saying.with(
-            Field.SETS, Stream.of("setTo", "setCold", "setOnArrival").anyMatch(tire::hasNonNull));
-    // One name for both moments until each has its own: at the start the tire is set cold.
-    saying = figure(saying, stop == 0 ? Field.SET_COLD : Field.SET_ON_ARRIVAL, tire.path("setTo"));
+            Field.SETS, Stream.of("setAt", "setCold", "setOnArrival").anyMatch(tire::hasNonNull));
     saying = figure(saying, Field.SET_COLD, tire.path("setCold"));
     return figure(saying, Field.SET_ON_ARRIVAL, tire.path("setOnArrival"));
   }

@@ -15,13 +15,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 
-/**
- * Every page says the same of one tire at one stop. What does not hold yet stands in {@link Known};
- * that list may only shrink.
- */
+/** Every page says the same of one tire at one stop. */
 class OneJudgementTest {
 
   /** What a page does not speak of; it speaks of all else. */
@@ -78,26 +73,12 @@ class OneJudgementTest {
   }
 
   @Test
-  void pagesAgreeBesidesTheKnownFaults() {
-    List<Disagreement> unknown = new ArrayList<>();
+  void everyPageSaysTheSame() {
+    List<Disagreement> found = new ArrayList<>();
     for (Comparison comparison : comparisons) {
-      comparison.disagreements().stream()
-          .filter(found -> Known.ALL.stream().noneMatch(known -> known.explains(found)))
-          .forEach(unknown::add);
+      found.addAll(comparison.disagreements());
     }
-    assertThat(unknown).isEmpty();
-  }
-
-  static List<Known> knownFaults() {
-    return Known.ALL;
-  }
-
-  @ParameterizedTest
-  @MethodSource("knownFaults")
-  void whatIsKnownStillOccursOrIsToBeStruckOut(Known known) {
-    assertThat(comparisons)
-        .as(known.reason())
-        .anyMatch(comparison -> comparison.disagreements().stream().anyMatch(known::explains));
+    assertThat(found).isEmpty();
   }
 
   @Test

@@ -51,7 +51,7 @@ final class RemindersVoice implements Voice {
     String line = Words.oneLine(cautions < 0 ? text : text.substring(0, cautions));
     List<Words.Task> tasks = Words.tasks(line);
     double half = Words.half(haul) + SHARED;
-    Field moment = what.contains("on arrival") ? Field.SET_ON_ARRIVAL : Field.SET_COLD;
+    boolean arriving = what.contains("on arrival");
     Matcher row = ROW.matcher(line);
     while (row.find()) {
       String rest = row.group(2);
@@ -59,8 +59,13 @@ final class RemindersVoice implements Voice {
       all = figure(haul, all, Field.FLOOR, rest, "floor ", half + Words.half(haul));
       all = figure(haul, all, Field.AIM, rest, "aim ", half);
       all = figure(haul, all, Field.CEILING, rest, "cold limit ", half);
-      all = figure(haul, all, moment, rest, "set to ", half);
-      all = all.with(Field.SETS, all.says(moment));
+      all =
+          arriving
+              ? figure(haul, all, Field.SET_ON_ARRIVAL, rest, "add to ", half)
+              : figure(haul, all, Field.SET_COLD, rest, "set to ", half);
+      boolean sets =
+          rest.contains(", set (") || rest.contains("add to ") || rest.contains("set to ");
+      all = all.with(Field.SETS, sets);
       for (String tire : Words.parts(row.group(1), " +")) {
         Saying one =
             all.with(Field.RAN_LOW, Words.ranLow(tasks, tire))

@@ -25,6 +25,10 @@ final class Timetable {
           "(?ms)^\\s*((?:t\\d[a-z]+ +)+) *trailer axle [^\\n]*?(?:lb|kg), (.*?)"
               + "(?=\\n *(?:t\\d|\\n|Cold|Pressures))");
 
+  private static final Pattern ON_ARRIVAL =
+      Pattern.compile(
+          "add to ([0-9.]+) (?:psi|bar) on arrival, [^:]*:[0-9]{2}[^,]*, ([0-9.]+) (?:psi|bar) cold");
+
   private static final Pattern NAMES = Pattern.compile("\\s*(?:t\\d[a-z]+ *)+");
 
   private Timetable() {}
@@ -66,13 +70,20 @@ final class Timetable {
       all = figure(haul, all, Field.AIM, row.group(4), half);
       all = figure(haul, all, Field.CEILING, row.group(5), half);
       Matcher set = SET.matcher(row.group(2));
-      if (set.find()) {
-        Field moment = stop == 0 ? Field.SET_COLD : Field.SET_ON_ARRIVAL;
-        all = figure(haul, all, moment, set.group(1), half);
+      boolean sets = set.find();
+      all = all.with(Field.SETS, sets);
+      if (sets && stop == 0) {
+        all = figure(haul, all, Field.SET_COLD, set.group(1), half);
       }
-      all = all.with(Field.SETS, all.says(Field.SET_COLD) || all.says(Field.SET_ON_ARRIVAL));
       for (String tire : Words.parts(row.group(1), " +")) {
         Saying one = all.with(Field.RAN_LOW, Words.ranLow(tasks, tire));
+        for (Words.Task task : sets && stop > 0 ? tasks : List.<Words.Task>of()) {
+          Matcher onArrival = ON_ARRIVAL.matcher(Words.oneLine(task.text()));
+          if (task.of(tire) && onArrival.find()) {
+            one = figure(haul, one, Field.SET_ON_ARRIVAL, onArrival.group(1), half);
+            one = figure(haul, one, Field.SET_COLD, onArrival.group(2), half);
+          }
+        }
         LoadBasis basis = bases.get(tire);
         said.put(new Place(tire, stop), basis == null ? one : one.with(Field.LOAD_BASIS, basis));
       }

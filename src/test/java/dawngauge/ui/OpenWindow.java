@@ -72,6 +72,17 @@ final class OpenWindow {
     OpenWindow open =
         onToolkit(() -> new OpenWindow(new Stage(), desk, new TripDocument(planner, trip)));
     open.until("the window has the keyboard", () -> open.stage.isFocused());
+    open.until(
+        "the page has the window's width",
+        () ->
+            Math.abs(open.stage.getWidth() - open.stage.getScene().getWidth())
+                <= WindowPlace.FRAME_WIDTH);
+    open.run(
+        () -> {
+          open.stage.getScene().getRoot().applyCss();
+          open.stage.getScene().getRoot().layout();
+        });
+    WaitForAsyncUtils.waitForFxEvents();
     return open;
   }
 
