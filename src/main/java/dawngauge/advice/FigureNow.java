@@ -129,7 +129,7 @@ public record FigureNow(
             : Instant.ofEpochSecond(Math.round(check.seconds()));
     return new ColdRule(forecaster.trip(), forecaster.itinerary())
         .lastRolled(time)
-        .filter(rolled -> Duration.between(rolled, time).compareTo(ColdRule.PARKED) < 0)
+        .filter(rolled -> Duration.between(rolled, time).compareTo(ReadingState.COLD_AFTER) < 0)
         .isPresent();
   }
 

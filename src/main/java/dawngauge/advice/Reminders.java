@@ -3,6 +3,7 @@ package dawngauge.advice;
 import dawngauge.forecast.Moment;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
+import dawngauge.trip.ReadingState;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -25,7 +26,7 @@ public final class Reminders {
   private static final Duration NEEDED = Duration.ofMinutes(45);
 
   /** Parked so long a tire counts as cold (NHTSA consumer text). */
-  private static final Duration TO_COLD = Duration.ofHours(3);
+  private static final Duration TO_COLD = ReadingState.COLD_AFTER;
 
   private final Advice advice;
   private final double shortStopSeconds;

@@ -4,8 +4,8 @@ import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
-import dawngauge.rules.ColdRule;
 import dawngauge.trip.Itinerary;
+import dawngauge.trip.ReadingState;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -102,7 +102,7 @@ final class Routine {
   private String nextCold(int visit) {
     List<Itinerary.Visit> visits = forecaster.itinerary().visits();
     for (int i = visit + 1; i < visits.size(); i++) {
-      if (visits.get(i).stay().compareTo(ColdRule.PARKED) >= 0) {
+      if (visits.get(i).stay().compareTo(ReadingState.COLD_AFTER) >= 0) {
         return "at " + visits.get(i).stop().place();
       }
     }

@@ -30,7 +30,8 @@ final class FitnessCommand implements Callable<Integer> {
   @Option(
       names = "--check",
       description =
-          "Exit with 1 if something must be put right before leaving, 2 if the rig must not go.")
+          "Exit with 1 if something must be put right before leaving, 2 if the rig must not go, 65"
+              + " if too little is known to say.")
   private boolean check;
 
   FitnessCommand(Planner planner, Console console) {
@@ -47,7 +48,16 @@ final class FitnessCommand implements Callable<Integer> {
     List<Defect> defects = planner.fitness(opened.get());
     String text = FitnessText.of(opened.get(), defects, units);
     int written = new Output(planner, console).write(text, TripArgument.STANDARD, file, false);
-    return check && written == ExitCode.DONE ? code(defects) : written;
+    if (!check || written != ExitCode.DONE) {
+      return written;
+    }
+    int code = code(defects);
+    List<String> unknown = planner.gaps(opened.get());
+    if (code == ExitCode.DONE && !unknown.isEmpty()) {
+      console.err().println("too little is known to say: " + String.join("; ", unknown));
+      return ExitCode.CONTENT;
+    }
+    return code;
   }
 
   private static int code(List<Defect> defects) {

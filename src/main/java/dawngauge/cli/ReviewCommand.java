@@ -77,7 +77,9 @@ final class ReviewCommand implements Callable<Integer> {
     Trip trip = opened.get();
     Optional<TripReview> review = planner.review(trip);
     if (review.isEmpty()) {
-      return TripArgument.refuse(console, file, List.copyOf(planner.plan(trip).problems()));
+      console.err().println("nothing can be reviewed, since too little is known:");
+      planner.gaps(trip).forEach(gap -> console.err().println("  " + gap));
+      return ExitCode.CONTENT;
     }
     List<MeasuredAir> air = List.of();
     if (measured) {

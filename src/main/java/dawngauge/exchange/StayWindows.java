@@ -27,7 +27,7 @@ final class StayWindows {
 
   private static final long AFTER_ARRIVAL = 600;
   private static final long BEFORE_LEAVING = 1200;
-  private static final long COLD = 3 * 3600;
+  private static final long COLD = ReadingState.COLD_AFTER.toSeconds();
 
   /** Rows of a tire that one median rests on at the most; ours. */
   private static final int MOST_ROWS = 2000;

@@ -133,9 +133,9 @@ final class SpeedChecks {
     }
   }
 
-  /** With a decimal, so that no limit is rounded up by a whole unit. */
+  /** As people read it: a symbol of 120 km/h is 75 mph, a typed 74 is 74. */
   private static Phrase.Stated shown(Speed speed) {
-    return new Phrase.Stated(speed, 1, 1);
+    return new Phrase.Stated(speed, 0, 0);
   }
 
   private static String assumed(Inspection.LegSpeed leg) {

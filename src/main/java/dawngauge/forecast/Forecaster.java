@@ -171,6 +171,17 @@ public final class Forecaster {
     return true;
   }
 
+  /** Whether nothing is forecast since its first reading was warm and no drive before it known. */
+  private boolean firstReadWarm(WheelPosition position) {
+    return track(position)
+        .map(Track::stops)
+        .filter(stops -> stops.stream().anyMatch(at -> !at.bare().isEmpty()))
+        .filter(
+            stops -> stops.stream().allMatch(at -> at.readings().isEmpty() && at.leaving() == null))
+        .map(stops -> stops.stream().flatMap(at -> at.bare().stream()).anyMatch(b -> !b.cold()))
+        .orElse(false);
+  }
+
   private List<Problem> problems() {
     Set<Problem> problems = new LinkedHashSet<>();
     Set<AxleRef> axles = new LinkedHashSet<>();
@@ -182,6 +193,9 @@ public final class Forecaster {
         continue;
       }
       problems.addAll(tire.problems());
+      if (firstReadWarm(position)) {
+        problems.add(Problem.of(ProblemCode.FIRST_READING_NOT_COLD, position.words()));
+      }
       if (!scene.isRead(tire.tire().id())) {
         problems.add(Problem.of(ProblemCode.NO_READING, position.words()));
       }

@@ -6,6 +6,7 @@ import dawngauge.physics.StandardAtmosphere;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ProfilePoint;
+import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import java.time.Instant;
 import java.util.Arrays;
@@ -20,7 +21,7 @@ import java.util.List;
 final class Timeline {
 
   /** Parked so long a tire counts as cold (NHTSA consumer text). */
-  static final double COLD_SECONDS = 3 * 3600.0;
+  static final double COLD_SECONDS = ReadingState.COLD_AFTER.toSeconds();
 
   /** Spacing of the fixed grid. */
   private static final double GRID_SECONDS = 600;

@@ -11,6 +11,19 @@ import java.util.List;
 public final class GoLines {
   private GoLines() {}
 
+  /** So many lines stand at the head of a page; the rest is counted. */
+  private static final int FEW = 3;
+
+  /** The first lines, and how many more there are. */
+  public static List<String> few(List<String> lines) {
+    if (lines.size() <= FEW) {
+      return lines;
+    }
+    List<String> few = new ArrayList<>(lines.subList(0, FEW));
+    few.set(FEW - 1, few.get(FEW - 1) + " (and " + (lines.size() - FEW) + " more, see the rig)");
+    return few;
+  }
+
   /**
    * A line for each thing that stands against going, then how much else is to be put right.
    *

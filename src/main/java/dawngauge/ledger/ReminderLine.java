@@ -45,12 +45,14 @@ public record ReminderLine(
   public static List<ReminderLine> all(Advice advice, List<Reminder> reminders, Ledger ledger) {
     List<ReminderLine> lines = new ArrayList<>();
     for (Reminder reminder : reminders) {
-      lines.add(of(advice, reminder, ledger));
+      List<String> first = lines.isEmpty() ? GoLines.few(ledger.go()) : List.of();
+      lines.add(of(advice, reminder, ledger, first));
     }
     return lines;
   }
 
-  private static ReminderLine of(Advice advice, Reminder reminder, Ledger ledger) {
+  private static ReminderLine of(
+      Advice advice, Reminder reminder, Ledger ledger, List<String> first) {
     Itinerary.Visit visit = advice.stops().get(reminder.visit()).stop().visit();
     StopLine stop = ledger.stops().get(reminder.visit());
     boolean before = reminder.reasons().contains(Reminder.Why.BEFORE_START);
@@ -58,7 +60,7 @@ public record ReminderLine(
     boolean setBefore = before && stop.rows().stream().anyMatch(StopLine.TireRow::set);
     String verb = sets || setBefore ? "Gauge and set the tires" : "Gauge the tires";
     String how = before ? (reminder.cold() ? " cold" : " before the start") : " on arrival";
-    List<String> text = new ArrayList<>();
+    List<String> text = new ArrayList<>(first);
     if (before) {
       text.add(beforeStart(reminder, visit));
     } else {

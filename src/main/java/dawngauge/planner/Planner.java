@@ -255,6 +255,22 @@ public final class Planner {
     return plan(trip).fitness();
   }
 
+  /** What is missing without which load, pressure or times are not judged, a line each. */
+  public List<String> gaps(Trip trip) {
+    if (trip.rig().positions().isEmpty()) {
+      return List.of("no axles and tires");
+    }
+    return plan(trip).problems().stream()
+        .filter(problem -> problem.code().severity() == ProblemCode.Severity.GAP)
+        .map(
+            problem ->
+                problem.where().isEmpty()
+                    ? problem.text()
+                    : problem.where() + ": " + problem.text())
+        .distinct()
+        .toList();
+  }
+
   /** The same without a forecast: readings are judged as they stand. */
   private List<Defect> fitnessAlone(Trip trip) {
     return FitnessCheck.of(trip, fitnessOptions());

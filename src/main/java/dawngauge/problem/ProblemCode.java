@@ -187,6 +187,10 @@ public enum ProblemCode {
   NO_READING(
       Severity.GAP,
       "no cold reading of this tire: nothing is forecast for it; gauge it cold and log the reading"),
+  FIRST_READING_NOT_COLD(
+      Severity.GAP,
+      "its first reading was of a warm or just filled tire, and the drive before it is not known:"
+          + " nothing is forecast from it; read it cold, or type the leg that was driven before"),
   READING_NOT_COLD(
       Severity.NOTE,
       "a reading of tire {0} is noted cold less than three hours after the rig rolled, by noted times:"

@@ -116,6 +116,9 @@ public final class CrewSheet {
     add(pen.paragraph(pen.heading(ledger.title())));
     add(pen.paragraph(pen.plain(ledger.when())));
     add(spaced(pen.paragraph(pen.bold(ledger.summary()))));
+    for (String line : ledger.go()) {
+      add(pen.paragraph(pen.bold("■ " + line)));
+    }
     if (plan != null) {
       add(
           spaced(

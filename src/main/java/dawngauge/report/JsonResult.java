@@ -11,6 +11,7 @@ import dawngauge.advice.OfferAdvice;
 import dawngauge.advice.Reason;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
+import dawngauge.advice.TripChance;
 import dawngauge.explain.Phrase;
 import dawngauge.fitness.Defect;
 import dawngauge.ledger.Ledger;
@@ -18,6 +19,7 @@ import dawngauge.problem.Problem;
 import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Quantity;
+import dawngauge.quantity.Ratio;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Itinerary;
@@ -76,6 +78,9 @@ public final class JsonResult {
     root.put("version", 1);
     root.put("name", trip.name());
     root.put("mark", advice == null ? null : advice.mark().word());
+    TripChance chance = advice == null ? null : TripChance.of(advice);
+    put(root, "chanceUnderFloorTrip", chance == null ? null : new Ratio(chance.chance()));
+    root.put("chanceNotKnownFor", chance == null ? null : chance.notKnown());
     ArrayNode findings = root.putArray("fitness");
     for (Defect defect : fitness) {
       findings

@@ -128,6 +128,21 @@ public final class Carrying {
     return high;
   }
 
+  /** One standard deviation of the pressure that the load likely needs, where some carries it. */
+  public double needSigma() {
+    double sum = 0;
+    double squares = 0;
+    int count = 0;
+    for (double need : likely.all()) {
+      if (!Double.isNaN(need)) {
+        sum += need;
+        squares += need * need;
+        count++;
+      }
+    }
+    return count == 0 ? 0 : Math.sqrt(Math.max(0, squares / count - sum * sum / count / count));
+  }
+
   /** The pressures that the loads need by one curve, found when they are first asked for. */
   private final class Needs {
     private final double[] loads;

@@ -19,9 +19,6 @@ import java.util.Set;
  */
 public final class ColdRule {
 
-  /** Parked so long a tire counts as cold (NHTSA consumer text). */
-  public static final Duration PARKED = Duration.ofHours(3);
-
   /** A move under a mile leaves a tire cold (NHTSA consumer text); meter. */
   public static final double SHORT_MOVE_METERS = 1609.344;
 
@@ -71,7 +68,7 @@ public final class ColdRule {
           rolls.add(new Roll(from.leave(), to.arrive()));
         }
         meters = 0;
-      } else if (to.stay().compareTo(PARKED) >= 0) {
+      } else if (to.stay().compareTo(ReadingState.COLD_AFTER) >= 0) {
         meters = 0;
       }
       from = to;
@@ -98,7 +95,7 @@ public final class ColdRule {
     Instant time = reading.time().instant();
     return saysCold
         && lastRolled(time)
-            .filter(rolled -> Duration.between(rolled, time).compareTo(PARKED) < 0)
+            .filter(rolled -> Duration.between(rolled, time).compareTo(ReadingState.COLD_AFTER) < 0)
             .isPresent();
   }
 

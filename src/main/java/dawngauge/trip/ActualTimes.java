@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +21,10 @@ final class ActualTimes {
   private final Map<String, Instant> arrived = new TreeMap<>();
   private final Map<String, Instant> left = new TreeMap<>();
   private final Map<String, Instant> stoodUntil = new TreeMap<>();
+
+  /** Cold readings: tires that are cold stood for hours, wherever the plan has the rig. */
+  private final List<Instant> readCold = new ArrayList<>();
+
   private final List<@Nullable Instant> latestArrival = new ArrayList<>();
   private final List<@Nullable Instant> latestLeaving = new ArrayList<>();
   private final List<@Nullable Duration> driving;
@@ -43,6 +48,11 @@ final class ActualTimes {
       }
       if (at != null) {
         stoodUntil.put(at, time);
+      }
+      if (event instanceof LogEvent.Reading reading
+          && (reading.state() == ReadingState.COLD
+              || reading.state() == ReadingState.COLD_IN_SUN)) {
+        readCold.add(time);
       }
     }
     bounds(trip);
@@ -96,7 +106,11 @@ final class ActualTimes {
     if (latest != null) {
       return latest.isBefore(expected) ? latest : expected;
     }
+    Instant late = leftLate(index, expected);
     Instant stood = stoodUntil.get(stop.id());
+    if (late != null && (stood == null || late.isAfter(stood))) {
+      return late;
+    }
     if (stood == null || !stood.isAfter(expected)) {
       return expected;
     }
@@ -106,5 +120,30 @@ final class ActualTimes {
     Duration drive = driving.get(index);
     Instant there = expected.plus(drive == null ? UNKNOWN_DRIVE : drive);
     return stood.isBefore(there) ? stood : expected;
+  }
+
+  /**
+   * When a rig that should have left surely still stood: its tires were read cold within three
+   * hours after that, though none is cold so soon after a drive (NHTSA consumer text). Null where
+   * nothing says so, or where it is known to have been on the way.
+   */
+  private @Nullable Instant leftLate(int index, Instant expected) {
+    if (index >= driving.size()) {
+      return null;
+    }
+    Instant latest = null;
+    for (Instant time : readCold) {
+      boolean soon =
+          time.isAfter(expected) && !time.isAfter(expected.plus(ReadingState.COLD_AFTER));
+      if (soon && !underWay(expected, time)) {
+        latest = latest == null || time.isAfter(latest) ? time : latest;
+      }
+    }
+    return latest;
+  }
+
+  private boolean underWay(Instant from, Instant to) {
+    return Stream.concat(arrived.values().stream(), left.values().stream())
+        .anyMatch(time -> !time.isBefore(from) && !time.isAfter(to));
   }
 }

@@ -1,5 +1,7 @@
 package dawngauge.trip;
 
+import java.time.Duration;
+
 /** How warm a tire was when it was read. */
 public enum ReadingState {
   /** Parked at least three hours or driven under a mile, in shade or before sun reached it. */
@@ -10,6 +12,9 @@ public enum ReadingState {
   WARM("warm"),
   /** Filled within the last ten minutes. */
   JUST_FILLED("just filled");
+
+  /** Parked so long a tire counts as cold (NHTSA consumer text). */
+  public static final Duration COLD_AFTER = Duration.ofHours(3);
 
   private final String word;
 

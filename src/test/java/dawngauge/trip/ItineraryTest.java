@@ -265,7 +265,17 @@ class ItineraryTest {
 
     @Test
     void aReadingOnTheWayDoesNotCount() {
-      assertThat(first(start(DAWN), reading(on9th("06:30")))).isEqualTo("06:00 to 06:00");
+      assertThat(first(start(DAWN), reading(on9th("06:30")).in(ReadingState.WARM)))
+          .isEqualTo("06:00 to 06:00");
+    }
+
+    /** No tire is cold within three hours of a drive (NHTSA consumer text), so it still stood. */
+    @Test
+    void aColdReadingSoonAfterThePlannedDepartureMeansThatItLeftLate() {
+      assertThat(first(start(DAWN), reading(on9th("06:30")))).isEqualTo("06:30 to 06:30");
+      assertThat(first(start(DAWN), reading(on9th("09:30")))).isEqualTo("06:00 to 06:00");
+      assertThat(first(start(DAWN), left("a", DAWN), reading(on9th("06:30"))))
+          .isEqualTo("06:00 to 06:00");
     }
 
     @Test

@@ -31,7 +31,6 @@ import dawngauge.ui.common.Forms;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.TripDocument;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -61,8 +60,6 @@ final class RoundPane extends VBox implements RoundRow.Hands {
   /** What is expected does not hang on the figure; some figure is needed to ask for it. */
   private static final Entered<GaugePressure> ANY_FIGURE =
       Entered.of(QuantityKind.GAUGE_PRESSURE, "1 psi");
-
-  private static final Duration COLD_AFTER = Duration.ofHours(3);
 
   private final TripDocument document;
   private final Clock clock;
@@ -188,7 +185,9 @@ final class RoundPane extends VBox implements RoundRow.Hands {
       Instant usual = Round.usualStart(at, clock.instant());
       begins = LogEdits.at(usual, at.zone());
       boolean cold =
-          index == 0 || !usual.isBefore(at.arrive().plus(COLD_AFTER)) || at.firstStartOfDay();
+          index == 0
+              || !usual.isBefore(at.arrive().plus(ReadingState.COLD_AFTER))
+              || at.firstStartOfDay();
       filling = true;
       state.setValue((cold ? ReadingState.COLD : ReadingState.WARM).word());
       filling = false;

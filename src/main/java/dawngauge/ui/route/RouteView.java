@@ -5,6 +5,7 @@ import dawngauge.advice.Mark;
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.Spot;
 import dawngauge.geo.TrackLine;
+import dawngauge.ledger.GoLines;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.Trace;
 import dawngauge.planner.PlannedTrip;
@@ -75,6 +76,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
   private final BorderPane left = new BorderPane();
   private final VBox top = new VBox();
   private final Label summary = new Label();
+  private final Label go = new Label();
   private final TitledPane missing = new TitledPane();
   private final Label missingText = new Label();
   private final WhatIfPane whatIf;
@@ -106,7 +108,10 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     missing.setAnimated(false);
     missingText.setWrapText(true);
     missing.setContent(missingText);
-    top.getChildren().addAll(summary, missing);
+    go.getStyleClass().add("go-lines");
+    go.setWrapText(true);
+    go.managedProperty().bind(go.visibleProperty());
+    top.getChildren().addAll(summary, go, missing);
     setTop(top);
     HBox page = new HBox(ledger, trace);
     HBox.setHgrow(ledger, Priority.ALWAYS);
@@ -469,6 +474,8 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     Ledger shown =
         Ledger.of(trip, advice, planned.problems(), planned.fitness(), document.units(), null);
     summary.setText(shown.summary());
+    go.setText(String.join("\n", GoLines.few(shown.go())));
+    go.setVisible(!shown.go().isEmpty());
     missing.setText(shown.problems().size() + " missing or assumed");
     missingText.setText(String.join("\n", shown.problems()));
     missing.setVisible(!shown.problems().isEmpty());

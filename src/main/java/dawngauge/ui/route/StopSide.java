@@ -127,6 +127,7 @@ final class StopSide extends BorderPane {
     if (known != null && index < known.stops().size()) {
       StopLine line = known.stops().get(index);
       line.tasks().forEach(task -> tasks.getChildren().add(TaskLine.whole(task)));
+      line.routine().forEach(habit -> tasks.getChildren().add(caution("Gauge " + habit)));
       line.cautions().forEach(caution -> tasks.getChildren().add(caution(caution)));
       if (!line.chance().isEmpty()) {
         tasks.getChildren().add(caution(line.chance()));
