@@ -60,7 +60,7 @@ final class FigureRule {
         set.adds() && set.warm() && arrival != null && !Double.isNaN(arrival.reading());
     if (!chosen) {
       return new TimedFigures(
-          onArrival && arrival != null ? of(visit, track, arrival, true) : null,
+          onArrival && arrival != null ? adding(of(visit, track, arrival, true)) : null,
           set,
           check.seconds(),
           of(visit, track, check.cooled(), false));
@@ -69,11 +69,16 @@ final class FigureRule {
     SetFigure.Bounds free = bounds(at, check, Double.NEGATIVE_INFINITY);
     return new TimedFigures(
         onArrival && arrival != null
-            ? SetFigure.of(arrival, asHere(settled, check, arrival), true, free)
+            ? adding(SetFigure.of(arrival, asHere(settled, check, arrival), true, free))
             : null,
         set,
         check.seconds(),
         SetFigure.of(check.cooled(), settled, false, free));
+  }
+
+  /** On arrival air is only added: less than half a step is no figure. */
+  private static @Nullable SetFigure adding(SetFigure figure) {
+    return figure.adds() ? figure : null;
   }
 
   /** What bounds a figure there. */

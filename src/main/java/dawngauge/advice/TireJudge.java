@@ -94,7 +94,9 @@ final class TireJudge {
     }
     List<Reason> reasons = new ArrayList<>(decided.reasons());
     SetFigure set = decided.set();
-    reasons.addAll(loads.at(visit, stops, set));
+    if (reasons.stream().noneMatch(HoldRules::ofTheTire)) { // such a tire is not just aired
+      reasons.addAll(loads.at(visit, stops, set));
+    }
     handsOff(at, set, reasons);
     reasons.addAll(rechecks.at(visit, stops));
     rechecks.remember(visit, at, set);

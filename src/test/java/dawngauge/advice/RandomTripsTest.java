@@ -27,6 +27,7 @@ class RandomTripsTest {
 
   private int figures;
   private int added;
+  private int timedOnArrival;
   private int letOut;
   private int held;
   private int margins;
@@ -123,6 +124,7 @@ class RandomTripsTest {
     // The trips are of all kinds, so the checks looked at something.
     assertThat(figures).isGreaterThan(200);
     assertThat(added).isGreaterThan(100);
+    assertThat(timedOnArrival).isGreaterThan(50);
     assertThat(letOut).isGreaterThan(20);
     assertThat(held).isGreaterThan(100);
     assertThat(enough).isGreaterThan(1000);
@@ -226,6 +228,15 @@ class RandomTripsTest {
     assertThat(set.settled().pascals() > SetFigure.highestSettled(check, set.warm(), bounds) + 2)
         .isFalse();
     assertThat(!set.warm() && set.figure().pascals() > at.limits().ceiling() + 2).isFalse();
+    TimedFigures timed = tire.timed();
+    assertThat(timed).isNotNull();
+    SetFigure onArrival = timed == null ? null : timed.onArrival();
+    if (onArrival != null && at.arrival() != null) {
+      timedOnArrival++;
+      assertThat(onArrival.figure().pascals())
+          .as("nobody is asked to let air out on arrival")
+          .isGreaterThan(at.arrival().reading());
+    }
     if (set.adds()) {
       added++;
       double reach = air == null ? 0 : Lookahead.reach(air);
