@@ -20,11 +20,12 @@ import java.util.List;
  * @param out what it printed
  * @param err its messages
  */
-record Run(int code, String out, String err) {
+public record Run(int code, String out, String err) {
   static final String DEMO = Path.of("demo-data", "spring-fleece-haul.dawngauge").toString();
   static final Path SAMPLES = Path.of("src", "test", "resources", "dawngauge", "tripfile");
 
-  static Run of(String... arguments) {
+  /** Runs it with nothing on standard input. */
+  public static Run of(String... arguments) {
     return with(InputStream.nullInputStream(), arguments);
   }
 
