@@ -24,12 +24,12 @@ public record Run(int code, String out, String err) {
   static final String DEMO = Path.of("demo-data", "spring-fleece-haul.dawngauge").toString();
   static final Path SAMPLES = Path.of("src", "test", "resources", "dawngauge", "tripfile");
 
-  /** Runs it with nothing on standard input. */
-  public static Run of(String... arguments) {
+  static Run of(String... arguments) {
     return with(InputStream.nullInputStream(), arguments);
   }
 
-  static Run ofText(String trip, String... arguments) {
+  /** Runs it with a trip on standard input. */
+  public static Run ofText(String trip, String... arguments) {
     return with(new ByteArrayInputStream(trip.getBytes(StandardCharsets.UTF_8)), arguments);
   }
 

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -27,9 +28,11 @@ final class AirOfAStop implements Air.Course {
   private final Coordinate place;
   private final TreeMap<Double, Double> hours = new TreeMap<>();
   private final TreeMap<LocalDate, Figures> days = new TreeMap<>();
+  private final Map<LocalDate, Sun> suns = new HashMap<>();
   private double steady = Double.NaN;
   private double hourlySigma = 2;
   private double issued = Double.NaN;
+  private boolean typicalBehind;
 
   private AirOfAStop(Stop stop, ZoneId zone) {
     this.zone = zone;
@@ -65,6 +68,7 @@ final class AirOfAStop implements Air.Course {
       hourlySigma = typed;
     } else if (entry.figure() instanceof AmbientEntry.LowHigh given) {
       LocalDate from = Times.date(told == null ? start : told.getEpochSecond(), zone);
+      typicalBehind = entry.provenance().kind() == Provenance.Kind.TYPICAL;
       days.put(
           given.date(),
           new Figures(
@@ -78,13 +82,14 @@ final class AirOfAStop implements Air.Course {
 
   /** Hours at which the air bends, in epoch seconds: given ones, lows about the stay. */
   List<Double> bends(double from, double to) {
-    if (!hours.isEmpty() || days.isEmpty()) {
-      return new ArrayList<>(hours.keySet());
+    List<Double> lows = new ArrayList<>(hours.keySet());
+    if (days.isEmpty() || !(hours.isEmpty() || goesOnTypical())) {
+      return lows;
     }
-    List<Double> lows = new ArrayList<>();
     for (int day = -1; day <= 1 + ChronoUnit.DAYS.between(date(from), date(to)); day++) {
       double low = low(date(from).plusDays(day));
-      if (low >= from - 43_200 && low <= to + 43_200) {
+      boolean behind = hours.isEmpty() || low > hours.lastKey();
+      if (behind && low >= from - 43_200 && low <= to + 43_200) {
         lows.add(low);
       }
     }
@@ -96,7 +101,15 @@ final class AirOfAStop implements Air.Course {
     LocalDate today = date(t);
     boolean minimum = t <= sun(today).rise() + 7200;
     double lift = minimum ? 5.0 / 9 : 0;
-    if (!hours.isEmpty()) {
+    if (goesOnTypical() && t > hours.lastKey()) {
+      double seam = hours.lastKey();
+      Air last = at(seam);
+      double left = Math.exp(-(t - seam) / 86_400);
+      double typical = ofDays(today, minimum);
+      double sigma = typical + (last.sigma() - typical) * left;
+      double off = last.kelvins() - byDays(seam, date(seam));
+      return new Air(byDays(t, today) + off * left, Math.max(last.sigma(), sigma), lift, false);
+    } else if (!hours.isEmpty()) {
       double outside = Math.max(0, Math.max(hours.firstKey() - t, t - hours.lastKey()));
       double sigma =
           Double.isNaN(hourlySigma)
@@ -107,9 +120,17 @@ final class AirOfAStop implements Air.Course {
     } else if (!Double.isNaN(steady)) {
       return new Air(steady, hourlySigma, 0, false);
     }
+    return new Air(byDays(t, today), ofDays(today, minimum), lift, false);
+  }
+
+  private double ofDays(LocalDate today, boolean minimum) {
     Figures of = figures(today);
-    double sigma = Double.isNaN(of.sigma) ? byLead(of.lead, minimum) : of.sigma;
-    return new Air(byDays(t, today), sigma, lift, false);
+    return Double.isNaN(of.sigma) ? byLead(of.lead, minimum) : of.sigma;
+  }
+
+  /** Whether a weather service's hours end and typical days go on. */
+  private boolean goesOnTypical() {
+    return !Double.isNaN(issued) && typicalBehind;
   }
 
   private double byHours(double t) {
@@ -178,6 +199,6 @@ final class AirOfAStop implements Air.Course {
   }
 
   private Sun sun(LocalDate day) {
-    return new Sun(day, place);
+    return suns.computeIfAbsent(day, date -> new Sun(date, place));
   }
 }

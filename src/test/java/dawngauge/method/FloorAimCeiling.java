@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** Section 10, for one tire and leg. Pascal. */
 final class FloorAimCeiling {
   private static final double MPH = 0.44704;
+  private static final double TEN_PSI = 68_947.57;
 
   private final Rig rig;
   private final Weights weights;
@@ -42,13 +43,15 @@ final class FloorAimCeiling {
   }
 
   /** The highest of the axle's aims, each cut at its ceiling. */
-  double aim(int stop, WheelPosition position) {
+  double aim(int stop, WheelPosition position, double top) {
     double highest = 0;
     boolean dual = rig.axle(position.axle()).orElseThrow().dual();
     for (WheelSlot slot : WheelSlot.values()) {
-      boolean here = dual == (slot.mate() != slot);
-      WheelPosition mate = new WheelPosition(position.axle(), slot);
-      highest = here ? Math.max(highest, Math.min(own(stop, mate), ceiling(mate))) : highest;
+      if (dual == (slot.mate() != slot)) {
+        WheelPosition mate = new WheelPosition(position.axle(), slot);
+        double wanted = own(stop, mate) + forSpeed(stop, mate, top);
+        highest = Math.max(highest, Math.min(wanted, ceiling(mate)));
+      }
     }
     return Math.min(highest, ceiling(position));
   }
@@ -73,15 +76,20 @@ final class FloorAimCeiling {
     return Math.max(curves.label, Double.isNaN(needs) ? curves.ratedPressure : needs);
   }
 
-  /**
-   * Whether the rule for special trailer tires leaves the figures as they are at a top speed: no
-   * more than 65 mph, or 10 psi more on the aim pass the ceiling.
-   */
-  boolean asIs(int stop, WheelPosition position, double top) {
+  /** What a special trailer tire without a speed symbol wants more, where that fits; to 75 mph. */
+  double forSpeed(int stop, WheelPosition position, double top) {
     TireSpec spec = rig.specOf(rig.fittedAt(position).orElseThrow()).orElseThrow();
     boolean ruled = spec.tireClass() == TireClass.SPECIAL_TRAILER && spec.speedSymbol() == null;
-    return !ruled
-        || top <= 65 * MPH + 1e-6
-        || own(stop, position) + 10 * 6894.757 > ceiling(position);
+    if (!ruled || top <= 65 * MPH + 1e-6) {
+      return 0;
+    } else if (top > 75 * MPH) {
+      throw new IllegalArgumentException("no demo is so fast");
+    }
+    Curves curves = new Curves(rig, position);
+    double load = weights.carried(stop, position).mean();
+    double ceiling = ceiling(position);
+    boolean fits =
+        own(stop, position) + TEN_PSI <= ceiling && curves.needed(load) + TEN_PSI <= ceiling;
+    return fits ? TEN_PSI : 0;
   }
 }

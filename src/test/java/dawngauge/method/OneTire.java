@@ -39,6 +39,7 @@ final class OneTire {
       double repeat,
       double offset,
       double airSigma,
+      boolean airExpected,
       double warmSigma) {}
 
   final List<AtStop> stops = new ArrayList<>();
@@ -77,7 +78,7 @@ final class OneTire {
       Moment leaving = judgedAt(node);
       Moment low = leaving;
       if (i < set.length - 1) {
-        Weights.Load load = weights.of(i, position);
+        Weights.Load load = weights.carried(i, position);
         double rise = rise(load.mean(), times.speed[i]);
         while (samples.seconds[node] < times.arrive[i + 1]) {
           goOver(node, rise, load.spread());
@@ -120,7 +121,7 @@ final class OneTire {
     if (samples.seconds[node] == check && !Double.isNaN(figure) && known != null) {
       // The gauge is that of the reading before; a joined origin's repeatability is not the
       // gauge's.
-      known(node, figure, gaugeOf(node), warmth.kelvins(), warmth.sigma());
+      setTo(node, figure, gaugeOf(node));
     }
   }
 
@@ -144,7 +145,7 @@ final class OneTire {
         read(node, reading);
       } else if (event instanceof LogEvent.Adjustment to && now && to.tire().equals(tire.id())) {
         double open = to.to().value().pascals() + readsLow(node, to.gauge());
-        known(node, open, to.gauge(), warmth.kelvins(), warmth.sigma());
+        setTo(node, open, to.gauge());
       }
     }
   }
@@ -154,9 +155,18 @@ final class OneTire {
     Moment expected = at(node);
     double before = fill;
     double shown = reading.pressure().value().pascals() + readsLow(node, reading.gauge());
-    double kelvins = warmth.kelvins() + (sun ? 7.5 : 0);
+    double air = reading.air() == null ? samples.kelvins[node] : reading.air().value().kelvins();
+    double kelvins = air + warmth.kelvins() - samples.kelvins[node] + (sun ? 7.5 : 0);
     double warmSigma = sun ? Math.hypot(warmth.sigma(), 15 / Math.sqrt(12)) : warmth.sigma();
-    Origin read = known(node, shown, reading.gauge(), kelvins, warmSigma);
+    double airSigma = reading.air() == null ? samples.sigma[node] : 1;
+    boolean airExpected = reading.air() == null && reading.tireTemperature() == null;
+    if (reading.tireTemperature() != null) {
+      kelvins = reading.tireTemperature().value().kelvins();
+      warmSigma = 2;
+      airSigma = 0;
+      warmth.noted(kelvins);
+    }
+    Origin read = known(node, shown, reading.gauge(), kelvins, airSigma, airExpected, warmSigma);
     if (expected == null || reading.state() == ReadingState.COLD) {
       return;
     }
@@ -167,11 +177,23 @@ final class OneTire {
       double weight = s1 * s1 / (s1 * s1 + s2 * s2);
       fill = before + weight * (read.fill - before);
       double repeat = 1 / Math.sqrt(1 / (s1 * s1) + 1 / (s2 * s2));
-      origin = new Origin(read.seconds, fill, kelvins, repeat, read.offset, 0, 0);
+      origin = new Origin(read.seconds, fill, kelvins, repeat, read.offset, 0, true, 0);
     }
   }
 
-  private Origin known(int node, double open, String gauge, double kelvins, double warmSigma) {
+  private void setTo(int node, double open, String gauge) {
+    double airSigma = samples.sigma[node];
+    known(node, open, gauge, warmth.kelvins(), airSigma, true, warmth.sigma());
+  }
+
+  private Origin known(
+      int node,
+      double open,
+      String gauge,
+      double kelvins,
+      double airSigma,
+      boolean airExpected,
+      double warmSigma) {
     Gauge with = trip.rig().gauge(gauge).orElseThrow();
     double step = with.step().value().pascals();
     double limit =
@@ -186,7 +208,8 @@ final class OneTire {
             kelvins,
             Math.max(0.5 * PSI, step / 2),
             limit / Math.sqrt(3),
-            samples.sigma[node],
+            airSigma,
+            airExpected,
             warmSigma);
     origin = found;
     return found;
@@ -211,7 +234,7 @@ final class OneTire {
     double air = samples.kelvins[node];
     double around = samples.pressure[node];
     double age = samples.seconds[node] - from.seconds;
-    double memory = Math.exp(-age / (12 * 3600));
+    double memory = from.airExpected ? Math.exp(-age / (12 * 3600)) : 0;
     double g = air / from.kelvins;
     double x = fill * g * from.airSigma;
     double y = fill * samples.sigma[node];

@@ -2,8 +2,10 @@ package dawngauge.method;
 
 import java.util.function.DoubleUnaryOperator;
 
-/** Section 12, of one tire that carries a part of its even load. */
-record TwoChances(Curves curves, Weights.Load load) {
+/**
+ * Section 12, with floor and margin of section 10, of one tire; for speed it wants more pressure.
+ */
+record TwoChances(Curves curves, Weights.Load load, double forSpeed) {
   private static final int QUANTILES = 32;
 
   double underFloor(OneTire.Moment moment) {
@@ -24,16 +26,16 @@ record TwoChances(Curves curves, Weights.Load load) {
     double sum = 0;
     for (int i = 0; i < QUANTILES; i++) {
       double pressure = needed.applyAsDouble(load.quantile((i + 0.5) / QUANTILES));
-      sum += Double.isNaN(pressure) ? 1 : Bell.under((pressure - low) / sigma);
+      sum += Double.isNaN(pressure) ? 1 : Bell.under((pressure + forSpeed - low) / sigma);
     }
     return sum / QUANTILES;
   }
 
   double floor() {
-    return curves.needed(load.mean());
+    return curves.needed(load.mean()) + forSpeed;
   }
 
   double margin(OneTire.Moment moment) {
-    return curves.carriedAt(moment.judged()) / load.mean() - 1;
+    return curves.carriedAt(moment.judged() - forSpeed) / load.mean() - 1;
   }
 }

@@ -19,6 +19,15 @@ final class Warmth {
     slowStanding = air;
   }
 
+  /** Begins anew where its own temperature was noted. */
+  void noted(double own) {
+    kelvins = own;
+    slowRolling = own;
+    slowStanding = own;
+    byRise = 0;
+    byLoad = 0;
+  }
+
   double kelvins() {
     return kelvins;
   }

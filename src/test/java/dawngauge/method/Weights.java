@@ -7,7 +7,9 @@ import dawngauge.trip.LoadChange;
 import dawngauge.trip.Rig;
 import dawngauge.trip.ScaleTicket;
 import dawngauge.trip.Stop;
+import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
+import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelPosition;
 import java.util.Objects;
 
@@ -41,6 +43,11 @@ final class Weights {
       return middle + sigma * Bell.quantile(chance * all);
     }
 
+    /** Taken as heavy together. */
+    Load plus(Load other) {
+      return new Load(middle + other.middle, sigma + other.sigma, cut + other.cut, weighed, alone);
+    }
+
     Load times(double part) {
       return new Load(middle * part, sigma * part, cut * part, weighed, alone);
     }
@@ -51,6 +58,37 @@ final class Weights {
   Weights(Trip trip) {
     this.trip = trip;
     this.rig = trip.rig();
+  }
+
+  /** With what flat tires leave to it. */
+  Load carried(int stop, WheelPosition position) {
+    Load all = of(stop, position);
+    for (WheelPosition other : rig.positions()) {
+      if (isFlat(other) && !isFlat(position) && takesOver(position, other)) {
+        all = all.plus(of(stop, other));
+      }
+    }
+    return all;
+  }
+
+  boolean isFlat(WheelPosition position) {
+    return rig.fittedAt(position).orElseThrow().damage().contains(Tire.Damage.FLAT);
+  }
+
+  private boolean takesOver(WheelPosition position, WheelPosition flat) {
+    AxleRef own = position.axle();
+    AxleRef other = flat.axle();
+    if (own.equals(other)) {
+      return position.slot() == flat.slot().mate() && position.slot() != flat.slot();
+    }
+    Vehicle vehicle = rig.vehicle(own.vehicle()).orElseThrow();
+    boolean close =
+        vehicle.kind() == Vehicle.Kind.TRAILER || Math.min(own.number(), other.number()) > 1;
+    return close
+        && own.vehicle().equals(other.vehicle())
+        && Math.abs(own.number() - other.number()) == 1
+        && position.slot().isLeft() == flat.slot().isLeft()
+        && !rig.axle(other).orElseThrow().dual();
   }
 
   /** At even shares of its side. */
