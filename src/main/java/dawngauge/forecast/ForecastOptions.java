@@ -3,10 +3,10 @@ package dawngauge.forecast;
 /**
  * What a user may choose about how limits are judged.
  *
- * @param confidence one-sided, per tire and judged point, with which the floor is to be kept; 0.9
- *     unless chosen
- * @param reserve part of the load by which the aim stands above what the load needs; 0.1 unless
- *     chosen (common practice, no source)
+ * @param confidence one-sided, per tire and judged point, with which a tire is to carry its load;
+ *     0.9 unless chosen
+ * @param reserve part of the load that a chosen target must leave to spare; 0.1 unless chosen
+ *     (common practice, no source)
  */
 public record ForecastOptions(double confidence, double reserve) {
 

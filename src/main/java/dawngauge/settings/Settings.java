@@ -6,8 +6,8 @@ import dawngauge.quantity.Ratio;
 /**
  * What a user or packager may choose.
  *
- * @param confidence one-sided, per tire and judged point, with which the floor is kept
- * @param reserve part of the load by which the aim stands above its need
+ * @param confidence one-sided, per tire and judged point, with which a tire is to carry its load
+ * @param reserve part of the load that a target of the user's own must leave to spare
  * @param recheckChance chance of being under the floor that asks for a reading
  * @param recheckChange change of settled pressure that asks for a reading
  * @param recheckChangePart the same as a part of the last reading

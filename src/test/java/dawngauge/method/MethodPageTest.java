@@ -23,6 +23,9 @@ class MethodPageTest {
   /** In psi; most of it is that sunrise is computed otherwise here. */
   private static final double NEAR_PRESSURE = 0.01;
 
+  /** The figure set at the check. */
+  private static final String SET = "setTo";
+
   private static final double NEAR_LOAD = 0.02;
   private static final double NEAR_RATIO = 0.0002;
 
@@ -41,7 +44,7 @@ class MethodPageTest {
     for (WheelPosition position : trip.rig().positions()) {
       double[] set = new double[times.arrive.length];
       for (int i = 0; i < set.length; i++) {
-        JsonNode figure = tire(told, i, position).get("setTo");
+        JsonNode figure = tire(told, i, position).get(SET);
         set[i] = figure.isNull() ? Double.NaN : figure.get("psi").asDouble() * PSI;
       }
       tires.put(position, new OneTire(trip, times, samples, position, set));
