@@ -133,7 +133,7 @@ public class ForecastBench {
   public Object b2ForecastWithMarks(Haul haul) {
     Forecaster forecaster =
         new Forecaster(haul.trip, haul.itinerary, haul.ambient, new ForecastOptions(0.9, 0.1));
-    return new Adviser(forecaster, new Thresholds(0.05, 34474, 0.08, 34474, 0.1, 300)).advise();
+    return new Adviser(forecaster, new Thresholds(34474, 0.08, 34474, 0.1, 300)).advise();
   }
 
   /** Everything from the trip: times, air, forecast, marks. */

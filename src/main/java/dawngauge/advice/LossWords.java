@@ -80,7 +80,10 @@ final class LossWords {
         || tooLow(from.limits(), arrival, loss, known, lookahead);
   }
 
-  /** Whether it may carry too little at a moment, at the fastest it may be losing. */
+  /**
+   * Whether it may carry too little at a moment, at the fastest it may be losing. A label certifies
+   * no tire that loses air.
+   */
   private static boolean tooLow(
       Limits limits, @Nullable Moment then, TireLoss loss, Moment known, Lookahead lookahead) {
     if (then == null) {

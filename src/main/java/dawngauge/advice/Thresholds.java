@@ -3,7 +3,6 @@ package dawngauge.advice;
 /**
  * From which differences on a mark is given; ours, no source, unless said otherwise.
  *
- * @param recheckChance chance of being under the floor before the next stop that asks for a reading
  * @param recheckPascals change of settled pressure since the last reading that asks for another
  * @param recheckPart the same as a part of that reading; the larger of both counts
  * @param dualApartPascals cold difference of dual mates that is to be set right (common practice,
@@ -12,7 +11,6 @@ package dawngauge.advice;
  * @param shortStopSeconds a stop shorter than this is no place to take a reading
  */
 public record Thresholds(
-    double recheckChance,
     double recheckPascals,
     double recheckPart,
     double dualApartPascals,

@@ -14,9 +14,11 @@ final class Heat {
   private double byLoad;
   private double withSlowRolling;
   private double withSlowParking;
+  private boolean warmthKnown;
 
-  Heat(double startKelvins) {
-    reset(startKelvins);
+  /** As warm as the air, since nothing else is known. */
+  Heat(double airKelvins) {
+    begin(airKelvins);
   }
 
   /** The same state, free to go its own way. */
@@ -26,10 +28,16 @@ final class Heat {
     byLoad = other.byLoad;
     withSlowRolling = other.withSlowRolling;
     withSlowParking = other.withSlowParking;
+    warmthKnown = other.warmthKnown;
   }
 
-  /** Begins anew from a temperature. */
+  /** Begins anew from a temperature that was measured. */
   void reset(double startKelvins) {
+    begin(startKelvins);
+    warmthKnown = true;
+  }
+
+  private void begin(double startKelvins) {
     kelvins = startKelvins;
     byRunning = 0;
     byLoad = 0;
@@ -40,6 +48,14 @@ final class Heat {
   /** Temperature now. */
   double kelvins() {
     return kelvins;
+  }
+
+  /**
+   * Whether something tells how much warmer than the air the tire is: it ran on this trip, or its
+   * own temperature was noted. Where nothing does, a warm tire cannot be told from a cold one.
+   */
+  boolean tellsWarmth() {
+    return warmthKnown;
   }
 
   /** One standard deviation of how much warmer than the air the tire is. */
@@ -80,6 +96,7 @@ final class Heat {
     double[] slowLeft = decay.slow.left;
     double[] slowByAir = decay.slow.byAir;
     course[0] = now;
+    warmthKnown |= rolling && to > from;
     for (int node = from; node < to; node++) {
       double keep = left[node];
       double slowKeep = slowLeft[node];

@@ -66,7 +66,7 @@ public final class Readings {
     } else if (sun) {
       over = over + SUN_MIDDLE;
       warmSigma = Math.hypot(warmSigma, SUN_SIGMA);
-    } else if (!cold && (!warmthKnown || !(heat.warmSigma() > 0))) {
+    } else if (!cold && (!warmthKnown || !heat.tellsWarmth())) {
       return null;
     }
     return origin(

@@ -61,7 +61,7 @@ public record PlanPage(
    * @param chance highest chance of a tire under its floor
    * @param under time rolled with a tire expected under its floor
    * @param over days started with a cold tire over its limit
-   * @param below days started with a tire more than a gauge step under its aim
+   * @param below days started with a tire low for its aim
    */
   public record Habit(
       String name,

@@ -552,7 +552,6 @@ public final class Planner {
 
   private Thresholds thresholds() {
     return new Thresholds(
-        settings.recheckChance().value(),
         settings.recheckChange().pascals(),
         settings.recheckChangePart().value(),
         settings.dualsApart().pascals(),

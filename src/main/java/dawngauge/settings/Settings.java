@@ -8,7 +8,6 @@ import dawngauge.quantity.Ratio;
  *
  * @param confidence one-sided, per tire and judged point, with which a tire is to carry its load
  * @param reserve part of the load that a target of the user's own must leave to spare
- * @param recheckChance chance of being under the floor that asks for a reading
  * @param recheckChange change of settled pressure that asks for a reading
  * @param recheckChangePart the same as a part of the last reading
  * @param dualsApart cold difference of dual mates that is set right
@@ -18,7 +17,6 @@ import dawngauge.quantity.Ratio;
 public record Settings(
     Ratio confidence,
     Ratio reserve,
-    Ratio recheckChance,
     GaugePressure recheckChange,
     Ratio recheckChangePart,
     GaugePressure dualsApart,

@@ -36,7 +36,6 @@ public final class SettingsFile {
     return new Settings(
         file.figure(QuantityKind.RATIO, "confidence"),
         file.figure(QuantityKind.RATIO, "reserve"),
-        file.figure(QuantityKind.RATIO, "recheck.chance"),
         file.figure(QuantityKind.GAUGE_PRESSURE, "recheck.change"),
         file.figure(QuantityKind.RATIO, "recheck.changePart"),
         file.figure(QuantityKind.GAUGE_PRESSURE, "duals.apart"),

@@ -62,7 +62,6 @@ final class Scenario {
 
   private static final Thresholds THRESHOLDS =
       new Thresholds(
-          0.05,
           GaugePressure.of(5, Unit.PSI).pascals(),
           0.08,
           GaugePressure.of(5, Unit.PSI).pascals(),

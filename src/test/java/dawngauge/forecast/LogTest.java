@@ -291,6 +291,35 @@ class LogTest {
     assertThat(track.get(1).readings()).isEmpty();
   }
 
+  /**
+   * A tire that came in hot from a drive that is not in the file, or was just filled, stands in air
+   * that warms in the morning: that alone tells nothing of how warm the tire is. Taken as cold it
+   * would be held to carry some 10 psi that it loses as it cools.
+   */
+  @Test
+  void aWarmReadingBeforeTheFirstDriveTellsNothingInAnyAir() {
+    Trips yard =
+        Trips.of(RigBuilder.trailer())
+            .stop(
+                stop("yard")
+                    .arrives("2027-06-01T05:00Z")
+                    .leaves("2027-06-01T07:00Z")
+                    .hour("2027-06-01T05:00Z", "50 °F")
+                    .hour("2027-06-01T07:00Z", "62 °F"))
+            .stop(stop("away").steady("62 °F"));
+    for (ReadingState state : List.of(ReadingState.WARM, ReadingState.JUST_FILLED)) {
+      Forecast forecast =
+          Forecasts.of(yard.read("2027-06-01T06:30Z", "T1", "85 psi", "hand", state).trip());
+
+      TireAtStop first = forecast.stops().get(0).tires().get(0);
+      assertThat(first.leaving()).as(state.name()).isNull();
+      assertThat(first.bare()).as(state.name()).isNotEmpty();
+      assertThat(forecast.problems())
+          .as(state.name())
+          .anyMatch(problem -> problem.code() == ProblemCode.FIRST_READING_NOT_COLD);
+    }
+  }
+
   /** The tire's own temperature, as from a heated barn: 80 psi at 90 °F in air of 60 °F. */
   @Test
   void aTiresOwnTemperatureIsTakenAsNoted() {

@@ -24,7 +24,7 @@ class MethodPageTest {
   private static final double NEAR_PRESSURE = 0.01;
 
   /** The figure set at the check. */
-  private static final String SET = "setTo";
+  private static final String SET = "setAt";
 
   private static final double NEAR_LOAD = 0.02;
   private static final double NEAR_RATIO = 0.0002;

@@ -21,7 +21,6 @@ class SettingsFileTest {
         new Settings(
             new Ratio(0.90),
             new Ratio(0.10),
-            new Ratio(0.05),
             GaugePressure.of(5, Unit.PSI),
             new Ratio(0.08),
             GaugePressure.of(5, Unit.PSI),
@@ -36,7 +35,6 @@ class SettingsFileTest {
         .containsExactly(
             "confidence = 90 %",
             "reserve = 10 %",
-            "recheck.chance = 5 %",
             "recheck.change = 5 psi",
             "recheck.changePart = 8 %",
             "duals.apart = 5 psi",

@@ -96,6 +96,11 @@ final class LedgerHead extends VBox {
     columns.maxWidthProperty().bind(ledger.widthProperty());
   }
 
+  /** The buttons, wherever they are. */
+  HBox buttons() {
+    return bar;
+  }
+
   /** Gives the buttons away, for the place above all else, or takes them back. */
   HBox lend(boolean away) {
     getChildren().remove(bar);

@@ -187,13 +187,11 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
 
   /** Puts the buttons that show and fold away above all, where the ledger itself may go. */
   private void lend(boolean away) {
-    if (away != (top.getChildren().size() == 3)) {
-      if (away) {
-        top.getChildren().add(head.lend(true));
-      } else {
-        top.getChildren().remove(2);
-        head.lend(false);
-      }
+    HBox buttons = head.buttons();
+    if (away && !top.getChildren().contains(buttons)) {
+      top.getChildren().add(head.lend(true));
+    } else if (!away && top.getChildren().remove(buttons)) {
+      head.lend(false);
     }
   }
 
