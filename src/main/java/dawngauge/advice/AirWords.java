@@ -126,10 +126,10 @@ final class AirWords {
     double expected = bad.moment().judged();
     return bad.expectedLow()
         ? Phrase.of(
-            "{0} expected, at or under 80 % of {1}",
+            "{0} cold expected, at or under 80 % of {1}",
             Shown.pressure(expected), Shown.pressure(bad.limits().reference()))
         : Phrase.of(
-            "{0} expected, {1} chance that its load needs more",
+            "{0} cold expected, {1} chance that its load needs more",
             Shown.pressure(expected), chance(bad.chance().underFloor()));
   }
 

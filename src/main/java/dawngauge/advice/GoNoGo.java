@@ -9,10 +9,12 @@ import dawngauge.trip.Itinerary;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Whether the rig may go, as one list: what is wrong with the rig, and what air and readings say of
- * it where it stands now. A hold further on reads "go as far as".
+ * it where it stands now. A hold further on reads "go as far as", of a tire that may roll here.
  */
 public final class GoNoGo {
 
@@ -83,8 +85,16 @@ public final class GoNoGo {
 
   /** Whether a tire is on hold at a stop for more than what is wrong with the rig already. */
   private static boolean holdsAhead(StopAdvice stop, List<Defect> all) {
+    Set<String> held =
+        all.stream()
+            .filter(defect -> defect.code() == Code.HOLD_HERE)
+            .map(Defect::where)
+            .collect(Collectors.toSet());
     boolean some = false;
     for (TireAdvice tire : stop.tires()) {
+      if (held.contains(tire.tire().fitted().position().words())) {
+        continue;
+      }
       for (Reason reason : tire.reasons()) {
         if (reason.mark() == Mark.HOLD && !reason.ofTheRig()) {
           some = true;

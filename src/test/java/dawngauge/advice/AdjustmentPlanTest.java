@@ -99,7 +99,7 @@ class AdjustmentPlanTest {
             AdjustmentPlan.Limit.AIM);
     assertThat(plan.safe()).isFalse();
     assertThat(plan.clashes().get(0).text().in(UnitSystem.US))
-        .startsWith("leaving Dawn 72 psi expected, ")
+        .startsWith("leaving Dawn 72 psi cold expected, ")
         .contains("chance that its load needs more")
         .contains("its limit of 80 psi allows no more at Second")
         .contains("lighten it, fit a tire that may have more, or take air along");

@@ -25,7 +25,7 @@ class AirLadderTest {
     assertThat(home.mark()).isEqualTo(Mark.ADJUST);
     assertThat(home.figure()).isCloseTo(80, within(1e-6));
     assertThat(home.texts(Mark.ADJUST))
-        .contains("before it rolls, else leaving Home 70 psi expected, 8")
+        .contains("before it rolls, else leaving Home 70 psi cold expected, 8")
         .contains("% chance that its load needs more");
   }
 
@@ -82,7 +82,7 @@ class AirLadderTest {
     for (int stop : new int[] {0, 1}) {
       assertThat(Seen.at(advice, stop).mark()).isEqualTo(Mark.RECHECK);
       assertThat(Seen.at(advice, stop).texts(Mark.RECHECK))
-          .contains("find air before Rest two: between Rest two and Pass, 73 psi expected")
+          .contains("find air before Rest two: between Rest two and Pass, 73 psi cold expected")
           .contains("add a stop, carry a compressor or ask for a call-out");
     }
     assertThat(Seen.at(advice, 2).mark()).isEqualTo(Mark.HOLD);
@@ -177,7 +177,7 @@ class AirLadderTest {
     Advice advice = loaded("70 psi").to("End", 0, "60 °F").advise();
     assertThat(Seen.at(advice, 1).mark()).isEqualTo(Mark.RECHECK);
     assertThat(Seen.at(advice, 1).texts(Mark.RECHECK))
-        .contains("before it rolls again see to its air: 70 psi expected");
+        .contains("before it rolls again see to its air: 70 psi cold expected");
   }
 
   @Test

@@ -43,7 +43,7 @@ class FloorTest {
     assertThat(fuel.mark()).isEqualTo(Mark.ADJUST);
     assertThat(fuel.adds()).isTrue();
     assertThat(fuel.texts(Mark.ADJUST))
-        .contains("before it rolls, else between Fuel and Pass 72 psi expected")
+        .contains("before it rolls, else between Fuel and Pass 72 psi cold expected")
         .contains("chance that its load needs more");
     Seen dawn = Seen.at(advice, 2);
     assertThat(dawn.advice().tire().leavingChance().underFloor()).isLessThan(0.1);
@@ -110,7 +110,7 @@ class FloorTest {
     assertThat(start.texts(Mark.ADJUST)).contains("would be wanted, its limit cuts it");
     assertThat(start.mark()).isEqualTo(Mark.HOLD);
     assertThat(start.texts(Mark.HOLD))
-        .contains("even set to what can be set here, between Plain and Pass 69 psi expected");
+        .contains("even set to what can be set here, between Plain and Pass 69 psi cold expected");
   }
 
   @Test
@@ -144,7 +144,7 @@ class FloorTest {
     Seen rest = Seen.at(advice, 1);
     assertThat(rest.mark()).isEqualTo(Mark.RECHECK);
     assertThat(rest.texts(Mark.RECHECK))
-        .contains("find air before Rest two: between Rest two and Pass, 68 psi expected")
+        .contains("find air before Rest two: between Rest two and Pass, 68 psi cold expected")
         .contains("add a stop, carry a compressor or ask for a call-out")
         .doesNotContain("set it at");
     assertThat(Seen.at(advice, 2).mark()).isEqualTo(Mark.HOLD);

@@ -45,6 +45,14 @@ class GoNoGoTest {
     assertThat(list).filteredOn(defect -> defect.code() == Code.LOOK_HERE).hasSize(2);
   }
 
+  /** Held at Home for what was read there, it is not told to go as far as Rest. */
+  @Test
+  void aTireThatIsHeldHereIsNotToldHowFarItMayGo() {
+    List<Defect> list = list(coldNightAhead(loaded("60 psi")));
+    assertThat(list).extracting(Defect::code).contains(Code.HOLD_HERE);
+    assertThat(list).extracting(Defect::code).doesNotContain(Code.HOLD_AHEAD);
+  }
+
   @Test
   void aTireThatIsWrongEverywhereDoesNotHideAHoldFurtherOn() {
     // The damage is told by the check of the rig; the hold at Rest is the forecast's own.

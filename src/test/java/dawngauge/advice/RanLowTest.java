@@ -52,7 +52,7 @@ class RanLowTest {
     Scenario cold = Scenario.from("Home", "60 °F").allRead("72 psi").to("Camp", 22, "10 °F");
     Seen held = Seen.at(cold.to("End", 0, "60 °F").advise(), 1);
     assertThat(held.texts(Mark.HOLD))
-        .contains("64 psi expected, at or under 80 % of 80 psi")
+        .contains("64 psi cold expected, at or under 80 % of 80 psi")
         .doesNotContain("rolled so");
     Scenario aired = Scenario.from("Home", "60 °F").allRead("72 psi").to("Camp", 22, "10 °F").air();
     Seen set = Seen.at(aired.to("End", 0, "60 °F").advise(), 1);
