@@ -31,16 +31,14 @@ public final class GoLines {
    */
   public static List<String> of(List<Defect> fitness, UnitSystem units) {
     List<String> lines = new ArrayList<>();
-    int others = 0;
     for (Defect defect : fitness) {
       if (defect.severity() == Severity.STOP) {
-        lines.add("NO-GO: " + defect.where() + ": " + defect.what().in(units));
+        lines.add("NO-GO: " + line(defect, units));
       } else if (defect.code() == Code.HOLD_AHEAD) {
-        lines.add(defect.where() + ": " + defect.what().in(units));
-      } else if (defect.severity() == Severity.MEND) {
-        others++;
+        lines.add(line(defect, units));
       }
     }
+    int others = putRight(fitness, units).size();
     if (others > 0) {
       lines.add(
           "to be put right before leaving: "
@@ -48,5 +46,17 @@ public final class GoLines {
               + " more, see the check of the rig's fitness");
     }
     return lines;
+  }
+
+  /** What else is to be put right before leaving, a line each. */
+  public static List<String> putRight(List<Defect> fitness, UnitSystem units) {
+    return fitness.stream()
+        .filter(defect -> defect.severity() == Severity.MEND && defect.code() != Code.HOLD_AHEAD)
+        .map(defect -> line(defect, units))
+        .toList();
+  }
+
+  private static String line(Defect defect, UnitSystem units) {
+    return defect.where() + ": " + defect.what().in(units);
   }
 }

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param when its days
  * @param summary one line: stops, distance, strongest mark
  * @param go whether the rig may go, a line each thing that stands against it
+ * @param putRight what is to be put right before leaving, a line each, that {@code go} counts
  * @param rig one line an axle: what stands there and how its load is known
  * @param stops every stop of the route, in order
  * @param basis what the figures rest on
@@ -32,6 +33,7 @@ public record Ledger(
     String when,
     String summary,
     List<String> go,
+    List<String> putRight,
     List<AxleLine> rig,
     List<StopLine> stops,
     List<String> basis,
@@ -53,6 +55,7 @@ public record Ledger(
   /** Copies the lists. */
   public Ledger {
     go = List.copyOf(go);
+    putRight = List.copyOf(putRight);
     rig = List.copyOf(rig);
     stops = List.copyOf(stops);
     basis = List.copyOf(basis);
@@ -92,6 +95,7 @@ public record Ledger(
         advice == null ? "" : Summary.days(advice),
         Summary.line(trip, advice, units, only),
         GoLines.of(fitness, units),
+        GoLines.putRight(fitness, units),
         AxleLine.all(trip, advice, units),
         lines,
         Summary.basis(trip, advice, units),

@@ -130,6 +130,11 @@ public final class CrewSheet {
     pictures();
     section(
         "Cautions", Ledger.CAUTIONS.stream().map(text -> pen.paragraph(pen.bold(text))).toList());
+    if (!ledger.putRight().isEmpty()) {
+      section(
+          "Check of the rig's fitness: to be put right before leaving",
+          ledger.putRight().stream().map(text -> pen.paragraph(pen.plain("□ " + text))).toList());
+    }
     section(
         "Walk-round (common practice)",
         WALK_ROUND.stream().map(text -> pen.paragraph(pen.plain("□ " + text))).toList());

@@ -52,7 +52,7 @@ class CrewSheetTest {
     static Made of(Trip trip, UnitSystem units, CrewSheet.Options options) {
       PlannedTrip planned = PLANNER.plan(trip);
       Advice advice = planned.advice();
-      Ledger ledger = Ledger.of(trip, advice, planned.problems(), List.of(), units, null);
+      Ledger ledger = Ledger.of(trip, advice, planned.problems(), planned.fitness(), units, null);
       PlanPage plan =
           PLANNER
               .adjustment(trip)
@@ -98,6 +98,12 @@ class CrewSheetTest {
     Made made = Made.of(demo(name), units, new CrewSheet.Options(paper, large));
     try (PDDocument document = made.open()) {
       String text = text(document);
+      for (String line : made.ledger.go()) {
+        assertThat(text).contains(plain(line));
+      }
+      for (String line : made.ledger.putRight()) {
+        assertThat(text).contains(plain(line));
+      }
       for (StopLine stop : made.ledger.stops()) {
         assertThat(text).contains(plain(stop.number() + ". " + stop.place()));
         assertThat(text).contains(plain(stop.air() + " · " + stop.elevation()));

@@ -1,0 +1,58 @@
+package dawngauge.ledger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawngauge.explain.Authority;
+import dawngauge.explain.Phrase;
+import dawngauge.fitness.Code;
+import dawngauge.fitness.Defect;
+import dawngauge.fitness.Severity;
+import dawngauge.quantity.UnitSystem;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The head of a page names what forbids going and how far it goes, and counts the rest. */
+class GoLinesTest {
+
+  private static Defect defect(Code code, Severity severity, String where) {
+    return new Defect(
+        code,
+        severity,
+        where,
+        Phrase.of("what of {0}", where),
+        Phrase.of("do"),
+        Authority.inferred("test"));
+  }
+
+  private static final List<Defect> LIST =
+      List.of(
+          defect(Code.HOLD_HERE, Severity.STOP, "a"),
+          defect(Code.HOLD_AHEAD, Severity.MEND, "b"),
+          defect(Code.SET_HERE, Severity.MEND, "c"),
+          defect(Code.LOOK_HERE, Severity.MEND, "d"),
+          defect(Code.NO_TREAD, Severity.KNOW, "e"));
+
+  @Test
+  void holdsAreNamedAndWhatIsToBePutRightIsCounted() {
+    assertThat(GoLines.of(LIST, UnitSystem.US))
+        .containsExactly(
+            "NO-GO: a: what of a",
+            "b: what of b",
+            "to be put right before leaving: 2 more, see the check of the rig's fitness");
+    assertThat(GoLines.putRight(LIST, UnitSystem.US))
+        .containsExactly("c: what of c", "d: what of d");
+  }
+
+  @Test
+  void aRigThatMayGoHasNoLine() {
+    assertThat(GoLines.of(LIST.subList(4, 5), UnitSystem.US)).isEmpty();
+  }
+
+  @Test
+  void ofManyLinesTheFirstThreeStandThereAndTheRestIsCounted() {
+    List<String> three = List.of("1", "2", "3");
+    assertThat(GoLines.few(three)).isEqualTo(three);
+    assertThat(GoLines.few(List.of("1", "2", "3", "4", "5")))
+        .containsExactly("1", "2", "3 (and 2 more, see the rig)");
+  }
+}
