@@ -6,6 +6,7 @@ import dawngauge.ambient.Ambient;
 import dawngauge.ambient.AmbientNeeds;
 import dawngauge.ambient.TypedAmbient;
 import dawngauge.physics.ReferenceIntegrator;
+import dawngauge.physics.WarmUp;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.rules.FittedTire;
@@ -71,7 +72,10 @@ public class ForecastBench {
         List<Double> rises = new ArrayList<>();
         List<Double> taus = new ArrayList<>();
         for (int i = 0; i < tires.size(); i++) {
-          double tau = rolling ? tires.get(i).rollingSeconds() : tires.get(i).parkedSeconds();
+          double tau =
+              rolling
+                  ? WarmUp.rollingTimeConstant(tires.get(i).ratedSingleKilograms())
+                  : WarmUp.parkedTimeConstant(tires.get(i).ratedSingleKilograms());
           rises.add(rolling ? 25.0 : 0.0);
           taus.add(tau);
           exponents[i][node] = -seconds / tau;
@@ -151,8 +155,8 @@ public class ForecastBench {
       java.util.Map<Double, double[]> decays = new java.util.HashMap<>();
       double sum = 0;
       for (FittedTire tire : tires) {
-        double rolling = tire.rollingSeconds();
-        double parked = tire.parkedSeconds();
+        double rolling = WarmUp.rollingTimeConstant(tire.ratedSingleKilograms());
+        double parked = WarmUp.parkedTimeConstant(tire.ratedSingleKilograms());
         double[] keep =
             decays.computeIfAbsent(
                 rolling,
@@ -169,7 +173,7 @@ public class ForecastBench {
           double seconds = line.seconds[node + 1] - line.seconds[node];
           boolean moving = line.drive[node] >= 0;
           kelvins =
-              dawngauge.physics.WarmUp.temperatureAfterWithDecay(
+              WarmUp.temperatureAfterWithDecay(
                   kelvins,
                   line.air[node],
                   seconds > 0 ? (line.air[node + 1] - line.air[node]) / seconds : 0,

@@ -147,6 +147,9 @@ public final class Adviser {
     private final TireJudge judge;
     private Track track;
     private @Nullable Seat mate;
+    private @Nullable List<TireAtStop> besideMate;
+    private @Nullable Track besideOwn;
+    private @Nullable Track besideOther;
 
     Seat(WheelPosition position, Track track, TireJudge judge) {
       this.position = position;
@@ -172,15 +175,24 @@ public final class Adviser {
       return advice;
     }
 
-    /** The tire stop by stop, sharing its load with its mate. */
+    /** The tire stop by stop, sharing its load with its mate; kept until something is set. */
     List<TireAtStop> besideMate() {
+      Seat beside = mate;
+      Track other = beside == null ? null : beside.track;
+      List<TireAtStop> kept = besideMate;
+      if (kept != null && besideOwn == track && besideOther == other) {
+        return kept;
+      }
       Map<WheelPosition, Track> pair = new HashMap<>();
       pair.put(position, track);
-      Seat beside = mate;
       if (beside != null) {
         pair.put(beside.position, beside.track);
       }
-      return Forecaster.stops(position, pair);
+      List<TireAtStop> stops = Forecaster.stops(position, pair);
+      besideMate = stops;
+      besideOwn = track;
+      besideOther = other;
+      return stops;
     }
 
     /** Says of a tire that was left low where it is set, or that it is set nowhere. */

@@ -283,22 +283,7 @@ final class HoldRules {
   private void ranLowBefore(int visit, List<TireAtStop> track, List<Reason> reasons) {
     String tire = track.get(visit).fitted().tire().id();
     for (int before = 0; before < visit; before++) {
-      TireAtStop at = track.get(before);
-      double reference = at.limits().reference();
-      boolean low =
-          at.readings().stream()
-                  .anyMatch(
-                      check ->
-                          check.rolledSinceSound()
-                              && check.reading().tire().equals(tire)
-                              && check.ranLow(reference) == RanLow.LIKELY)
-              || at.bare().stream()
-                  .anyMatch(
-                      bare ->
-                          bare.rolledSinceSound()
-                              && bare.reading().tire().equals(tire)
-                              && bare.ranLow(reference) == RanLow.LIKELY);
-      if (low) {
+      if (foundLow(track.get(before), tire)) {
         reasons.add(
             new Reason(
                 Mark.RECHECK,
@@ -310,6 +295,28 @@ final class HoldRules {
         return;
       }
     }
+  }
+
+  private static boolean foundLow(TireAtStop at, String tire) {
+    if (at.readings().isEmpty() && at.bare().isEmpty()) {
+      return false;
+    }
+    double reference = at.limits().reference();
+    for (ReadingCheck check : at.readings()) {
+      if (check.rolledSinceSound()
+          && check.reading().tire().equals(tire)
+          && check.ranLow(reference) == RanLow.LIKELY) {
+        return true;
+      }
+    }
+    for (BareReading bare : at.bare()) {
+      if (bare.rolledSinceSound()
+          && bare.reading().tire().equals(tire)
+          && bare.ranLow(reference) == RanLow.LIKELY) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void said(

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Computes forecasts of one trip in one expectation of air. A forecast is a pure function of trip,
@@ -125,7 +126,7 @@ public final class Forecaster {
               visit.firstStartOfDay(),
               tires));
     }
-    return new Forecast(trip, options, stops, problems());
+    return new Forecast(trip, options, stops, problems(tracks));
   }
 
   /**
@@ -146,9 +147,16 @@ public final class Forecaster {
 
   private static List<TireAtStop> besideEachOther(List<TireAtStop> own, List<TireAtStop> mate) {
     return new AbstractList<>() {
+      private final @Nullable TireAtStop[] known = new TireAtStop[own.size()];
+
       @Override
       public TireAtStop get(int visit) {
-        return own.get(visit).beside(mate.get(visit));
+        TireAtStop at = known[visit];
+        if (at == null) {
+          at = own.get(visit).beside(mate.get(visit));
+          known[visit] = at;
+        }
+        return at;
       }
 
       @Override
@@ -172,17 +180,18 @@ public final class Forecaster {
   }
 
   /** Whether nothing is forecast since its first reading was warm and no drive before it known. */
-  private boolean firstReadWarm(WheelPosition position) {
-    return track(position)
-        .map(Track::stops)
-        .filter(stops -> stops.stream().anyMatch(at -> !at.bare().isEmpty()))
-        .filter(
-            stops -> stops.stream().allMatch(at -> at.readings().isEmpty() && at.leaving() == null))
-        .map(stops -> stops.stream().flatMap(at -> at.bare().stream()).anyMatch(b -> !b.cold()))
-        .orElse(false);
+  private static boolean firstReadWarm(@Nullable Track track) {
+    boolean warm = false;
+    for (TireAtStop at : track == null ? List.<TireAtStop>of() : track.stops()) {
+      if (!at.readings().isEmpty() || at.leaving() != null) {
+        return false;
+      }
+      warm |= at.bare().stream().anyMatch(bare -> !bare.cold());
+    }
+    return warm;
   }
 
-  private List<Problem> problems() {
+  private List<Problem> problems(Map<WheelPosition, Track> tracks) {
     Set<Problem> problems = new LinkedHashSet<>();
     Set<AxleRef> axles = new LinkedHashSet<>();
     for (WheelPosition position : trip.rig().positions()) {
@@ -193,7 +202,7 @@ public final class Forecaster {
         continue;
       }
       problems.addAll(tire.problems());
-      if (firstReadWarm(position)) {
+      if (firstReadWarm(tracks.get(position))) {
         problems.add(Problem.of(ProblemCode.FIRST_READING_NOT_COLD, position.words()));
       }
       if (!scene.isRead(tire.tire().id())) {

@@ -48,7 +48,7 @@ public record GaugeErrors(double step, double repeat, double offset) {
 
   /** Both errors together, one standard deviation. */
   public double sigma() {
-    return Math.hypot(repeat, offset);
+    return Math.sqrt(repeat * repeat + offset * offset);
   }
 
   /**
