@@ -89,7 +89,7 @@ final class Rechecks {
 
   private boolean longEnough(int visit, boolean last) {
     Itinerary.Visit stop = forecaster.itinerary().visits().get(visit);
-    return last || stop.stay().toMillis() >= thresholds.shortStopSeconds() * 1000;
+    return last || stop.staysFor(thresholds.shortStopSeconds());
   }
 
   private boolean adjusted(TireAtStop at, Itinerary.Visit stop) {

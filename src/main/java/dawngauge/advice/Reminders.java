@@ -92,7 +92,7 @@ public final class Reminders {
     for (int next = at + 1; next < advice.stops().size(); next++) {
       Itinerary.Visit visit = visit(next);
       boolean last = next == advice.stops().size() - 1;
-      boolean longEnough = visit.stay().toMillis() >= shortStopSeconds * 1000;
+      boolean longEnough = visit.staysFor(shortStopSeconds);
       if (!visit.passes() && (last || longEnough)) {
         if (next >= from) {
           add(next, why, at);

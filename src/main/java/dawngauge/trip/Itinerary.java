@@ -66,6 +66,11 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     public Duration stay() {
       return Duration.between(arrive, leave);
     }
+
+    /** Whether it stands for so many seconds, to the millisecond. */
+    public boolean staysFor(double seconds) {
+      return leave.toEpochMilli() - arrive.toEpochMilli() >= seconds * 1000;
+    }
   }
 
   /**
