@@ -68,6 +68,9 @@ public record TireAtStop(
 
   private TireAtStop sharing(double part) {
     Limits shared = limits.sharing(part);
+    if (shared == limits) {
+      return this;
+    }
     LegLow ahead = low;
     return new TireAtStop(
         visit,
