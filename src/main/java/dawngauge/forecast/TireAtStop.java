@@ -67,10 +67,10 @@ public record TireAtStop(
   }
 
   private TireAtStop sharing(double part) {
-    Limits shared = limits.sharing(part);
-    if (shared == limits) {
+    if (part == 1) {
       return this;
     }
+    Limits shared = limits.sharing(part);
     LegLow ahead = low;
     return new TireAtStop(
         visit,
