@@ -1,7 +1,9 @@
 package dawngauge;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -62,6 +64,12 @@ final class SideRules {
       only(resideInAnyPackage("org.shredzone.commons.suncalc.."), "dawngauge.geo..");
   static final ArchRule HIPPARCHUS =
       only(resideInAnyPackage("org.hipparchus.."), "dawngauge.rules..", "dawngauge.review..");
+  static final ArchRule DISTRIBUTIONS =
+      noClasses()
+          .that(not(name("dawngauge.rules.Quantile")))
+          .should()
+          .dependOnClassesThat(resideInAnyPackage("org.hipparchus.distribution.."))
+          .because("the normal distribution is asked in one place");
   static final ArchRule PICOCLI = only(resideInAnyPackage("picocli.."), "dawngauge.cli..");
   static final ArchRule HTTP =
       only(
@@ -110,6 +118,7 @@ final class SideRules {
           PDF,
           SUNCALC,
           HIPPARCHUS,
+          DISTRIBUTIONS,
           PICOCLI,
           HTTP,
           FILES,

@@ -121,7 +121,8 @@ public record Adjustment(
       boolean changes =
           Math.abs(set.figure().pascals() - SetFigure.now(check))
               > check.origin().errors().step() / 2;
-      boolean may = set.adds() ? air != null && !Double.isNaN(check.reading()) : !warm;
+      boolean adds = aim > check.settled(); // a hose that does not reach is no reason to let out
+      boolean may = adds ? set.adds() && air != null && !Double.isNaN(check.reading()) : !warm;
       return changes && may ? set : null;
     }
   }

@@ -122,7 +122,7 @@ public final class Adviser {
         }
         List<TireAdvice> tires = new ArrayList<>(seats.size());
         for (Seat seat : seats.values()) {
-          tires.add(seat.judge.finish(visit, seat.besideMate(), decided.get(tires.size())));
+          tires.add(seat.judge.finish(visit, seat.besideMate(), decided.get(tires.size()), over));
         }
         byStop.add(tires);
       }

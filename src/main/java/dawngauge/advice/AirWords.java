@@ -73,7 +73,7 @@ final class AirWords {
 
   /** What the clock of a stop shows. */
   private String clock(int visit, double seconds) {
-    return Instant.ofEpochSecond((long) Math.floor(seconds))
+    return Instant.ofEpochSecond(Math.round(seconds / 60) * 60)
         .atZone(forecaster.itinerary().visits().get(visit).zone())
         .format(DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT));
   }

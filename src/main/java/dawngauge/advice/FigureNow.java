@@ -14,7 +14,6 @@ import dawngauge.rules.RanLow;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.WheelPosition;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param cold figure for a tire as cool as the air, by the air when leaving; null where nothing is
  *     known
  * @param warm figure for a tire as warm as it arrives; null where it does not arrive warm
+ * @param ranLow whether it was found run low here or before, so that only a look inside clears it
  * @param air whether air is to be had
  * @param nextStart index of the stop from which a day is next started; −1 where there is none
  * @param nextAir air there in kelvin
@@ -42,14 +42,12 @@ public record FigureNow(
     boolean justRolled,
     @Nullable SetFigure cold,
     @Nullable SetFigure warm,
+    boolean ranLow,
     boolean air,
     int nextStart,
     double nextAir,
     double nextAfterCold,
     double nextAfterWarm) {
-
-  /** How much warmer than the air the sun may make a tire, in kelvin; inferred. */
-  private static final double SUN = 15;
 
   /** Warmer than the air by this, in kelvin, a tire is warm; ours. */
   private static final double WARM = 2;
@@ -88,10 +86,11 @@ public record FigureNow(
     Moment check = at.check();
     boolean air = Lookahead.airAt(forecaster, visit) != null;
     boolean justRolled = justRolled(forecaster, visit, check);
+    boolean ranLow = HoldRules.foundLowByNow(visit, track.stops());
     GaugeErrors errors = check == null ? gaugeOf(forecaster, at) : check.origin().errors();
     if (check == null || Double.isNaN(at.limits().aim())) {
       return new FigureNow(
-          at, errors, justRolled, null, null, air, -1, Double.NaN, Double.NaN, Double.NaN);
+          at, errors, justRolled, null, null, ranLow, air, -1, Double.NaN, Double.NaN, Double.NaN);
     }
     Lookahead lookahead = new Lookahead(forecaster);
     FigureRule figures = new FigureRule(forecaster, lookahead);
@@ -114,6 +113,7 @@ public record FigureNow(
         justRolled,
         cold,
         warm,
+        ranLow,
         air,
         dawn == null ? -1 : next,
         dawn == null ? Double.NaN : dawn.airKelvins(),
@@ -127,10 +127,7 @@ public record FigureNow(
         check == null
             ? forecaster.itinerary().visits().get(visit).leave()
             : Instant.ofEpochSecond(Math.round(check.seconds()));
-    return new ColdRule(forecaster.trip(), forecaster.itinerary())
-        .lastRolled(time)
-        .filter(rolled -> Duration.between(rolled, time).compareTo(ReadingState.COLD_AFTER) < 0)
-        .isPresent();
+    return new ColdRule(forecaster.trip(), forecaster.itinerary()).justRolled(time);
   }
 
   /** The gauge that the tire was last read with at the stop, else the first of the rig. */
@@ -207,7 +204,7 @@ public record FigureNow(
     double high = settled + Quantile.NINETY_WITHIN * sigma;
     if (state == ReadingState.COLD_IN_SUN) {
       double air = moment.airKelvins();
-      double hottest = (shown + around) / (air + SUN) * air - around;
+      double hottest = (shown + around) / (air + 2 * Readings.SUN_MIDDLE) * air - around;
       low = hottest - Quantile.NINETY_WITHIN * repeat;
       high = shown + Quantile.NINETY_WITHIN * repeat;
     }

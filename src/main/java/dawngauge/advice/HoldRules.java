@@ -12,6 +12,7 @@ import dawngauge.quantity.Ratio;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.TreadDepth;
 import dawngauge.quantity.Unit;
+import dawngauge.rules.DualMates;
 import dawngauge.rules.Limits;
 import dawngauge.rules.Loads;
 import dawngauge.rules.RanLow;
@@ -19,6 +20,7 @@ import dawngauge.rules.SpareFit;
 import dawngauge.tire.Capacity;
 import dawngauge.tire.SpeedSymbol;
 import dawngauge.tire.TireSpec;
+import dawngauge.tire.TrailerSpeedRule;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Tire;
 import dawngauge.trip.WheelSlot;
@@ -29,14 +31,8 @@ import java.util.Set;
 /** What makes a tire not roll whatever air there is. */
 final class HoldRules {
 
-  /** A dual mate so much under the other leaves it the load of both; common practice, no source. */
-  private static final double MATE_LOW = 0.8;
-
   /** Rank of a hold by the state of the tire itself. */
   private static final int OF_THE_TIRE = 0;
-
-  /** Special trailer tires without a symbol (Tire and Rim Association, as reproduced). */
-  private static final Speed TRAILER_TOP = Speed.of(85, Unit.MILE_PER_HOUR);
 
   /** A reading so many deviations off is not explained by the weather. */
   private static final double UNEXPLAINED = 2;
@@ -132,16 +128,13 @@ final class HoldRules {
     }
     Capacity capacity = at.fitted().capacity();
     if (limits.overloaded() && capacity != null) {
-      double ceiling = limits.ceiling();
-      double most =
-          Double.isNaN(ceiling) ? capacity.mostKilograms() : capacity.likelyKilogramsAt(ceiling);
       reasons.add(
           ofItsLoad(
               at,
               Phrase.of(
                   "it carries {0}, more than the {1} it may at any allowed pressure: air is no cure,"
                       + " {2}",
-                  new Mass(load), new Mass(most), lighten(at, words))));
+                  new Mass(load), new Mass(limits.mostKilograms(capacity)), lighten(at, words))));
     }
   }
 
@@ -193,7 +186,7 @@ final class HoldRules {
     TireSpec spec = at.fitted().spec();
     String symbol = spec == null ? null : spec.speedSymbol();
     return symbol == null
-        ? TRAILER_TOP
+        ? TrailerSpeedRule.MOST
         : SpeedSymbol.top(symbol).orElseThrow(() -> new IllegalStateException(symbol));
   }
 
@@ -205,14 +198,14 @@ final class HoldRules {
     }
     TireAtStop other = mate.get(visit);
     boolean flat = other.fitted().tire().damage().contains(Tire.Damage.FLAT);
-    if (flat || lowest(other) < MATE_LOW * settled(at)) {
+    if (flat || DualMates.carriesAlone(settled(at), lowest(other))) {
       reasons.add(
           hold(
               Phrase.of(
                   "its dual mate is flat or more than {0} under it, so this tire carries both"
                       + " loads: do not roll until the mate is aired or replaced; have both"
                       + " inspected",
-                  new Ratio(1 - MATE_LOW)),
+                  new Ratio(1 - DualMates.PART)),
               1));
     }
   }
@@ -263,13 +256,8 @@ final class HoldRules {
                 bare.reading().pressure().value(), bare.reading().state().word());
     Limits limits = at.limits();
     said(at, bare.ranLow(limits.reference()), read, bare.rolledSinceSound(), false, reasons);
-    double allowed = 1 - forecaster.options().confidence();
-    double least = limits.certified() - bare.errors().deadBand(limits.certified());
-    double chance =
-        limits.carrying() == null || bare.pascals() >= least
-            ? Double.NaN
-            : limits.carrying().underFloor(bare.pascals(), bare.errors().sigma());
-    if (chance > allowed && !limits.overloaded()) {
+    double chance = limits.tooLittle(bare.pascals(), bare.errors());
+    if (chance > 1 - forecaster.options().confidence()) {
       reasons.add(
           hold(
               Phrase.of(
@@ -281,20 +269,34 @@ final class HoldRules {
 
   /** A tire that ran low stays so until it was inspected, whatever air it has had since. */
   private void ranLowBefore(int visit, List<TireAtStop> track, List<Reason> reasons) {
+    int found = foundLowBefore(visit, track);
+    if (found >= 0) {
+      reasons.add(
+          new Reason(
+              Mark.RECHECK,
+              Phrase.of(
+                  "it was found run low at {0}: not to be run on unless a qualified technician has"
+                      + " inspected it inside since",
+                  forecaster.itinerary().visits().get(found).stop().place()),
+              0));
+    }
+  }
+
+  /** Index of the stop before a stop where its tire was found run low; −1 where it was not. */
+  static int foundLowBefore(int visit, List<TireAtStop> track) {
     String tire = track.get(visit).fitted().tire().id();
     for (int before = 0; before < visit; before++) {
       if (foundLow(track.get(before), tire)) {
-        reasons.add(
-            new Reason(
-                Mark.RECHECK,
-                Phrase.of(
-                    "it was found run low at {0}: not to be run on unless a qualified technician has"
-                        + " inspected it inside since",
-                    forecaster.itinerary().visits().get(before).stop().place()),
-                0));
-        return;
+        return before;
       }
     }
+    return -1;
+  }
+
+  /** Whether the tire of a stop was found run low there or before: only a look inside clears it. */
+  static boolean foundLowByNow(int visit, List<TireAtStop> track) {
+    TireAtStop at = track.get(visit);
+    return foundLow(at, at.fitted().tire().id()) || foundLowBefore(visit, track) >= 0;
   }
 
   private static boolean foundLow(TireAtStop at, String tire) {

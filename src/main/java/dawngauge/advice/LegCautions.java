@@ -2,10 +2,9 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.StopForecast;
-import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Speed;
-import dawngauge.quantity.Unit;
 import dawngauge.rules.Limits;
+import dawngauge.tire.TrailerSpeedRule;
 import dawngauge.trip.Itinerary;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,8 +13,7 @@ import java.util.List;
 final class LegCautions {
 
   /** Special trailer tires without a speed symbol at 66 to 75 mph (Tire and Rim Association). */
-  static final Phrase.Stated MORE_FOR_SPEED =
-      Shown.pressure(GaugePressure.of(10, Unit.PSI).pascals());
+  static final Phrase.Stated MORE_FOR_SPEED = Shown.pressure(TrailerSpeedRule.EXTRA.pascals());
 
   private LegCautions() {}
 
@@ -36,10 +34,7 @@ final class LegCautions {
               "{0} or less on this leg: special trailer tires without a speed symbol would need"
                   + " {3} more at the {1} top speed of {2}, above their limit (Tire and Rim"
                   + " Association rule, as reproduced)",
-              Speed.of(65, Unit.MILE_PER_HOUR),
-              how,
-              new Speed(ahead.topMetersPerSecond()),
-              MORE_FOR_SPEED));
+              TrailerSpeedRule.FREE, how, new Speed(ahead.topMetersPerSecond()), MORE_FOR_SPEED));
     }
     return cautions;
   }

@@ -25,8 +25,12 @@ final class LoadRules {
     this.words = new AirWords(forecaster);
   }
 
-  /** What is to be said at a stop, after what is set there. */
-  List<Reason> at(int visit, List<TireAtStop> stops, @Nullable SetFigure set) {
+  /**
+   * What is to be said at a stop, after what is set there.
+   *
+   * @param over whether the rig has left the stop, so that nothing can be found before it any more
+   */
+  List<Reason> at(int visit, List<TireAtStop> stops, @Nullable SetFigure set, boolean over) {
     TireAtStop at = stops.get(visit);
     List<Reason> reasons = new ArrayList<>();
     if (visit == stops.size() - 1) {
@@ -41,8 +45,8 @@ final class LoadRules {
     Lookahead.Judged bad = lookahead.firstBad(ahead);
     boolean leaks = at.fitted().tire().lossPerDay() != null;
     if (bad != null && (bad.visit() == visit || leaks)) {
-      reasons.add(new Reason(Mark.HOLD, hold(at, bad, set, leaks), 1));
-    } else if (bad != null) {
+      reasons.add(new Reason(Mark.HOLD, hold(at, bad, set, release(visit, stops)), 1));
+    } else if (bad != null && !over) {
       reasons.add(
           new Reason(
               Mark.RECHECK,
@@ -51,7 +55,7 @@ final class LoadRules {
                       + " compressor or ask for a call-out",
                   place(bad.visit()), words.where(bad), words.state(bad)),
               0));
-    } else {
+    } else if (bad == null) {
       Lookahead.Judged notShown = lookahead.firstNotShown(lookahead.judgedAt(visit, at));
       if (notShown != null) {
         reasons.add(new Reason(Mark.RECHECK, notShown(at, notShown), 2));
@@ -77,7 +81,8 @@ final class LoadRules {
     }
   }
 
-  private Phrase hold(TireAtStop at, Lookahead.Judged bad, @Nullable SetFigure set, boolean leaks) {
+  private Phrase hold(
+      TireAtStop at, Lookahead.Judged bad, @Nullable SetFigure set, String release) {
     Phrase what =
         set == null
             ? Phrase.of("{0} {1}, and no air here that helps", words.where(bad), words.state(bad))
@@ -91,9 +96,17 @@ final class LoadRules {
         "{0}: do not roll until {1}{2}{3}; animals to shade and water first, stand clear of the"
             + " tire",
         what,
-        leaks ? "its leak is mended" : "aired",
+        release,
         spare ? ", on the spare" : "",
         assumed(at) ? ", lighter, or weighed by wheel" : ", or lighter");
+  }
+
+  /** What has to be done to the tire itself before it rolls. */
+  private static String release(int visit, List<TireAtStop> stops) {
+    if (HoldRules.foundLowByNow(visit, stops)) {
+      return "found sound inside by a qualified technician and aired";
+    }
+    return stops.get(visit).fitted().tire().lossPerDay() == null ? "aired" : "its leak is mended";
   }
 
   private static boolean assumed(TireAtStop at) {

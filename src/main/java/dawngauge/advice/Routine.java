@@ -37,7 +37,7 @@ final class Routine {
     boolean onArrival =
         visit > 0
             && !stop.passes()
-            && (last || stop.stay().toMillis() >= thresholds.shortStopSeconds() * 1000)
+            && (last || stop.staysFor(thresholds.shortStopSeconds()))
             && tires.stream().anyMatch(tire -> unread(tire.tire()));
     if (onArrival && (firstStop || muchChanged(tires))) {
       lines.add(

@@ -34,8 +34,8 @@ public record SetFigure(
   /**
    * What bounds a figure, in pascal.
    *
-   * @param needed settled pressure that keeps the floor until the next air; negative infinity where
-   *     nothing is needed
+   * @param needed settled pressure that lets the tire roll until the next air; negative infinity
+   *     where nothing is needed
    * @param ceiling highest settled pressure; NaN where none is known
    * @param hose highest figure that the hose reaches; infinite where that is not known
    * @param step of the gauge

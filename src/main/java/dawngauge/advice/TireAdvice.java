@@ -52,6 +52,11 @@ public record TireAdvice(
         readingTaken);
   }
 
+  /** Whether what it meets until the next stop is not known, so that no chance can be told. */
+  public boolean aheadUnknown() {
+    return reasons.stream().anyMatch(reason -> reason.mark() == Mark.UNKNOWN);
+  }
+
   /** The strongest mark; clear only where margin and label are known. */
   public Mark mark() {
     boolean unknown =

@@ -86,8 +86,9 @@ final class TireJudge {
    * The whole advice, with all that is set at the stop taken as done.
    *
    * @param stops the tire after that, beside its mate
+   * @param over whether the rig has left the stop
    */
-  TireAdvice finish(int visit, List<TireAtStop> stops, TireAdvice decided) {
+  TireAdvice finish(int visit, List<TireAtStop> stops, TireAdvice decided, boolean over) {
     TireAtStop at = stops.get(visit);
     if (forecaster.itinerary().visits().get(visit).passes()) {
       return new TireAdvice(at, List.of(), null, null, false);
@@ -95,7 +96,7 @@ final class TireJudge {
     List<Reason> reasons = new ArrayList<>(decided.reasons());
     SetFigure set = decided.set();
     if (reasons.stream().noneMatch(HoldRules::ofTheTire)) { // such a tire is not just aired
-      reasons.addAll(loads.at(visit, stops, set));
+      reasons.addAll(loads.at(visit, stops, set, over));
     }
     handsOff(at, set, reasons);
     reasons.addAll(rechecks.at(visit, stops));
@@ -114,7 +115,7 @@ final class TireJudge {
           new Reason(
               Mark.CLEAR,
               Phrase.of(
-                  "reads over its cold limit of {0} by the warmth of road or day: let no air out;"
+                  "over the cold limit of {0} by the warmth of road or day: let no air out;"
                       + " the limit is judged cold, before a day's first start",
                   Shown.pressure(at.limits().ceiling())),
               0));
@@ -133,7 +134,8 @@ final class TireJudge {
     boolean start = forecaster.itinerary().visits().get(visit).firstStartOfDay();
     boolean coldStart = start && at.cold();
     double aim = limits.aim();
-    double apart = coldStart ? overMate(visit, check, mate) : 0;
+    boolean readCold = at.cold() && Rechecks.takenCold(at);
+    double apart = coldStart || readCold ? overMate(visit, check, mate) : 0;
     boolean low = check.settled() < SettingBand.lowUnder(limits, errors);
     boolean below = low && (coldStart || belowAimSinceStart);
     boolean belowMate = apart < -thresholds.dualApartPascals() && check.settled() < aim;
@@ -174,7 +176,7 @@ final class TireJudge {
       belowAimSinceStart =
           set.cutByHose() && set.settled().pascals() < SettingBand.lowUnder(limits, errors);
       TimedFigures timed = figures.timed(visit, track, check, set, false);
-      reasons.add(toAdd(timed, at, check, why, bad == null ? 1 : 0, reasons));
+      reasons.add(toAdd(timed, at, track, check, why, bad == null ? 1 : 0, reasons));
       return timed;
     }
     boolean saidBefore = belowAimSinceStart && !start;
@@ -198,13 +200,19 @@ final class TireJudge {
   }
 
   private Reason toAdd(
-      TimedFigures timed, TireAtStop at, Moment check, Phrase why, int rank, List<Reason> before) {
+      TimedFigures timed,
+      TireAtStop at,
+      Track track,
+      Moment check,
+      Phrase why,
+      int rank,
+      List<Reason> before) {
     Phrase text = words.added(timed, at, check, why);
-    boolean unfit = before.stream().anyMatch(HoldRules::ofTheTire);
+    boolean unfit =
+        before.stream().anyMatch(HoldRules::ofTheTire)
+            || HoldRules.foundLowBefore(at.visit(), track.stops()) >= 0;
     return new Reason(
-        Mark.ADJUST,
-        unfit ? Phrase.of("only once it is found sound, or for the spare: {0}", text) : text,
-        rank);
+        Mark.ADJUST, unfit ? Phrase.of("only once it is found sound: {0}", text) : text, rank);
   }
 
   /** What the accepted plan sets here; nothing where the tire has it already. */
@@ -226,7 +234,7 @@ final class TireJudge {
     TimedFigures timed = figures.timed(visit, track, check, set, true);
     reasons.add(
         set.adds()
-            ? toAdd(timed, at, check, why, 1, reasons)
+            ? toAdd(timed, at, track, check, why, 1, reasons)
             : new Reason(Mark.ADJUST, words.letOut(set, check, why), 1));
     return timed;
   }

@@ -39,7 +39,7 @@ public record TripChance(double chance, int notKnown) {
         boolean ahead =
             at.low() != null
                 && add(visit, name, at, at.low().moment(), at.low().chance(), likeliest);
-        if (!here && !ahead && !visit.passes()) {
+        if ((!here && !ahead && !visit.passes()) || tire.aheadUnknown()) {
           unknown.add(name);
         }
       }

@@ -3,7 +3,7 @@ package dawngauge.fitness;
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
 import dawngauge.quantity.GaugePressure;
-import dawngauge.quantity.Unit;
+import dawngauge.rules.DualMates;
 import dawngauge.rules.FittedTire;
 import dawngauge.rules.LimitFinder;
 import dawngauge.trip.LogEvent;
@@ -11,12 +11,6 @@ import java.time.Duration;
 
 /** The latest cold readings of dual mates against one another. */
 final class DualReadingChecks {
-
-  /** Dual mates so far apart are set alike; common practice, no source. */
-  private static final GaugePressure MATES_APART = GaugePressure.of(5, Unit.PSI);
-
-  /** A mate so much under the other leaves it the load of both; common practice, no source. */
-  private static final double MATE_LOW = 0.8;
 
   /** Readings of mates are compared if not further apart in time; ours, no source. */
   private static final Duration SAME_ROUND = Duration.ofHours(3);
@@ -34,7 +28,7 @@ final class DualReadingChecks {
       LogEvent.Reading other =
           inspection.mate(wheel).map(FittedTire::tire).flatMap(inspection::latestCold).orElse(null);
       if (mine != null && other != null && comparable(mine, other)) {
-        lower(mine, other, alone, findings.tire(wheel.position()));
+        lower(inspection, mine, other, alone, findings.tire(wheel.position()));
       }
     }
   }
@@ -47,14 +41,19 @@ final class DualReadingChecks {
 
   /** Tells of a reading that is too far under the mate's. */
   private static void lower(
-      LogEvent.Reading mine, LogEvent.Reading other, boolean tellAlone, Findings.Place place) {
+      Inspection inspection,
+      LogEvent.Reading mine,
+      LogEvent.Reading other,
+      boolean tellAlone,
+      Findings.Place place) {
+    GaugePressure apart = inspection.dualsApart();
     double low = mine.pressure().value().pascals();
     double high = other.pressure().value().pascals();
-    boolean alone = low < MATE_LOW * high;
+    boolean alone = DualMates.carriesAlone(high, low);
     if (alone && !tellAlone) {
       return;
     }
-    if (alone || high - low > MATES_APART.pascals() + LimitFinder.GRACE) {
+    if (alone || high - low > apart.pascals() + LimitFinder.GRACE) {
       place.add(
           Code.DUAL_PRESSURES,
           alone ? Severity.STOP : Severity.MEND,
@@ -67,7 +66,7 @@ final class DualReadingChecks {
                   : "they do not share the load alike"),
           alone
               ? Phrase.of("have both inspected")
-              : Phrase.of("set both alike while cold, to within {0}", MATES_APART),
+              : Phrase.of("set both alike while cold, to within {0}", apart),
           Authority.commonPractice());
     }
   }

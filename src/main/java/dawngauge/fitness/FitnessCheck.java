@@ -1,5 +1,6 @@
 package dawngauge.fitness;
 
+import dawngauge.quantity.GaugePressure;
 import dawngauge.trip.Trip;
 import java.util.List;
 
@@ -14,8 +15,9 @@ public final class FitnessCheck {
    *
    * @param reserve part by which a tire is to carry more than its load, 0.1 for 10 %
    * @param confidence one-sided, with which its pressure is to carry its load, 0.9 for 90 %
+   * @param dualsApart cold difference of dual mates that is to be set right
    */
-  public record Options(double reserve, double confidence) {
+  public record Options(double reserve, double confidence, GaugePressure dualsApart) {
     /** Refuses what is no reserve. */
     public Options {
       if (!(reserve >= 0 && reserve <= 1)) {

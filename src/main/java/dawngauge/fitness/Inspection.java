@@ -1,6 +1,7 @@
 package dawngauge.fitness;
 
 import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Speed;
 import dawngauge.rules.FittedTire;
 import dawngauge.rules.LimitFinder;
@@ -124,6 +125,11 @@ final class Inspection {
   Limits limits(FittedTire tire, double topSpeed) {
     return new LimitFinder(options.reserve())
         .find(tire, burdens.heaviest(tire.position()), topSpeed);
+  }
+
+  /** Dual mates further apart than this are set alike. */
+  GaugePressure dualsApart() {
+    return options.dualsApart();
   }
 
   /** Chance of too little pressure for the load that is still allowed. */

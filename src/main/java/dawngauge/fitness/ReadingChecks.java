@@ -4,7 +4,6 @@ import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Ratio;
-import dawngauge.rules.Carrying;
 import dawngauge.rules.FittedTire;
 import dawngauge.rules.GaugeErrors;
 import dawngauge.rules.Limits;
@@ -118,7 +117,7 @@ final class ReadingChecks {
     RanLow ranLow = RanLow.of(pressure.pascals(), errors.sigma(), reference);
     double under = 0;
     for (Limits each : limits) {
-      under = Math.max(under, tooLittle(each, pressure.pascals(), errors));
+      under = Math.max(under, each.tooLittle(pressure.pascals(), errors));
     }
     if (ranLow != RanLow.NO) {
       boolean likely = ranLow == RanLow.LIKELY;
@@ -147,15 +146,6 @@ final class ReadingChecks {
           Phrase.of("add air before it rolls, and find out why it is low"),
           Authority.regulation("49 CFR 393.75(i)(1)"));
     }
-  }
-
-  /** Chance that a pressure is too little for the load; 0 where it is as certified. */
-  private static double tooLittle(Limits limits, double pascals, GaugeErrors errors) {
-    Carrying carrying = limits.carrying();
-    boolean asCertified = pascals >= limits.certified() - errors.deadBand(limits.certified());
-    return carrying == null || asCertified || limits.overloaded()
-        ? 0
-        : carrying.underFloor(pascals, errors.sigma());
   }
 
   private @Nullable Gauge gauge(LogEvent.Reading reading) {

@@ -4,7 +4,6 @@ import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Speed;
-import dawngauge.quantity.Unit;
 import dawngauge.rules.FittedTire;
 import dawngauge.rules.Limits;
 import dawngauge.tire.SpeedSymbol;
@@ -24,12 +23,6 @@ final class SpeedChecks {
           Authority.Kind.PUBLISHED,
           "Tire and Rim Association rule for special trailer tires without a speed symbol, as"
               + " reproduced in the trade");
-
-  /** Up to here the rule for trailer tires asks for nothing. */
-  private static final Speed FREE = Speed.of(65, Unit.MILE_PER_HOUR);
-
-  /** The fastest that the rule for trailer tires allows at all. */
-  private static final Speed MOST = Speed.of(85, Unit.MILE_PER_HOUR);
 
   /** Meter per second; smaller differences are rounding of units. */
   private static final double ROUNDING = 0.01;
@@ -104,8 +97,11 @@ final class SpeedChecks {
               Phrase.of(
                   "special trailer tire without speed symbol, but {0} is driven at up to {1}{2}, above"
                       + " {3}: not for this speed",
-                  fastest.leg(), shown(fastest.top()), assumed(fastest), shown(MOST)),
-              Phrase.of("keep to {0} or less on every leg", shown(FREE)),
+                  fastest.leg(),
+                  shown(fastest.top()),
+                  assumed(fastest),
+                  shown(TrailerSpeedRule.MOST)),
+              Phrase.of("keep to {0} or less on every leg", shown(TrailerSpeedRule.FREE)),
               TRAILER_RULE);
     } else if (effect.extraPascals() > 0) {
       GaugePressure extra = new GaugePressure(effect.extraPascals());
@@ -127,8 +123,8 @@ final class SpeedChecks {
               fits
                   ? Phrase.of(
                       "set it to at least {0} cold, or keep to {1} or less",
-                      new GaugePressure(limits.aim()), shown(FREE))
-                  : Phrase.of("keep to {0} or less on every leg", shown(FREE)),
+                      new GaugePressure(limits.aim()), shown(TrailerSpeedRule.FREE))
+                  : Phrase.of("keep to {0} or less on every leg", shown(TrailerSpeedRule.FREE)),
               TRAILER_RULE);
     }
   }

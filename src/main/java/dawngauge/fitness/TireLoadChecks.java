@@ -103,9 +103,6 @@ final class TireLoadChecks {
     if (capacity == null) {
       return;
     }
-    double ceiling = limits.ceiling();
-    double most =
-        Double.isNaN(ceiling) ? capacity.mostKilograms() : capacity.likelyKilogramsAt(ceiling);
     findings
         .tire(wheel.position())
         .add(
@@ -113,7 +110,7 @@ final class TireLoadChecks {
             Severity.STOP,
             Phrase.of(
                 "carries {0} {1}, more than the {2} it may at any allowed pressure",
-                burden.likely(), burden.when(), new Mass(most)),
+                burden.likely(), burden.when(), new Mass(limits.mostKilograms(capacity))),
             lighten(inspection, wheel),
             MARKED_LOAD);
   }

@@ -20,7 +20,7 @@ public final class Readings {
   public static final double SUN_MIDDLE = 7.5;
 
   /** Its standard deviation. */
-  public static final double SUN_SIGMA = 15 / Math.sqrt(12);
+  public static final double SUN_SIGMA = 2 * SUN_MIDDLE / Math.sqrt(12);
 
   /** Standard deviation of an air temperature measured beside the tire, in kelvin; ours. */
   private static final double MEASURED_SIGMA = 1;

@@ -56,14 +56,11 @@ public record TireLoss(
   /** Over so many mornings the same part is split; ours. */
   private static final double MORNINGS = 4;
 
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
-
   private static final double DAY = 86400;
 
   /** The most it may lose a day, in 19 of 20 cases, in pascal. */
   public double fastPerDay() {
-    return (pascals + NINETY * sigma) / days;
+    return (pascals + Quantile.NINETY_WITHIN * sigma) / days;
   }
 
   /** Loss a day, in pascal. */

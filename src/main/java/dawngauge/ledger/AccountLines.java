@@ -6,6 +6,7 @@ import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.review.PressureAccount;
+import dawngauge.rules.Quantile;
 import dawngauge.trip.LogEvent;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -32,9 +33,6 @@ public record AccountLines(
     double end,
     List<String> notes,
     String unit) {
-
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
 
   /** Warmer than the air by this, in kelvin, a tire is warm; ours. */
   private static final double WARM = 2;
@@ -112,9 +110,11 @@ public record AccountLines(
     }
     notes.add(
         "The gauge alone makes up to "
-            + units.format(new GaugePressure(NINETY * account.gaugeSigma()), decimals)
+            + units.format(
+                new GaugePressure(Quantile.NINETY_WITHIN * account.gaugeSigma()), decimals)
             + " of it in 9 of 10 cases, gauge, air and warm-up together "
-            + units.format(new GaugePressure(NINETY * account.lostSigma()), decimals)
+            + units.format(
+                new GaugePressure(Quantile.NINETY_WITHIN * account.lostSigma()), decimals)
             + ".");
     return new AccountLines(
         words(account.first()), words(account.last()), start, parts, end, notes, unit.symbol());

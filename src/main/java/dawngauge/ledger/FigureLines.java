@@ -34,6 +34,12 @@ public final class FigureLines {
     if (figures.cold() == null) {
       out.line(Phrase.of("What it should have here is not known, so there is no figure to set."));
     }
+    if (figures.ranLow()) {
+      out.line(
+          Phrase.of(
+              "It was found run low: no figure counts unless a qualified technician has inspected"
+                  + " it inside since."));
+    }
     out.figure(figures.cold(), false);
     out.figure(figures.warm(), true);
     if (figures.warm() != null) {

@@ -4,14 +4,12 @@ import dawngauge.forecast.HeatFit;
 import dawngauge.forecast.TireLoss;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.rules.Quantile;
 import dawngauge.trip.Trip;
 import java.util.Locale;
 
 /** What the readings tell of single tires, in words. */
 public final class FoundLines {
-
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
 
   private FoundLines() {}
 
@@ -22,7 +20,7 @@ public final class FoundLines {
         + " goes down: it lost "
         + units.format(new GaugePressure(loss.pascals()), decimals)
         + " (± "
-        + units.format(new GaugePressure(NINETY * loss.sigma()), decimals)
+        + units.format(new GaugePressure(Quantile.NINETY_WITHIN * loss.sigma()), decimals)
         + ") between "
         + trip.route().stops().get(loss.from()).place()
         + " and "
@@ -44,7 +42,7 @@ public final class FoundLines {
             + " warms up by "
             + factor(fit.factor())
             + " (± "
-            + factor(NINETY * fit.sigma())
+            + factor(Quantile.NINETY_WITHIN * fit.sigma())
             + ") times the model, by "
             + (fit.readings() == 1 ? "one warm reading" : fit.readings() + " warm readings")
             + "; the trip has "

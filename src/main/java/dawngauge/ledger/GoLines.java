@@ -43,7 +43,8 @@ public final class GoLines {
       lines.add(
           "to be put right before leaving: "
               + others
-              + " more, see the check of the rig's fitness");
+              + (lines.isEmpty() ? "" : " more")
+              + ", see the check of the rig's fitness");
     }
     return lines;
   }

@@ -3,6 +3,7 @@ package dawngauge.ledger;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.rules.Quantile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,9 +12,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A reading against what was expected of it, in words. */
 public final class LiveLines {
-
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
 
   /** Off by more deviations than this, a reading is not explained by the weather. */
   private static final double UNEXPECTED = 2;
@@ -25,7 +23,7 @@ public final class LiveLines {
     if (check == null || check.first() || Double.isNaN(check.sigma())) {
       return "";
     }
-    double spread = NINETY * check.sigma();
+    double spread = Quantile.NINETY_WITHIN * check.sigma();
     return Wording.pressure(check.expected() - spread, units)
         + "–"
         + Wording.pressure(check.expected() + spread, units);

@@ -1,6 +1,7 @@
 package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
+import dawngauge.advice.Mark;
 import dawngauge.advice.Reminder;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.QuantityKind;
@@ -149,12 +150,15 @@ public record ReminderLine(
     } else {
       line.append(row.read() ? "read " : "expected ").append(row.arriveReads());
       line.append(row.arriveRange().isEmpty() ? "" : " (" + row.arriveRange() + ")");
-      if (row.set()) {
-        line.append(
-            row.setOnArrival().isEmpty()
-                ? ", set"
-                : ", add to " + row.setOnArrival() + " on arrival");
-        line.append(" (").append(row.checkReads()).append(" at ").append(leave);
+      if (row.set() && row.mark() == Mark.HOLD) {
+        line.append(", on hold, see below; once it may roll");
+      }
+      if (row.set() && row.setOnArrival().isEmpty()) {
+        line.append(", not on arrival: set to ").append(row.checkReads()).append(" at ");
+        line.append(leave).append(", ").append(row.setCold()).append(" cold");
+      } else if (row.set()) {
+        line.append(", add to ").append(row.setOnArrival()).append(" on arrival (");
+        line.append(row.checkReads()).append(" at ").append(leave);
         line.append(", ").append(row.setCold()).append(" cold)");
       }
     }

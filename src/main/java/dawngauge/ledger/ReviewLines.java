@@ -236,8 +236,9 @@ public record ReviewLines(
                 + floorBy(tire));
       }
       next.add(
-          "Look for the leak of "
-              + name(tire)
+          (fit.kind() == LossFit.Kind.ONCE
+                  ? "See whether " + name(tire) + " leaks"
+                  : "Look for the leak of " + name(tire))
               + ": valve core and stem first (soapy water), then bead, tread and wheel; gauge it cold"
               + " the next mornings.");
     }
@@ -265,7 +266,8 @@ public record ReviewLines(
                 + (setting.wasRead() ? "" : " (it was not read before)")
                 + ": "
                 + shown(cold)
-                + " missing at the next cold reading. It does not leak.");
+                + " missing at the next cold reading."
+                + (tire.lostAir() ? "" : " It does not leak."));
         next.add("Set " + name(tire) + " cold; never let air out of a warm tire.");
       }
     }

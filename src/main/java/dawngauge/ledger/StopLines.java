@@ -53,6 +53,8 @@ final class StopLines {
 
   private static final double WHOLE_PSI = GaugePressure.of(1, Unit.PSI).pascals();
 
+  private static final String CHANCE = "chance that a load needs more before the next stop: ";
+
   private final Trip trip;
   private final Advice advice;
   private final UnitSystem units;
@@ -105,6 +107,10 @@ final class StopLines {
     String whose = "";
     int unknown = 0;
     for (TireAdvice tire : tires) {
+      if (tire.aheadUnknown()) {
+        unknown++;
+        continue;
+      }
       LegLow low = tire.tire().low();
       double chance = -1;
       for (LoadChance here :
@@ -120,13 +126,15 @@ final class StopLines {
       }
     }
     String missing = unknown == 0 ? "" : "; not known for " + unknown;
-    return highest < 0
+    return tires.isEmpty()
         ? ""
-        : "chance that a load needs more before the next stop: "
-            + (highest < LEAST_CHANCE
-                ? "under 1 %"
-                : "at most " + units.format(new Ratio(highest)) + ", " + whose)
-            + missing;
+        : CHANCE
+            + (highest < 0
+                ? "not known"
+                : highest < LEAST_CHANCE
+                    ? "under 1 %"
+                    : "at most " + units.format(new Ratio(highest)) + ", " + whose)
+            + (highest < 0 ? "" : missing);
   }
 
   private boolean moreStops(Itinerary.Visit visit) {
@@ -344,10 +352,15 @@ final class StopLines {
         tasks.add(holdIfTaken(offer));
       }
     }
-    List<String> all =
-        tires.stream().map(tire -> trip.rig().shortForm(tire.tire().fitted().position())).toList();
+    List<String> all = names(tires);
     same.forEach((key, names) -> tasks.add(new StopLine.Task(key.mark, who(names, all), key.text)));
     return tasks;
+  }
+
+  private List<String> names(List<TireAdvice> tires) {
+    return tires.stream()
+        .map(tire -> trip.rig().shortForm(tire.tire().fitted().position()))
+        .toList();
   }
 
   /** "all tires", "all but t2r", or the tires themselves. */
@@ -378,7 +391,14 @@ final class StopLines {
     }
     for (OfferAdvice offer : stop.offers()) {
       if (offer.mark() == Mark.CLEAR) {
-        lines.add("offered " + offered(offer) + ": could be taken, no rating is passed");
+        List<TireAdvice> held =
+            stop.tires().stream().filter(tire -> tire.mark() == Mark.HOLD).toList();
+        lines.add(
+            "offered "
+                + offered(offer)
+                + (held.isEmpty()
+                    ? ": could be taken, no rating is passed"
+                    : ": not judged while " + String.join(" ", names(held)) + " must not roll"));
       }
     }
     return lines;

@@ -13,6 +13,7 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Quantity;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.rules.Quantile;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.WheelPosition;
 import java.time.Instant;
@@ -38,9 +39,6 @@ public record Trace(
 
   /** Known moments further apart than this, in seconds, have an unknown stretch between them. */
   private static final double LONGEST_PIECE = 601;
-
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
 
   /**
    * The tire at one time.
@@ -166,7 +164,7 @@ public record Trace(
   }
 
   private static Point point(Moment moment, UnitSystem units) {
-    double spread = NINETY * moment.readingSigma();
+    double spread = Quantile.NINETY_WITHIN * moment.readingSigma();
     return new Point(
         instant(moment.seconds()),
         pressure(moment.settled(), units),

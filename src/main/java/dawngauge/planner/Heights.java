@@ -7,9 +7,9 @@ import dawngauge.geo.TrackPoint;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Elevation;
+import dawngauge.quantity.Median;
 import dawngauge.quantity.Unit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -64,8 +64,8 @@ record Heights(TrackLine line, List<Problem> problems) {
     double lowest = heights.stream().mapToDouble(h -> h).min().orElseThrow();
     double highest = heights.stream().mapToDouble(h -> h).max().orElseThrow();
     boolean flat = off.length > 1 && highest - lowest < FLAT;
-    double common = median(off);
-    double doubt = Math.max(LEAST_DOUBT, COMMON_DOUBT * median(plain(doubts)));
+    double common = Median.of(off);
+    double doubt = Math.max(LEAST_DOUBT, COMMON_DOUBT * Median.of(plain(doubts)));
     if (Math.abs(common) <= (flat ? FLAT_OFF : doubt)) {
       return new Heights(line, List.of());
     }
@@ -80,7 +80,7 @@ record Heights(TrackLine line, List<Problem> problems) {
                 ProblemCode.GPX_HEIGHTS_LEFT_OUT,
                 line.name().isEmpty() ? line.kind().word() : line.name(),
                 what,
-                words(median(plain(grounds))))));
+                words(Median.of(plain(grounds))))));
   }
 
   private static String side(double off) {
@@ -95,13 +95,6 @@ record Heights(TrackLine line, List<Problem> problems) {
 
   private static double[] plain(List<Double> list) {
     return list.stream().mapToDouble(d -> d).toArray();
-  }
-
-  private static double median(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    int half = sorted.length / 2;
-    return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
   }
 
   private static TrackLine without(TrackLine line) {

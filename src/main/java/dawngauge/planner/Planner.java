@@ -277,7 +277,8 @@ public final class Planner {
   }
 
   private FitnessCheck.Options fitnessOptions() {
-    return new FitnessCheck.Options(settings.reserve().value(), settings.confidence().value());
+    return new FitnessCheck.Options(
+        settings.reserve().value(), settings.confidence().value(), settings.dualsApart());
   }
 
   /** A trip as its file has it. */

@@ -135,7 +135,7 @@ public final class CsvTable {
     for (String words : TireFigures.words(tire.tire()).values()) {
       cells.add(words == null ? "" : words);
     }
-    cells.add(String.valueOf(TireFigures.firm(tire.tire())));
+    cells.add(String.valueOf(TireFigures.firm(tire)));
     Map<String, @Nullable Quantity> figures = TireFigures.of(tire);
     for (String figure : FIGURES) {
       Quantity quantity = figures.get(figure);

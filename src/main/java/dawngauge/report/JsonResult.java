@@ -167,7 +167,7 @@ public final class JsonResult {
     node.put("mark", advised.mark().word());
     node.put("byEstimate", advised.tire().limits().estimated());
     TireFigures.words(advised.tire()).forEach(node::put);
-    node.put("firm", TireFigures.firm(advised.tire()));
+    node.put("firm", TireFigures.firm(advised));
     TireFigures.of(advised).forEach((name, quantity) -> put(node, name, quantity));
     reasons(node, advised.reasons());
     return node;

@@ -49,13 +49,17 @@ final class TireFigures {
     double load = at.limits().load().kilograms();
     figures.put("load", Double.isNaN(load) ? null : new Mass(load));
     figures.put("margin", ratio(at.worstMargin()));
-    figures.put("chanceUnderFloor", ratio(chance(at, LoadChance::underFloor)));
-    figures.put("chanceNotShown", ratio(chance(at, LoadChance::notShown)));
+    figures.put("chanceUnderFloor", ratio(chance(advice, LoadChance::underFloor)));
+    figures.put("chanceNotShown", ratio(chance(advice, LoadChance::notShown)));
     return figures;
   }
 
-  /** The larger of a chance when leaving and on the leg ahead; NaN if neither is known. */
-  private static double chance(TireAtStop at, ToDoubleFunction<LoadChance> which) {
+  /** The larger of a chance when leaving and on the leg ahead; NaN if the leg is not known. */
+  private static double chance(TireAdvice advice, ToDoubleFunction<LoadChance> which) {
+    if (advice.aheadUnknown()) {
+      return Double.NaN;
+    }
+    TireAtStop at = advice.tire();
     double here = which.applyAsDouble(at.leavingChance());
     double ahead = at.low() == null ? Double.NaN : which.applyAsDouble(at.low().chance());
     return Double.isNaN(here) ? ahead : Double.isNaN(ahead) ? here : Math.max(here, ahead);
@@ -71,8 +75,11 @@ final class TireFigures {
   }
 
   /** Whether both chances say the same: rows or a scale would not change it. */
-  static boolean firm(TireAtStop at) {
-    return at.leavingChance().firm() && (at.low() == null || at.low().chance().firm());
+  static boolean firm(TireAdvice advice) {
+    TireAtStop at = advice.tire();
+    return !advice.aheadUnknown()
+        && at.leavingChance().firm()
+        && (at.low() == null || at.low().chance().firm());
   }
 
   private static @Nullable Quantity pressure(double pascals) {

@@ -1,6 +1,7 @@
 package dawngauge.review;
 
 import dawngauge.quantity.Median;
+import dawngauge.rules.Quantile;
 import java.util.Arrays;
 
 /**
@@ -23,9 +24,6 @@ record RobustLine(double start, double slope, double sigma) {
   private static final int RANKS_FROM = 8;
   private static final int MOST_ROUNDS = 500;
   private static final double CLOSE = 1e-13;
-
-  /** Two-sided 90 %. */
-  private static final double NINETY = 1.6449;
 
   /**
    * The line.
@@ -73,7 +71,7 @@ record RobustLine(double start, double slope, double sigma) {
       rests[i] = values[i] - slope * days[i];
     }
     int rank = rank(days.length);
-    double wide = (slopes[slopes.length - rank] - slopes[rank - 1]) / 2 / NINETY;
+    double wide = (slopes[slopes.length - rank] - slopes[rank - 1]) / 2 / Quantile.NINETY_WITHIN;
     double known = weighted(days, values, ones(days.length), each, 1).sigma;
     return new RobustLine(Median.of(rests), slope, Math.max(wide, known));
   }

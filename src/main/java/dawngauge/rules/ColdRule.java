@@ -88,15 +88,19 @@ public final class ColdRule {
     return Optional.ofNullable(last);
   }
 
+  /** Whether the rig rolled less than three hours before a time, by what was noted. */
+  public boolean justRolled(Instant time) {
+    return lastRolled(time)
+        .filter(rolled -> Duration.between(rolled, time).compareTo(ReadingState.COLD_AFTER) < 0)
+        .isPresent();
+  }
+
   /** Whether a reading that calls itself cold is warm by what was noted. */
   public boolean wronglyCold(LogEvent.Reading reading) {
     boolean saysCold =
         reading.state() == ReadingState.COLD || reading.state() == ReadingState.COLD_IN_SUN;
     Instant time = reading.time().instant();
-    return saysCold
-        && lastRolled(time)
-            .filter(rolled -> Duration.between(rolled, time).compareTo(ReadingState.COLD_AFTER) < 0)
-            .isPresent();
+    return saysCold && justRolled(time);
   }
 
   /** How the tire was at a reading. */

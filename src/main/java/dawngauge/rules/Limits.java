@@ -56,6 +56,28 @@ public record Limits(
     return carrying != null && carrying.underFloor(top, 0) > 0.5;
   }
 
+  /** The most that a tire likely carries at any allowed pressure, in kilogram. */
+  public double mostKilograms(Capacity capacity) {
+    return Double.isNaN(ceiling) ? capacity.mostKilograms() : capacity.likelyKilogramsAt(ceiling);
+  }
+
+  /** Whether a cold gauge pressure in pascal is the label's, under it by no more than the band. */
+  private boolean asCertified(double pascals, GaugeErrors errors) {
+    return pascals >= certified - errors.deadBand(certified);
+  }
+
+  /**
+   * Chance that a tire has too little for its load by a cold reading alone, 0 to 1: 0 where it is
+   * as certified, where no air is a cure, and where load or capacity are not known.
+   *
+   * @param pascals what the gauge showed
+   */
+  public double tooLittle(double pascals, GaugeErrors errors) {
+    return carrying == null || asCertified(pascals, errors) || overloaded()
+        ? 0
+        : carrying.underFloor(pascals, errors.sigma());
+  }
+
   /** The same for a tire that carries more or less than an even part, beside a dual mate. */
   public Limits sharing(double part) {
     if (part == 1) {

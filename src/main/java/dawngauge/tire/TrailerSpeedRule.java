@@ -25,7 +25,16 @@ public final class TrailerSpeedRule {
   /** Forgives the rounding of unit conversions, in miles per hour. */
   private static final double ROUNDING = 1e-6;
 
-  private static final double TEN_PSI = GaugePressure.of(10, Unit.PSI).pascals();
+  /** Up to here the rule asks for nothing. */
+  public static final Speed FREE = Speed.of(65, Unit.MILE_PER_HOUR);
+
+  /** The fastest that the rule allows at all. */
+  public static final Speed MOST = Speed.of(85, Unit.MILE_PER_HOUR);
+
+  /** Cold pressure that is added above the speed that is free. */
+  public static final GaugePressure EXTRA = GaugePressure.of(10, Unit.PSI);
+
+  private static final Speed EXTRA_ONLY = Speed.of(75, Unit.MILE_PER_HOUR);
 
   private TrailerSpeedRule() {}
 
@@ -35,15 +44,15 @@ public final class TrailerSpeedRule {
    * belongs to the faster one.
    */
   public static Effect at(Speed top) {
-    if (upTo(65, top)) {
+    if (upTo(FREE, top)) {
       return new Effect(0, 1, true);
-    } else if (upTo(75, top)) {
-      return new Effect(TEN_PSI, 1, true);
+    } else if (upTo(EXTRA_ONLY, top)) {
+      return new Effect(EXTRA.pascals(), 1, true);
     }
-    return new Effect(TEN_PSI, 0.9, upTo(85, top));
+    return new Effect(EXTRA.pascals(), 0.9, upTo(MOST, top));
   }
 
-  private static boolean upTo(double milesPerHour, Speed top) {
-    return top.in(Unit.MILE_PER_HOUR) <= milesPerHour + ROUNDING;
+  private static boolean upTo(Speed most, Speed top) {
+    return top.in(Unit.MILE_PER_HOUR) <= most.in(Unit.MILE_PER_HOUR) + ROUNDING;
   }
 }

@@ -119,6 +119,19 @@ class AdjustmentPlanTest {
     }
   }
 
+  /** A compressor that reaches 50 psi is no reason to let 80 psi out to 50. */
+  @Test
+  void aHoseThatDoesNotReachLetsNothingOut() {
+    Adjustment plan =
+        Scenario.from("Home", "60 °F")
+            .compressor("50 psi")
+            .allRead("80 psi")
+            .to("Night", 14, "30 °F")
+            .to("End", 0, "60 °F")
+            .adjust();
+    assertThat(plan.eachMorning()).isEqualTo(plan.never());
+  }
+
   /** The commonest trailer: the label says what the sidewall allows at the most. */
   @Test
   void labelEqualToTheLimitNeedsNoStopBecauseADayIsWarmOrANightIsCold() {

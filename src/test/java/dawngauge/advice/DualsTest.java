@@ -37,6 +37,21 @@ class DualsTest {
     assertThat(Seen.at(advice, 0, WheelSlot.RIGHT_INNER).mark()).isEqualTo(Mark.CLEAR);
   }
 
+  /** Read cold in the evening, parked over three hours, at the one stop with a hose. */
+  @Test
+  void lowerMateIsRaisedWhereverItWasReadCold() {
+    Advice advice =
+        pair("65 psi", "65 psi")
+            .to("Camp", 6, "60 °F")
+            .air()
+            .read(OUTER, 5, "72 psi", ReadingState.COLD)
+            .read(INNER, 5, "61 psi", ReadingState.COLD)
+            .to("End", 0, "60 °F")
+            .advise();
+    assertThat(Seen.at(advice, 1, INNER).figure()).isEqualTo(65);
+    assertThat(Seen.at(advice, 1, INNER).texts()).contains("more than 5 psi under its dual mate");
+  }
+
   @Test
   void withoutAirTheLowerMateIsSeenToLater() {
     Advice advice =

@@ -136,4 +136,12 @@ class FigureNowTest {
     assertThat(now.ranLow(GaugePressure.of(64, Unit.PSI), ReadingState.WARM))
         .isEqualTo(RanLow.LIKELY);
   }
+
+  @Test
+  void aTireThatWasFoundRunLowSaysSoBesideItsFigures() {
+    Scenario low = Scenario.from("Home", "60 °F").allRead("60 psi").to("Fuel", 1, "60 °F").air();
+    assertThat(at(low.to("End", 0, "60 °F"), 0).ranLow()).isTrue();
+    assertThat(at(low, 1).ranLow()).isTrue();
+    assertThat(at(colderDawn("80 psi"), 1).ranLow()).isFalse();
+  }
 }

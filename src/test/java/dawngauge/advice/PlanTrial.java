@@ -10,6 +10,7 @@ import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
+import dawngauge.rules.GaugeErrors;
 import dawngauge.rules.RanLow;
 import dawngauge.rules.SettingBand;
 import dawngauge.trip.Air;
@@ -68,7 +69,7 @@ final class PlanTrial {
     }
     double figure = setting.set().figure().pascals();
     double step = step(check);
-    double highest = highest(at, check);
+    double highest = highest(at, check, !at.cold());
     assertThat(setting.set().settled().pascals() > highest + ROUNDING).isFalse();
     Air air = Lookahead.airAt(forecaster, visit);
     if (figure > SetFigure.now(check)) {
@@ -82,12 +83,15 @@ final class PlanTrial {
     }
   }
 
-  /** Highest pressure at which a tire set there may settle. */
-  private static double highest(TireAtStop at, Moment check) {
-    double step = check.origin().errors().step();
-    SetFigure.Bounds bounds =
-        new SetFigure.Bounds(0, at.limits().ceiling(), Double.POSITIVE_INFINITY, step);
-    return SetFigure.highestSettled(check, !at.cold(), bounds);
+  /**
+   * Highest pressure at which a tire set there may settle: cold half a step over the limit; warm
+   * what the gauge cannot tell over it, less what its warmth may be short of in nine of ten cases.
+   */
+  static double highest(TireAtStop at, Moment check, boolean warm) {
+    double ceiling = at.limits().ceiling();
+    GaugeErrors errors = check.origin().errors();
+    double unsure = 1.2816 * Math.max(0, check.warmSigma());
+    return ceiling + (warm ? Math.max(0, errors.deadBand(ceiling) - unsure) : errors.step() / 2);
   }
 
   private Track planned(WheelPosition position) {
@@ -194,7 +198,8 @@ final class PlanTrial {
               ? air != null && known && figure <= Lookahead.reach(air)
               : at.cold() && start && settled >= aim - step / 2;
       double ceiling = at.limits().ceiling();
-      double highest = (Double.isNaN(ceiling) ? aim + step / 2 : highest(at, check)) + ROUNDING;
+      double highest =
+          (Double.isNaN(ceiling) ? aim + step / 2 : highest(at, check, !at.cold())) + ROUNDING;
       boolean over = settled > highest || (at.cold() && figure > ceiling + ROUNDING);
       if (may && !over && settled >= aim - step) {
         figures.add(figure);

@@ -118,6 +118,29 @@ class RanLowTest {
     assertThat(Seen.at(advice, 0).mark()).isEqualTo(Mark.HOLD);
     // Beside "do not just add air and go" no plain figure to add may stand.
     assertThat(Seen.at(advice, 0).texts(Mark.ADJUST))
-        .startsWith("only once it is found sound, or for the spare: add to 80 psi cold");
+        .startsWith("only once it is found sound: add to 80 psi cold");
+  }
+
+  /** Found at Home, it stays so at the next hose and where there is none: only a look clears it. */
+  @Test
+  void whatWasFoundRunLowIsNotJustAiredFurtherOn() {
+    Advice advice =
+        Scenario.from("Home", "70 °F")
+            .allRead("63 psi")
+            .to("Rest", 0.5, "70 °F")
+            .to("Fuel", 0.5, "70 °F")
+            .air()
+            .to("End", 0, "70 °F")
+            .advise();
+    assertThat(Seen.at(advice, 1).texts(Mark.RECHECK)).contains("it was found run low at Home");
+    assertThat(Seen.at(advice, 1).texts(Mark.HOLD))
+        .contains("do not roll until found sound inside by a qualified technician and aired")
+        .doesNotContain("until aired");
+    assertThat(Seen.at(advice, 2).texts(Mark.ADJUST))
+        .startsWith("only once it is found sound: add to");
+    // A tire that is only low is told plainly.
+    Advice low =
+        Scenario.from("Home", "70 °F").allRead("70 psi").air().to("End", 0, "70 °F").advise();
+    assertThat(Seen.at(low, 0).texts(Mark.ADJUST)).startsWith("add to 80 psi cold");
   }
 }

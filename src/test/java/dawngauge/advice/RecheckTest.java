@@ -83,8 +83,8 @@ class RecheckTest {
   @Test
   void chanceUnderWhatIsAllowedIsNoWordOfLoad() {
     // 2,933 lb likely need 80·(2933/3520)^(1/0.585) = 58.6 psi; 75 psi at 60 °F are
-    // 89.696·(483.67/519.67) − 14.696 = 68.8 psi at 24 °F. 10 psi are more than five σ; by the
-    // straight line they need 66.7: 2.1 psi are 1.3 σ, so that is shown too, just.
+    // 89.696·(489.67/519.67) − 14.696 = 69.8 psi at 30 °F. 11 psi are more than five σ; by the
+    // straight line they need 66.7: 3.2 psi are about 1.8 σ, so that is shown too.
     Advice advice =
         Scenario.from("Home", "60 °F")
             .weighing("5866 lb")

@@ -91,12 +91,13 @@ class ClimateNormalsTest {
    */
   @Test
   void publishedNormalsAreMetAndTheFormulaWouldNotMeetThem() {
-    double[] most = {1.4, 0.9, 1.7, 0.9};
+    double[] byTable = {0.9, 0.5, 1.2, 0.6};
+    double[] byFormula = {3.2, 1.9, 3.3, 2.2};
     double[] table = errors((place, meters) -> ClimateNormals.of(place, meters).orElseThrow());
     double[] formula = errors(ClimateNormalsTest::formula);
-    for (int i = 0; i < most.length; i++) {
-      assertThat(table[i]).isLessThan(most[i]);
-      assertThat(formula[i]).isGreaterThan(most[i]);
+    for (int i = 0; i < byTable.length; i++) {
+      assertThat(table[i]).isCloseTo(byTable[i], within(0.06));
+      assertThat(formula[i]).isCloseTo(byFormula[i], within(0.06));
     }
   }
 

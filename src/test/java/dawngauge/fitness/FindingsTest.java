@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dawngauge.explain.Authority;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
@@ -200,7 +202,7 @@ class FindingsTest {
   @ParameterizedTest
   @ValueSource(doubles = {-0.01, 1.01, Double.NaN})
   void reserveIsAPart(double reserve) {
-    assertThatThrownBy(() -> new FitnessCheck.Options(reserve, 0.9))
+    assertThatThrownBy(() -> new FitnessCheck.Options(reserve, 0.9, GaugePressure.of(5, Unit.PSI)))
         .isInstanceOf(IllegalArgumentException.class);
   }
 }

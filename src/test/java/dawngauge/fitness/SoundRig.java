@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Unit;
 import dawngauge.trip.Trip;
 import dawngauge.tripfile.TripFile;
 import java.io.IOException;
@@ -33,7 +35,7 @@ final class SoundRig {
 
   /** What the check says of a trip, with a reserve of 10 %. */
   static List<Defect> check(Trip trip) {
-    return FitnessCheck.of(trip, new FitnessCheck.Options(0.1, 0.9));
+    return FitnessCheck.of(trip, new FitnessCheck.Options(0.1, 0.9, GaugePressure.of(5, Unit.PSI)));
   }
 
   private static JsonNode read() {

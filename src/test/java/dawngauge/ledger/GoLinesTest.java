@@ -44,6 +44,12 @@ class GoLinesTest {
   }
 
   @Test
+  void whereNothingIsNamedThereIsNoMore() {
+    assertThat(GoLines.of(LIST.subList(2, 4), UnitSystem.US))
+        .containsExactly("to be put right before leaving: 2, see the check of the rig's fitness");
+  }
+
+  @Test
   void aRigThatMayGoHasNoLine() {
     assertThat(GoLines.of(LIST.subList(4, 5), UnitSystem.US)).isEmpty();
   }

@@ -29,7 +29,11 @@ final class OneTire {
       double fineSigma) {}
 
   /** The tire at a stop and on the leg ahead; null where nothing is known. */
-  record AtStop(@Nullable Moment arrival, @Nullable Moment leaving, @Nullable Moment low) {}
+  record AtStop(
+      @Nullable Moment arrival,
+      @Nullable Moment leaving,
+      @Nullable Moment low,
+      boolean aheadKnown) {}
 
   /** Index 0: the last reading or setting. */
   private record Origin(
@@ -77,17 +81,19 @@ final class OneTire {
       }
       Moment leaving = judgedAt(node);
       Moment low = leaving;
+      boolean aheadKnown = i == set.length - 1 || !samples.bridged[node];
       if (i < set.length - 1) {
         Weights.Load load = weights.carried(i, position);
         double rise = rise(load.mean(), times.speed[i]);
         while (samples.seconds[node] < times.arrive[i + 1]) {
           goOver(node, rise, load.spread());
           node++;
+          aheadKnown &= !samples.bridged[node];
           Moment here = judgedAt(node);
           low = here != null && (low == null || here.judged < low.judged) ? here : low;
         }
       }
-      stops.add(new AtStop(arrival, leaving, i < set.length - 1 ? low : null));
+      stops.add(new AtStop(arrival, leaving, i < set.length - 1 ? low : null, aheadKnown));
     }
   }
 

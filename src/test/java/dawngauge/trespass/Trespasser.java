@@ -19,6 +19,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import javax.swing.JLabel;
 import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.util.FastMath;
 import org.jspecify.annotations.Nullable;
 import org.shredzone.commons.suncalc.SunTimes;
 import picocli.CommandLine;
@@ -74,6 +75,12 @@ final class Trespasser {
   }
 
   static final class Statistics {
+    double sine() {
+      return FastMath.sin(0);
+    }
+  }
+
+  static final class Chances {
     double chance() {
       return new NormalDistribution().cumulativeProbability(0);
     }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.UserDesk;
 import dawngauge.settings.UserState;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
@@ -38,6 +40,13 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class DialogColorsWindowTest extends WindowTest {
 
+  @Retention(RetentionPolicy.RUNTIME)
+  @ParameterizedTest
+  @EnumSource(
+      value = UserState.Theme.class,
+      names = {"LIGHT", "DARK"})
+  private @interface InBothThemes {}
+
   private static final double TEXT = 4.5;
 
   /** Held here, as the logging library forgets a logger that nobody holds. */
@@ -70,10 +79,7 @@ class DialogColorsWindowTest extends WindowTest {
     assertThat(warned).as("warnings about style sheets").isEmpty();
   }
 
-  @ParameterizedTest
-  @EnumSource(
-      value = UserState.Theme.class,
-      names = {"LIGHT", "DARK"})
+  @InBothThemes
   void questions(UserState.Theme theme) {
     OpenWindow open = open(theme);
     DialogAsker asker = new DialogAsker(open.stage);
@@ -89,10 +95,7 @@ class DialogColorsWindowTest extends WindowTest {
         "I agree");
   }
 
-  @ParameterizedTest
-  @EnumSource(
-      value = UserState.Theme.class,
-      names = {"LIGHT", "DARK"})
+  @InBothThemes
   void aboutAndHelp(UserState.Theme theme) {
     OpenWindow open = open(theme);
     open.run(open.window::help);
@@ -103,10 +106,7 @@ class DialogColorsWindowTest extends WindowTest {
     asked(open, () -> help.getItems().get(1).fire(), "About Dawngauge");
   }
 
-  @ParameterizedTest
-  @EnumSource(
-      value = UserState.Theme.class,
-      names = {"LIGHT", "DARK"})
+  @InBothThemes
   void menusOfTheBarAndOfAField(UserState.Theme theme) {
     OpenWindow open = open(theme);
     for (Menu menu : menus(open)) {
@@ -121,10 +121,7 @@ class DialogColorsWindowTest extends WindowTest {
     open.run(own::hide);
   }
 
-  @ParameterizedTest
-  @EnumSource(
-      value = UserState.Theme.class,
-      names = {"LIGHT", "DARK"})
+  @InBothThemes
   void listsOfChoices(UserState.Theme theme) {
     OpenWindow open = open(theme);
     ComboBox<?> traced = open.nodes(ComboBox.class, known -> !known.isDisabled()).get(0);
@@ -145,10 +142,7 @@ class DialogColorsWindowTest extends WindowTest {
     open.run(copy::hide);
   }
 
-  @ParameterizedTest
-  @EnumSource(
-      value = UserState.Theme.class,
-      names = {"LIGHT", "DARK"})
+  @InBothThemes
   void placesOfferedAndTips(UserState.Theme theme) {
     OpenWindow open = open(theme);
     open.write("Place", "Gunnison");
@@ -156,7 +150,9 @@ class DialogColorsWindowTest extends WindowTest {
     read(open, popped(open), "Down and Enter take a place");
     open.keys(KeyCode.ESCAPE);
     open.until("the list is closed", () -> others(open).isEmpty());
-    for (Control tipped : open.nodes(Control.class, DialogColorsWindowTest::isTipped)) {
+    List<Control> all = open.nodes(Control.class, DialogColorsWindowTest::isTipped);
+    assertThat(all).isNotEmpty();
+    for (Control tipped : all) {
       Tooltip tip = tipped.getTooltip();
       open.run(() -> tip.show(tipped, 300, 300));
       read(open, popped(open), tip.getText().strip());

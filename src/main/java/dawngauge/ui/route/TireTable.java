@@ -10,6 +10,7 @@ import dawngauge.forecast.TireAtStop;
 import dawngauge.ledger.Wording;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.rules.Quantile;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.MarkShape;
@@ -35,7 +36,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class TireTable extends VBox {
 
-  private static final double NINETY = 1.6449;
   private static final int SETTLED = 3;
 
   /** What there is room for. */
@@ -230,7 +230,7 @@ final class TireTable extends VBox {
     if (!withRange) {
       return Wording.pressure(moment.reading(), units);
     }
-    double spread = NINETY * moment.readingSigma();
+    double spread = Quantile.NINETY_WITHIN * moment.readingSigma();
     return Wording.pressure(moment.reading(), units) + " ±" + Wording.pressure(spread, units);
   }
 
