@@ -60,7 +60,7 @@ public final class Adviser {
         }
       }
       tires = HotTires.told(tires);
-      List<Phrase> habits = routine.at(stop.visit().index(), tires);
+      List<Habit> habits = routine.at(stop.visit().index(), tires);
       stops.add(
           new StopAdvice(
               stop, tires, habits, offers(stop, judgement), LegCautions.of(stop, tires)));
@@ -203,10 +203,18 @@ public final class Adviser {
           next++;
         }
         int hose = new Lookahead(forecaster).nextWithAir(low.visit(), track.stops());
+        boolean sets = next < byStop.size();
+        boolean gauges = !sets && hose < byStop.size() - 1;
+        Phrase todo =
+            sets
+                ? Phrase.of("low; set it at {0}", place(forecaster, next))
+                : gauges
+                    ? Phrase.of("low; gauge it at {0}, the next hose", place(forecaster, hose))
+                    : Phrase.of("low; no hose ahead: add a stop or carry a compressor");
         Phrase then =
-            next < byStop.size()
+            sets
                 ? Phrase.of("set it at {0}", place(forecaster, next))
-                : hose < byStop.size() - 1
+                : gauges
                     ? Phrase.of(
                         "gauge it at {0}, the next hose, where warmer air should have raised it",
                         place(forecaster, hose))
@@ -215,7 +223,8 @@ public final class Adviser {
                             + " compressor");
         List<TireAdvice> tires = byStop.get(low.visit());
         Reason reason =
-            new Reason(Mark.RECHECK, Phrase.of("{0}; {1}, {2}", low.why(), low.none(), then), 3);
+            new Reason(
+                Mark.RECHECK, todo, Phrase.of("{0}; {1}, {2}", low.why(), low.none(), then), 3);
         tires.set(index, tires.get(index).with(reason));
       }
     }

@@ -82,6 +82,7 @@ final class HoldRules {
       if (damages.contains(damage)) {
         reasons.add(
             ofTheRig(
+                Phrase.of("do not run it: {0}", damage.word()),
                 Phrase.of(
                     "{0}: not to be run (49 CFR 393.75(a)){1}",
                     damage.word(), spare(at) ? "; fit the spare" : ""),
@@ -96,6 +97,7 @@ final class HoldRules {
     if (tread.value().meters() < least.meters() - 1e-9) {
       reasons.add(
           ofTheRig(
+              Phrase.of("do not run it: tread {0}", tread.value()),
               Phrase.of(
                   "tread {0}, the least allowed here is {1} (49 CFR 393.75(b), (c)){2}",
                   tread.value(), least, spare(at) ? ": fit the spare" : ""),
@@ -111,6 +113,7 @@ final class HoldRules {
     if (gawr != null && axle.kilograms() > gawr.value().kilograms() + SpareFit.ROUNDING) {
       reasons.add(
           ofTheRig(
+              Phrase.of("over its GAWR: lighten {0}", words),
               Phrase.of(
                   "{0} carries {1}, over its GAWR of {2}: lighten it",
                   words, new Mass(axle.kilograms()), gawr.value()),
@@ -122,6 +125,7 @@ final class HoldRules {
       reasons.add(
           ofItsLoad(
               at,
+              Phrase.of("over the rating of its wheel: {0}", lighten(at, words)),
               Phrase.of(
                   "its wheel carries {0}, over its rating of {1}: {2}",
                   new Mass(load), wheel.value(), lighten(at, words))));
@@ -131,6 +135,7 @@ final class HoldRules {
       reasons.add(
           ofItsLoad(
               at,
+              Phrase.of("air is no cure: {0}", lighten(at, words)),
               Phrase.of(
                   "it carries {0}, more than the {1} it may at any allowed pressure: air is no cure,"
                       + " {2}",
@@ -156,8 +161,8 @@ final class HoldRules {
   }
 
   /** The check of the rig knows even loads, not what the air in the tires makes of them. */
-  private static Reason ofItsLoad(TireAtStop at, Phrase text) {
-    return carriesForItsMate(at) ? hold(text, 1) : ofTheRig(text, 1);
+  private static Reason ofItsLoad(TireAtStop at, Phrase todo, Phrase text) {
+    return carriesForItsMate(at) ? hold(todo, text, 1) : ofTheRig(todo, text, 1);
   }
 
   /** Judges every leg until the rig stands again. */
@@ -169,6 +174,7 @@ final class HoldRules {
         var drive = forecaster.itinerary().drives().get(leg);
         reasons.add(
             ofTheRig(
+                Phrase.of("keep below {0}", fastest(at)),
                 Phrase.of(
                     "hold for this speed: {0} top speed ({1}) is above the {2} that this tire is made"
                         + " for: keep below it",
@@ -201,6 +207,7 @@ final class HoldRules {
     if (flat || DualMates.carriesAlone(settled(at), lowest(other))) {
       reasons.add(
           hold(
+              Phrase.of("do not roll until its dual mate is aired or replaced"),
               Phrase.of(
                   "its dual mate is flat or more than {0} under it, so this tire carries both"
                       + " loads: do not roll until the mate is aired or replaced; have both"
@@ -260,6 +267,7 @@ final class HoldRules {
     if (chance > 1 - forecaster.options().confidence()) {
       reasons.add(
           hold(
+              Phrase.of("do not roll until aired or lighter"),
               Phrase.of(
                   "{0}: {1} chance that its load needs more: do not roll until aired or lighter",
                   read, AirWords.chance(chance)),
@@ -274,6 +282,7 @@ final class HoldRules {
       reasons.add(
           new Reason(
               Mark.RECHECK,
+              Phrase.of("found run low: not run on unless inspected inside since"),
               Phrase.of(
                   "it was found run low at {0}: not to be run on unless a qualified technician has"
                       + " inspected it inside since",
@@ -336,6 +345,7 @@ final class HoldRules {
       reasons.add(
           new Reason(
               Mark.RECHECK,
+              Phrase.of("gauge it again, with another gauge, before it rolls"),
               Phrase.of(
                   "{0}: may be {1}: gauge it again, with another gauge, before it rolls",
                   read, line),
@@ -343,6 +353,7 @@ final class HoldRules {
     } else if (rolled) {
       reasons.add(
           hold(
+              Phrase.of("ran low: do not add air, have it inspected inside"),
               Phrase.of(
                   "{0}: {1}, and it may have rolled so: do not just add air and go; {2}deflate it"
                       + " before the wheel comes off, have it inspected inside by a qualified"
@@ -353,6 +364,7 @@ final class HoldRules {
       reasons.add(
           new Reason(
               Mark.RECHECK,
+              Phrase.of("low by the cold: set it before it rolls"),
               Phrase.of(
                   "{0}: {1}, but it stood and colder air explains it: set it before it rolls, watch"
                       + " it at the next stop",
@@ -361,6 +373,7 @@ final class HoldRules {
     } else {
       reasons.add(
           hold(
+              Phrase.of("it leaks: mend the leak before it rolls"),
               Phrase.of(
                   "{0}: {1}; it stood, and the weather does not explain it: it leaks; find and mend"
                       + " the leak before it rolls{2}",
@@ -376,11 +389,11 @@ final class HoldRules {
         .isPresent();
   }
 
-  private static Reason ofTheRig(Phrase text, int rank) {
-    return new Reason(Mark.HOLD, text, rank, true);
+  private static Reason ofTheRig(Phrase todo, Phrase text, int rank) {
+    return new Reason(Mark.HOLD, todo, text, rank, true);
   }
 
-  private static Reason hold(Phrase text, int rank) {
-    return new Reason(Mark.HOLD, text, rank);
+  private static Reason hold(Phrase todo, Phrase text, int rank) {
+    return new Reason(Mark.HOLD, todo, text, rank);
   }
 }

@@ -65,6 +65,7 @@ final class HotTires {
         ? tire.with(
             new Reason(
                 Mark.RECHECK,
+                Phrase.of("hotter than its mates: feel tire, brake and bearing"),
                 Phrase.of(
                     "runs hotter than its mates, by about {0}: pressure, load, brake or bearing;"
                         + " look and feel with the back of the hand before going on",

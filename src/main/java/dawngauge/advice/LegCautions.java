@@ -31,9 +31,8 @@ final class LegCautions {
     if (slower) {
       cautions.add(
           Phrase.of(
-              "{0} or less on this leg: special trailer tires without a speed symbol would need"
-                  + " {3} more at the {1} top speed of {2}, above their limit (Tire and Rim"
-                  + " Association rule, as reproduced)",
+              "{0} or less on this leg: at {1} {2} trailer tires without a speed symbol need {3} more,"
+                  + " over their limit (Tire and Rim Association, as reproduced)",
               TrailerSpeedRule.FREE, how, new Speed(ahead.topMetersPerSecond()), MORE_FOR_SPEED));
     }
     return cautions;

@@ -45,11 +45,14 @@ final class LoadRules {
     Lookahead.Judged bad = lookahead.firstBad(ahead);
     boolean leaks = at.fitted().tire().lossPerDay() != null;
     if (bad != null && (bad.visit() == visit || leaks)) {
-      reasons.add(new Reason(Mark.HOLD, hold(at, bad, set, release(visit, stops)), 1));
+      String release = release(visit, stops);
+      Phrase todo = Phrase.of("do not roll until {0}", release);
+      reasons.add(new Reason(Mark.HOLD, todo, hold(at, bad, set, release), 1));
     } else if (bad != null && !over) {
       reasons.add(
           new Reason(
               Mark.RECHECK,
+              Phrase.of("find air before {0}", place(bad.visit())),
               Phrase.of(
                   "find air before {0}: {1}, {2}; no hose reaches it before: add a stop, carry a"
                       + " compressor or ask for a call-out",
@@ -58,7 +61,8 @@ final class LoadRules {
     } else if (bad == null) {
       Lookahead.Judged notShown = lookahead.firstNotShown(lookahead.judgedAt(visit, at));
       if (notShown != null) {
-        reasons.add(new Reason(Mark.RECHECK, notShown(at, notShown), 2));
+        Phrase todo = Phrase.of("not shown to carry its load: {0}", shownBy(at));
+        reasons.add(new Reason(Mark.RECHECK, todo, notShown(at, notShown), 2));
       }
     }
     return reasons;
@@ -70,12 +74,17 @@ final class LoadRules {
     if (at.limits().overloaded()) {
       for (Reason reason : HoldRules.overloadOnly(at)) {
         reasons.add(
-            new Reason(Mark.RECHECK, Phrase.of("before it rolls again: {0}", reason.text()), 1));
+            new Reason(
+                Mark.RECHECK,
+                Phrase.of("before it rolls again: {0}", reason.todo()),
+                Phrase.of("before it rolls again: {0}", reason.text()),
+                1));
       }
     } else if (here != null) {
       reasons.add(
           new Reason(
               Mark.RECHECK,
+              Phrase.of("see to its air before it rolls again"),
               Phrase.of("before it rolls again see to its air: {0}", words.state(here)),
               1));
     }
@@ -114,15 +123,18 @@ final class LoadRules {
   }
 
   private Phrase notShown(TireAtStop at, Lookahead.Judged judged) {
+    return Phrase.of(
+        "at {0} {1} it cannot be shown to carry its load: {2}",
+        Shown.pressure(judged.moment().judged()), words.where(judged), shownBy(at));
+  }
+
+  /** What would show that a tire carries its load. */
+  private static String shownBy(TireAtStop at) {
     boolean rows = at.fitted().capacity() != null && at.fitted().capacity().fromRows();
     boolean wheel = at.limits().load().axle().basis() == Loads.Basis.WHEEL;
-    return Phrase.of(
-        "at {0} {1} it cannot be shown to carry its load: {2}{3}{4}",
-        Shown.pressure(judged.moment().judged()),
-        words.where(judged),
-        rows ? "" : "type the maker's load rows",
-        rows || wheel ? "" : ", or ",
-        wheel ? (rows ? "lighten it or add air" : "") : "weigh it by wheel");
+    String typed = rows ? "" : "type the maker's load rows";
+    String weighed = wheel ? (rows ? "lighten it or add air" : "") : "weigh it by wheel";
+    return typed + (rows || wheel ? "" : ", or ") + weighed;
   }
 
   private String place(int visit) {

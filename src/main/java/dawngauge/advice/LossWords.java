@@ -41,7 +41,7 @@ final class LossWords {
     Phrase find =
         Phrase.of("look at valve core and stem, bead, tread and wheel; gauge it at every stop");
     if (known == null) {
-      return new Reason(Mark.RECHECK, Phrase.of("{0}: {1}", lost, find), 0);
+      return new Reason(Mark.RECHECK, todo(), Phrase.of("{0}: {1}", lost, find), 0);
     }
     Lookahead lookahead = new Lookahead(forecaster);
     int air = lookahead.nextWithAir(loss.to(), stops);
@@ -54,6 +54,7 @@ final class LossWords {
         boolean lasts = visit == air && !onTheWay;
         return new Reason(
             lasts ? Mark.RECHECK : Mark.HOLD,
+            lasts ? todo() : Phrase.of("do not roll before its leak is mended"),
             Phrase.of(
                 lasts
                     ? "{0}; as early as {1} it may have too little for its load, air is to be had"
@@ -69,7 +70,14 @@ final class LossWords {
       }
     }
     return new Reason(
-        Mark.RECHECK, Phrase.of("{0}; at that rate it lasts to the next air: {1}", lost, find), 0);
+        Mark.RECHECK,
+        todo(),
+        Phrase.of("{0}; at that rate it lasts to the next air: {1}", lost, find),
+        0);
+  }
+
+  private static Phrase todo() {
+    return Phrase.of("find its leak");
   }
 
   /** The same on the leg that leaves a stop. */

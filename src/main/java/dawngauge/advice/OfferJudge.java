@@ -71,7 +71,7 @@ final class OfferJudge {
     List<Reason> named = new ArrayList<>(all);
     Phrase text =
         Phrase.of("{0}; above {1} already {2}", all.get(0).text(), most, first.get(0).text());
-    named.set(0, new Reason(Mark.HOLD, text, all.get(0).rank(), true));
+    named.set(0, new Reason(Mark.HOLD, all.get(0).todo(), text, all.get(0).rank(), true));
     return named;
   }
 

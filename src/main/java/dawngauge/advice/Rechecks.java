@@ -60,6 +60,7 @@ final class Rechecks {
       reasons.add(
           new Reason(
               Mark.RECHECK,
+              Phrase.of("find its leak"),
               Phrase.of(
                   "loses about {0} a day: gauge it at every stop, find the leak", leak.value()),
               1));
@@ -68,6 +69,7 @@ final class Rechecks {
       reasons.add(
           new Reason(
               Mark.RECHECK,
+              Phrase.of("gauge on arrival: air was set"),
               Phrase.of(
                   "gauge it on arrival, first stop after air was set; if it reads under its range,"
                       + " find out why"),
@@ -122,6 +124,9 @@ final class Rechecks {
     reasons.add(
         new Reason(
             Mark.RECHECK,
+            Phrase.of(
+                "read {0} {1} than expected: find out why before it rolls",
+                Shown.pressure(Math.abs(off)), off < 0 ? "less" : "more"),
             Phrase.of(
                 "read {0}, {1} {2} than expected: find out why before it rolls on",
                 check.reading().pressure().value(),

@@ -30,10 +30,10 @@ final class Routine {
   }
 
   /** What is to be gauged at a stop, stop after stop. */
-  List<Phrase> at(int visit, List<TireAdvice> tires) {
+  List<Habit> at(int visit, List<TireAdvice> tires) {
     Itinerary.Visit stop = forecaster.itinerary().visits().get(visit);
     boolean last = visit == forecaster.itinerary().visits().size() - 1;
-    List<Phrase> lines = new ArrayList<>();
+    List<Habit> lines = new ArrayList<>();
     boolean onArrival =
         visit > 0
             && !stop.passes()
@@ -41,9 +41,13 @@ final class Routine {
             && tires.stream().anyMatch(tire -> unread(tire.tire()));
     if (onArrival && (firstStop || muchChanged(tires))) {
       lines.add(
-          Phrase.of(
-              "all tires on arrival, {0}; if one reads under its range, find out why",
-              firstStop ? "first stop of the day" : "much has changed since the last reading"));
+          new Habit(
+              Phrase.of("all on arrival"),
+              Phrase.of(
+                  "all tires on arrival, {0}; if one reads under its range, look for a leak",
+                  firstStop
+                      ? "first stop of the day"
+                      : "much has changed since the last reading")));
       tires.forEach(tire -> keep(tire, tire.tire().arrival()));
     }
     firstStop = firstStop && !onArrival;
@@ -87,16 +91,20 @@ final class Routine {
     return false;
   }
 
-  private Phrase beforeStart(int visit, List<TireAdvice> tires) {
+  private Habit beforeStart(int visit, List<TireAdvice> tires) {
     boolean cold = tires.stream().allMatch(tire -> tire.tire().cold());
     return cold
-        ? Phrase.of(
-            "all tires cold before the start, before the sun reaches them; if one reads under"
-                + " its range, find out why")
-        : Phrase.of(
-            "all tires before the start, compared with their range: parked under three hours, so no cold"
-                + " reading is possible here; next chance of one {0}",
-            nextCold(visit));
+        ? new Habit(
+            Phrase.of("all cold, before the sun reaches them"),
+            Phrase.of(
+                "all tires cold before the start, before the sun reaches them; if one reads under"
+                    + " its range, look for a leak"))
+        : new Habit(
+            Phrase.of("all before the start, warm"),
+            Phrase.of(
+                "all tires before the start, compared with their range: parked under three hours, so"
+                    + " no cold reading is possible here; next chance of one {0}",
+                nextCold(visit)));
   }
 
   private String nextCold(int visit) {

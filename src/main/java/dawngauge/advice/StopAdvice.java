@@ -16,7 +16,7 @@ import java.util.List;
 public record StopAdvice(
     StopForecast stop,
     List<TireAdvice> tires,
-    List<Phrase> routine,
+    List<Habit> routine,
     List<OfferAdvice> offers,
     List<Phrase> legCautions) {
 

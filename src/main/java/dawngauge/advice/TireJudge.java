@@ -114,9 +114,10 @@ final class TireJudge {
       reasons.add(
           new Reason(
               Mark.CLEAR,
+              Phrase.of("high because warm, leave it"),
               Phrase.of(
-                  "over the cold limit of {0} by the warmth of road or day: let no air out;"
-                      + " the limit is judged cold, before a day's first start",
+                  "over its cold limit of {0} only because it is warm: let no air out; the limit is"
+                      + " judged cold, before a day's first start",
                   Shown.pressure(at.limits().ceiling())),
               0));
     }
@@ -212,7 +213,10 @@ final class TireJudge {
         before.stream().anyMatch(HoldRules::ofTheTire)
             || HoldRules.foundLowBefore(at.visit(), track.stops()) >= 0;
     return new Reason(
-        Mark.ADJUST, unfit ? Phrase.of("only once it is found sound: {0}", text) : text, rank);
+        Mark.ADJUST,
+        Phrase.of(unfit ? "Only once it is found sound" : ""),
+        unfit ? Phrase.of("only once it is found sound: {0}", text) : text,
+        rank);
   }
 
   /** What the accepted plan sets here; nothing where the tire has it already. */
@@ -240,16 +244,19 @@ final class TireJudge {
   /** A tire under its aim that the plan leaves as it is. */
   private Reason leftByPlan(int visit, Moment check, Limits limits, boolean start) {
     int next = plan == null ? -1 : plan.nextAfter(visit);
+    String then =
+        next < 0
+            ? "leaves it so"
+            : "sets it at " + forecaster.itinerary().visits().get(next).stop().place();
     return new Reason(
         Mark.RECHECK,
+        Phrase.of("low; your plan {0}", then),
         Phrase.of(
             "{0} is below {1}, {2}; the plan that you follow {3}",
             Shown.beside(check.settled(), limits.aim()),
             Shown.pressure(limits.aim()),
             AirWords.aim(limits),
-            next < 0
-                ? "leaves it so"
-                : "sets it at " + forecaster.itinerary().visits().get(next).stop().place()),
+            then),
         start ? 3 : 4);
   }
 
@@ -275,6 +282,7 @@ final class TireJudge {
       reasons.add(
           new Reason(
               Mark.RECHECK,
+              Phrase.of("over its dual mate: set both alike while cold"),
               Phrase.of(
                   "{0} over its dual mate, which then carries less than its part: set both alike"
                       + " while they are cold",

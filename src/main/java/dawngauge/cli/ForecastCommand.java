@@ -76,6 +76,9 @@ final class ForecastCommand implements Callable<Integer> {
       description = "Exit with 1 if some tire must be adjusted, 2 if some tire is on hold.")
   private boolean check;
 
+  @Option(names = "--why", description = "With reasons and sources; the text alone.")
+  private boolean why;
+
   ForecastCommand(Planner planner, Console console) {
     this.planner = planner;
     this.console = console;
@@ -110,7 +113,7 @@ final class ForecastCommand implements Callable<Integer> {
         switch (format) {
           case TEXT ->
               LedgerText.of(
-                  Ledger.of(trip, planned.advice(), problems, planned.fitness(), units, only));
+                  Ledger.of(trip, planned.advice(), problems, planned.fitness(), units, only), why);
           case CSV -> CsvTable.of(trip, planned.advice(), only);
           case JSON ->
               JsonResult.of(trip, planned.advice(), problems, planned.fitness(), units, only);

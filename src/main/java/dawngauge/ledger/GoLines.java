@@ -41,10 +41,10 @@ public final class GoLines {
     int others = putRight(fitness, units).size();
     if (others > 0) {
       lines.add(
-          "to be put right before leaving: "
+          "put right before leaving: "
               + others
               + (lines.isEmpty() ? "" : " more")
-              + ", see the check of the rig's fitness");
+              + ", see the rig");
     }
     return lines;
   }

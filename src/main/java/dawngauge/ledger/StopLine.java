@@ -25,7 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param rows tires, those with the same figures together
  * @param chance highest chance of a tire to have too little for its load from here to the next
  *     stop, and whose it is; empty where it is not known or there is none
- * @param tasks what to do, strongest first
+ * @param card what to do, at a glance
+ * @param tasks what to do with the reasons, strongest first
  * @param routine gauging that is good habit for the whole rig here
  * @param loads what is taken on or set down
  * @param leg the leg ahead in one line; empty at the end and where no time is known
@@ -47,6 +48,7 @@ public record StopLine(
     Mark mark,
     List<TireRow> rows,
     String chance,
+    Card card,
     List<Task> tasks,
     List<String> routine,
     List<String> loads,
@@ -126,6 +128,7 @@ public record StopLine(
         Mark.UNKNOWN,
         List.of(),
         "",
+        Card.EMPTY,
         List.of(),
         List.of(),
         List.of(),
@@ -144,6 +147,11 @@ public record StopLine(
       }
     }
     return tightest;
+  }
+
+  /** Whether the chance is one that nobody need be told at every stop. */
+  public boolean slightChance() {
+    return chance.isEmpty() || chance.equals(StopLines.NO_CHANCE);
   }
 
   /** Copies the lists. */

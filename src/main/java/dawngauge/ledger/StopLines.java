@@ -53,7 +53,10 @@ final class StopLines {
 
   private static final double WHOLE_PSI = GaugePressure.of(1, Unit.PSI).pascals();
 
-  private static final String CHANCE = "chance that a load needs more before the next stop: ";
+  private static final String CHANCE = "chance of too little air before the next stop: ";
+
+  /** A stop at which no tire has a chance of it that is told. */
+  static final String NO_CHANCE = CHANCE + "under 1 %";
 
   private final Trip trip;
   private final Advice advice;
@@ -94,8 +97,9 @@ final class StopLines {
         tires.stream().map(TireAdvice::mark).reduce(Mark.CLEAR, Mark::stronger),
         visit.passes() ? List.of() : rows(tires, last),
         visit.passes() || last ? "" : chance(tires),
+        new Cards(trip, units).of(stop, tires),
         tasks(stop, tires),
-        stop.routine().stream().map(line -> line.in(units)).toList(),
+        stop.routine().stream().map(habit -> habit.text().in(units)).toList(),
         loads(stop),
         leg(forecast),
         stop.legCautions().stream().map(caution -> caution.in(units)).toList());
@@ -212,11 +216,11 @@ final class StopLines {
   /** Never the bare word air, which stands for its temperature here too. */
   private String hose(Air air) {
     if (!air.available()) {
-      return trip.rig().compressorTop() == null ? "no air hose" : "own compressor only";
+      return trip.rig().compressorTop() == null ? "no hose" : "own compressor only";
     }
     return air.upTo() == null
-        ? "air hose"
-        : "air hose up to "
+        ? "hose"
+        : "hose up to "
             + pressure(air.upTo().value().pascals())
             + " "
             + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
@@ -353,7 +357,8 @@ final class StopLines {
       }
     }
     List<String> all = names(tires);
-    same.forEach((key, names) -> tasks.add(new StopLine.Task(key.mark, who(names, all), key.text)));
+    same.forEach(
+        (key, names) -> tasks.add(new StopLine.Task(key.mark, Wording.who(names, all), key.text)));
     return tasks;
   }
 
@@ -361,17 +366,6 @@ final class StopLines {
     return tires.stream()
         .map(tire -> trip.rig().shortForm(tire.tire().fitted().position()))
         .toList();
-  }
-
-  /** "all tires", "all but t2r", or the tires themselves. */
-  private static String who(List<String> names, List<String> all) {
-    if (names.size() == all.size() && all.size() > 1) {
-      return "all tires";
-    } else if (names.size() > 3 && names.size() * 2 > all.size()) {
-      return "all but "
-          + String.join(" ", all.stream().filter(name -> !names.contains(name)).toList());
-    }
-    return String.join(" ", names);
   }
 
   private List<String> loads(StopAdvice stop) {
@@ -430,13 +424,21 @@ final class StopLines {
     return units.format(Mass.of(Math.floor(most.in(unit)), unit));
   }
 
+  /** The top speed, unless it is the one that is assumed where none is typed. */
+  private String top(Itinerary.Drive drive) {
+    double top = drive.topMetersPerSecond();
+    boolean usual = drive.topAssumed() && top <= Itinerary.LEAST_ASSUMED_TOP.si();
+    return usual
+        ? ""
+        : ", top " + units.number(new Speed(top)) + (drive.topAssumed() ? " assumed" : "");
+  }
+
   private String leg(StopForecast forecast) {
     Itinerary.Visit visit = forecast.visit();
     if (!moreStops(visit)) {
       return "";
     }
     List<String> parts = new ArrayList<>();
-    parts.add("to " + trip.route().stops().get(visit.index() + 1).place());
     Itinerary.Drive drive = forecast.ahead();
     if (drive == null) {
       parts.add("when it gets there is not known: nothing is forecast from here on");
@@ -447,11 +449,7 @@ final class StopLines {
     }
     parts.add(Wording.span(Duration.ofMillis(Math.round(drive.seconds() * 1000))));
     if (drive.metersPerSecond() > 0) {
-      parts.add("average " + units.format(new Speed(drive.metersPerSecond())));
-      parts.add(
-          "top "
-              + units.format(new Speed(drive.topMetersPerSecond()))
-              + (drive.topAssumed() ? " assumed" : ""));
+      parts.add(units.format(new Speed(drive.metersPerSecond())) + top(drive));
     }
     for (ProfilePoint point : drive.leg().profile()) {
       parts.add(
@@ -459,7 +457,7 @@ final class StopLines {
               + units.format(point.elevation().value()));
     }
     if (!forecast.airAheadKnown()) {
-      parts.add("air on the way not known, floor judged only where it is");
+      parts.add("no temperature: leg not checked");
     }
     return String.join(" · ", parts);
   }

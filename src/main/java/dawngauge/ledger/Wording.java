@@ -104,6 +104,17 @@ public final class Wording {
     return (percent < 0 ? "-" : "+") + Math.abs(percent) + " %";
   }
 
+  /** "all tires", "all but t2r", or the tires themselves. */
+  static String who(List<String> names, List<String> all) {
+    if (names.size() == all.size() && all.size() > 1) {
+      return "all tires";
+    } else if (names.size() > 3 && names.size() * 2 > all.size()) {
+      return "all but "
+          + String.join(" ", all.stream().filter(name -> !names.contains(name)).toList());
+    }
+    return String.join(" ", names);
+  }
+
   /** "a, b and c". */
   public static String list(List<String> words) {
     if (words.size() < 2) {

@@ -136,7 +136,7 @@ public final class JsonResult {
     node.put("airGiven", given == null ? null : given.in(units));
     node.put("mark", advised.mark().word());
     ArrayNode routine = node.putArray("routine");
-    advised.routine().forEach(line -> routine.add(line.in(units)));
+    advised.routine().forEach(line -> routine.add(line.text().in(units)));
     ArrayNode tires = node.putArray("tires");
     for (TireAdvice tire : advised.tires()) {
       if (only == null || tire.tire().fitted().position().equals(only)) {

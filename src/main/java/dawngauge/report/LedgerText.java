@@ -5,9 +5,11 @@ import static dawngauge.report.PlainText.length;
 import static dawngauge.report.PlainText.right;
 
 import dawngauge.ledger.AxleLine;
+import dawngauge.ledger.Card;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.StopLine;
 import dawngauge.quantity.QuantityKind;
+import dawngauge.trip.Itinerary;
 import java.util.List;
 import java.util.Locale;
 
@@ -19,22 +21,31 @@ public final class LedgerText {
 
   private static final List<String> COLUMNS =
       List.of(
-          "reads    what the gauge shows then; the range behind it holds 9 of 10 readings; \"read\": it"
-              + " was gauged at this stop; \"set\": it is to be set here",
-          "settled  what it shows once the tire is as cool as the air",
-          "ahead    lowest pressure on the leg ahead; warmth is not credited",
-          "floor    what the load needs, rounded up: never roll below it",
-          "aim      what is set when cold",
-          "limit    lowest maximum of tire, wheel and valve: never set above it",
-          "margin   lowest load margin until the next stop, rounded down; e: by estimate");
+          "reads        what the gauge shows then; the range behind it holds 9 of 10 readings; \"read\":"
+              + " it was gauged at this stop; \"set\": it is to be set here",
+          "cold here    what it shows once the tire is as cool as the air",
+          "lowest ahead lowest pressure on the leg ahead; warmth is not credited",
+          "lowest safe  what the load needs, rounded up: never roll below it",
+          "set cold to  what is set when cold",
+          "never over   lowest maximum of tire, wheel and valve, cold: never set above it",
+          "margin       lowest load margin until the next stop, rounded down; e: by estimate");
+
+  private static final int COLUMN_NAME = 13;
 
   private final PlainText out = new PlainText();
+  private final boolean why;
 
-  private LedgerText() {}
+  private LedgerText(boolean why) {
+    this.why = why;
+  }
 
-  /** The whole ledger. */
-  public static String of(Ledger ledger) {
-    LedgerText text = new LedgerText();
+  /**
+   * The whole ledger.
+   *
+   * @param why whether with reasons and sources
+   */
+  public static String of(Ledger ledger, boolean why) {
+    LedgerText text = new LedgerText(why);
     text.head(ledger);
     TireTable table = new TireTable(ledger);
     for (StopLine stop : ledger.stops()) {
@@ -65,7 +76,11 @@ public final class LedgerText {
         "",
         "Pressures in "
             + ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
-            + ". What the columns mean stands at the end, with the cautions.");
+            + "; ○: nothing to do. Under its range: look for a leak. Unless told: chance of too little"
+            + " air under 1 %, top speed "
+            + ledger.units().format(Itinerary.LEAST_ASSUMED_TOP)
+            + "."
+            + (why ? "" : " More by --why."));
   }
 
   private void stop(StopLine stop, TireTable table) {
@@ -90,21 +105,36 @@ public final class LedgerText {
         stop.timed()
             ? String.join(" · ", stop.air(), stop.elevation(), stop.hose())
             : "time not known");
-    if (!stop.airFrom().isEmpty()) {
+    if (why && !stop.airFrom().isEmpty()) {
       out.wrapped(indent, stop.airFrom());
     }
     for (String load : stop.loads()) {
       out.wrapped(indent, load);
     }
-    table.print(out, stop);
-    if (!stop.chance().isEmpty()) {
+    table.print(out, stop, !stop.newDay().isEmpty());
+    String first = "  do";
+    for (Card.Line line : why ? stop.card().todo() : stop.card().first()) {
+      out.wrapped(left(first, INDENT), line.text());
+      first = "";
+    }
+    if (!why && stop.card().more() > 0) {
+      out.wrapped(indent, "and " + stop.card().more() + " more: see --why");
+    }
+    for (String line : stop.card().watch()) {
+      out.wrapped(indent, line);
+    }
+    if (why ? !stop.chance().isEmpty() : !stop.slightChance()) {
       out.wrapped(indent, stop.chance());
     }
-    for (StopLine.Task task : stop.tasks()) {
-      out.wrapped(left("  " + task.mark().word(), INDENT), task.tires() + ": " + task.text());
+    first = "  why";
+    for (StopLine.Task task : why ? stop.tasks() : List.<StopLine.Task>of()) {
+      out.wrapped(
+          left(first, INDENT), task.mark().word() + ", " + task.tires() + ": " + task.text());
+      first = "";
     }
-    for (String habit : stop.routine()) {
-      out.wrapped(left("  gauge", INDENT), habit);
+    for (String habit : why ? stop.routine() : List.<String>of()) {
+      out.wrapped(left(first, INDENT), "gauge " + habit);
+      first = "";
     }
     if (!stop.leg().isEmpty()) {
       String rail = left("      │", INDENT);
@@ -118,7 +148,7 @@ public final class LedgerText {
   private void foot(Ledger ledger) {
     out.line("");
     out.line("─".repeat(PlainText.WIDTH));
-    for (String basis : ledger.basis()) {
+    for (String basis : why ? ledger.basis() : List.<String>of()) {
       out.wrapped("", basis);
     }
     if (!ledger.problems().isEmpty()) {
@@ -128,21 +158,27 @@ public final class LedgerText {
         out.wrapped("  - ", problem);
       }
     }
-    out.line("");
-    out.line("Columns");
-    for (String column : COLUMNS) {
-      out.wrapped("  " + column.substring(0, 9), column.substring(9));
+    if (why) {
+      columns();
     }
-    out.wrapped(
-        "  ",
-        "Tires whose figures agree to half a psi share a line, with the figures of the one of the"
-            + " lowest margin. \"Before leaving\" is when the rig leaves or, before the first start of"
-            + " a day, half an hour after sunrise if that is earlier. A leaving time with +1 is on the"
-            + " next day.");
     out.line("");
     out.line("Cautions");
     for (String caution : Ledger.CAUTIONS) {
       out.wrapped("  - ", caution);
     }
+  }
+
+  private void columns() {
+    out.line("");
+    out.line("Columns");
+    for (String column : COLUMNS) {
+      out.wrapped("  " + column.substring(0, COLUMN_NAME), column.substring(COLUMN_NAME));
+    }
+    out.wrapped(
+        "  ",
+        "Tires whose figures agree to half a psi share a line, with the figures of the one of the"
+            + " lowest margin. \"Leaving\" is when the rig leaves or, before the first start of a day,"
+            + " half an hour after sunrise if that is earlier. A leaving time with +1 is on the next"
+            + " day.");
   }
 }

@@ -1,5 +1,6 @@
 package dawngauge.report;
 
+import dawngauge.advice.Mark;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.StopLine;
 import dawngauge.ledger.StopLine.TireRow;
@@ -17,28 +18,29 @@ final class TireTable {
   private static final int WIDEST_NAMES = 19;
 
   /** A column: its gap is the number of blanks before it. */
-  private record Column(String heading, int gap, boolean right, Function<TireRow, String> cell) {}
+  private record Column(
+      String above, String heading, int gap, boolean right, Function<TireRow, String> cell) {}
 
   private static final List<Column> ON_ARRIVAL =
       List.of(
-          new Column("reads", 1, true, TireRow::arriveReads),
-          new Column("range", 1, false, row -> row.read() ? "read" : row.arriveRange()),
-          new Column("settled", 1, true, TireRow::arriveSettled));
+          new Column("arrives", "reads", 1, true, TireRow::arriveReads),
+          new Column("", "range", 1, false, row -> row.read() ? "read" : row.arriveRange()),
+          new Column("cold", "here", 1, true, TireRow::arriveSettled));
 
   private static final List<Column> BEFORE_LEAVING =
       List.of(
-          new Column("reads", 2, true, TireRow::checkReads),
-          new Column("range", 1, false, row -> row.set() ? "set" : row.checkRange()));
+          new Column("leaves", "reads", 2, true, TireRow::checkReads),
+          new Column("", "range", 1, false, row -> row.set() ? "set" : row.checkRange()));
 
   private static final List<Column> AHEAD =
       List.of(
-          new Column("ahead", 1, true, TireRow::lowest),
-          new Column("floor", 1, true, TireRow::floor),
-          new Column("aim", 1, true, TireRow::aim),
-          new Column("limit", 1, true, TireRow::ceiling),
-          new Column("margin", 1, true, TireRow::margin),
-          new Column("", 1, false, row -> row.byEstimate() ? "e" : ""),
-          new Column("mark", 2, false, row -> row.mark().word()));
+          new Column("lowest", "ahead", 1, true, TireRow::lowest),
+          new Column("lowest", "safe", 1, true, TireRow::floor),
+          new Column("set", "cold to", 1, true, TireRow::aim),
+          new Column("never", "over", 1, true, TireRow::ceiling),
+          new Column("", "margin", 1, true, TireRow::margin),
+          new Column("", "", 1, false, row -> row.byEstimate() ? "e" : ""),
+          new Column("", "mark", 2, false, row -> mark(row.mark())));
 
   private final List<TireRow> all;
   private final int names;
@@ -49,31 +51,33 @@ final class TireTable {
     names = Math.min(WIDEST_NAMES, PlainText.WIDTH - INDENT - taken);
   }
 
-  /** Adds the table of a stop; columns without a figure have no heading. */
-  void print(PlainText out, StopLine stop) {
+  /**
+   * Adds the table of a stop.
+   *
+   * @param headed whether with headings; columns without a figure have none
+   */
+  void print(PlainText out, StopLine stop, boolean headed) {
     List<TireRow> rows = stop.rows();
     if (rows.isEmpty()) {
       return;
     }
-    boolean leaves = rows.stream().anyMatch(row -> !row.checkReads().isEmpty());
-    out.line(
-        " ".repeat(INDENT + names + ON_ARRIVAL.get(0).gap)
-            + PlainText.left(
-                stop.arrive().isEmpty() ? "here" : "on arrival",
-                width(ON_ARRIVAL) - ON_ARRIVAL.get(0).gap + BEFORE_LEAVING.get(0).gap)
-            + (leaves ? "before leaving" : ""));
-    out.line(
-        line(
-            "tires",
-            column ->
-                rows.stream().allMatch(row -> column.cell.apply(row).isEmpty())
-                    ? ""
-                    : column.heading));
+    if (headed) {
+      out.line(line("", Column::above));
+      out.line(line("tires", Column::heading));
+    }
     for (TireRow row : rows) {
       List<String> lines = PlainText.split(row.tires(), names);
       out.line(line(lines.get(0), column -> column.cell.apply(row)));
       lines.stream().skip(1).forEach(further -> out.line(" ".repeat(INDENT) + further));
     }
+  }
+
+  private static String mark(Mark mark) {
+    return switch (mark) {
+      case CLEAR -> "○";
+      case RECHECK -> "check";
+      case ADJUST, HOLD, UNKNOWN -> mark.word();
+    };
   }
 
   private String line(String name, Function<Column, String> cells) {
@@ -98,6 +102,6 @@ final class TireTable {
   private int width(Column column) {
     return all.stream()
         .mapToInt(row -> PlainText.length(column.cell.apply(row)))
-        .reduce(column.heading.length(), Math::max);
+        .reduce(Math.max(column.above.length(), column.heading.length()), Math::max);
   }
 }

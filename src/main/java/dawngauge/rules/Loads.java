@@ -63,7 +63,7 @@ public final class Loads {
     /** Axle weighed alone. */
     AXLE("axle", "weighed alone"),
     /** Axles weighed together, shared equally. */
-    GROUP("group", "weighed together with others"),
+    GROUP("group", "weighed as a group"),
     /** Not weighed: taken from the axle's rating. */
     NOT_WEIGHED("not weighed", "not weighed"),
     /** Neither weighed nor rated. */

@@ -35,7 +35,7 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
   private static final Duration LONGEST = Duration.ofDays(60);
 
   /** The least assumed top speed of a leg; ours, no source. */
-  private static final double LEAST_ASSUMED_TOP = Speed.of(65, Unit.MILE_PER_HOUR).si();
+  public static final Speed LEAST_ASSUMED_TOP = Speed.of(65, Unit.MILE_PER_HOUR);
 
   /**
    * A stop in time.
@@ -253,7 +253,7 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     Entered<Speed> typedTop = leg.topSpeed();
     double top =
         typedTop == null
-            ? Math.max(LEAST_ASSUMED_TOP, average + TOP_ABOVE_AVERAGE)
+            ? Math.max(LEAST_ASSUMED_TOP.si(), average + TOP_ABOVE_AVERAGE)
             : Math.max(average, typedTop.value().metersPerSecond());
     return new Drive(leg, meters, seconds, average, top, typedTop == null);
   }

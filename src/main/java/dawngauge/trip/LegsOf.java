@@ -15,9 +15,6 @@ import org.jspecify.annotations.Nullable;
 /** The legs of a route whose stops stand in another order than before. */
 final class LegsOf {
 
-  /** Where no top speed is typed, at least this is assumed: see {@link Itinerary}. */
-  private static final double LEAST_ASSUMED_TOP = Speed.of(65, Unit.MILE_PER_HOUR).si();
-
   private LegsOf() {}
 
   /** Legs between stops: known ones, also turned round, else guessed ones. */
@@ -133,6 +130,6 @@ final class LegsOf {
       return a.value().compareTo(b.value()) >= 0 ? a : b;
     }
     Entered<Speed> one = a != null ? a : b;
-    return one != null && one.value().si() > LEAST_ASSUMED_TOP ? one : null;
+    return one != null && one.value().si() > Itinerary.LEAST_ASSUMED_TOP.si() ? one : null;
   }
 }

@@ -139,7 +139,8 @@ final class Menus {
             planned.problems(),
             planned.fitness(),
             document.units(),
-            null));
+            null),
+        true);
   }
 
   private String table() {

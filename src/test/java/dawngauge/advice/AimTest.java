@@ -80,7 +80,7 @@ class AimTest {
 
   private static String routine(Advice advice) {
     return advice.stops().get(1).routine().stream()
-        .map(line -> line.in(UnitSystem.US))
+        .map(habit -> habit.text().in(UnitSystem.US))
         .collect(Collectors.joining("\n"));
   }
 

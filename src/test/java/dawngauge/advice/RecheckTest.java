@@ -19,7 +19,7 @@ class RecheckTest {
 
   private static String routine(Advice advice, int stop) {
     return advice.stops().get(stop).routine().stream()
-        .map(line -> line.in(UnitSystem.US))
+        .map(habit -> habit.text().in(UnitSystem.US))
         .collect(Collectors.joining("\n"));
   }
 

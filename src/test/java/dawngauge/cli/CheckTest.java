@@ -15,7 +15,7 @@ class CheckTest {
   @Test
   void someTireMustBeAdjusted() {
     Run run = Run.of("forecast", Run.DEMO, "--check");
-    assertThat(run.out()).contains("  adjust  ").contains("mark\n");
+    assertThat(run.out()).contains("  adjust\n").contains("mark\n");
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.err()).contains("not known: ");
   }
@@ -23,7 +23,7 @@ class CheckTest {
   @Test
   void someTireIsOnHold() {
     Run run = Run.of("forecast", Run.sample("full"), "--check");
-    assertThat(run.out()).contains("  hold  ");
+    assertThat(run.out()).contains("  hold\n");
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.err()).contains("stops without a known time: 1");
   }

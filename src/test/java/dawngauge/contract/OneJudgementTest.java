@@ -25,6 +25,7 @@ class OneJudgementTest {
           Map.entry("forecast", EnumSet.noneOf(Field.class)),
           Map.entry("forecast table", EnumSet.of(Field.RAN_LOW)),
           Map.entry("timetable", EnumSet.noneOf(Field.class)),
+          Map.entry("cards", EnumSet.noneOf(Field.class)),
           Map.entry("sheet", EnumSet.noneOf(Field.class)),
           Map.entry("reminders", EnumSet.of(Field.LOAD_BASIS)),
           Map.entry("explanation", EnumSet.of(Field.SETS, Field.SET_COLD, Field.SET_ON_ARRIVAL)),
@@ -40,7 +41,8 @@ class OneJudgementTest {
           Map.entry("plan", EnumSet.complementOf(EnumSet.of(Field.RAN_LOW))));
 
   /** Pages that speak of every tire at every stop. */
-  private static final List<String> OF_ALL = List.of("forecast", "forecast table", "timetable");
+  private static final List<String> OF_ALL =
+      List.of("forecast", "forecast table", "timetable", "cards");
 
   private static List<Comparison> comparisons = List.of();
 
@@ -56,7 +58,9 @@ class OneJudgementTest {
   /** The forecast first: what it speaks of, others are held against. */
   private static List<Voice> voices(Path folder, boolean all) {
     List<Voice> voices =
-        new ArrayList<>(List.of(new ForecastVoice(), new CsvVoice(), new TextVoice()));
+        new ArrayList<>(
+            List.of(
+                new ForecastVoice(), new CsvVoice(), new TextVoice(true), new TextVoice(false)));
     if (all) {
       voices.add(new SheetVoice(folder));
       voices.add(new ExplainVoice());

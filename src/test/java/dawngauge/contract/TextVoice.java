@@ -4,20 +4,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** The timetable as text. */
+/** The timetable as text: with reasons, or with its cards alone. */
 final class TextVoice implements Voice {
+
+  private final boolean why;
+
+  TextVoice(boolean why) {
+    this.why = why;
+  }
 
   /** What follows the last stop. */
   private static final String RULE = "\n──────";
 
   @Override
   public String name() {
-    return "timetable";
+    return why ? "timetable" : "cards";
   }
 
   @Override
   public Map<Place, Saying> of(Grid.Haul haul) {
-    return Timetable.of(haul, joined(Page.inUnits(haul, "forecast")), RULE);
+    return why
+        ? Timetable.of(haul, joined(Page.inUnits(haul, "forecast", "--why")), RULE)
+        : Timetable.ofCards(haul, joined(Page.inUnits(haul, "forecast")), RULE);
   }
 
   /** Names of tires that did not fit into a row stand in the next line: put back before it. */

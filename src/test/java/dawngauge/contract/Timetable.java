@@ -15,7 +15,7 @@ final class Timetable {
   private static final Pattern ROW =
       Pattern.compile(
           "(?m)^\\s*((?:t\\d[a-z]+ +)+)(.*?) *(\\S+) +(\\S+) +(\\S+) +(?:–|[-+−]?\\d+ %)(?: e)?"
-              + "\\W+(hold|adjust|re-check|clear|not known)\\s*$");
+              + "\\W+(hold|adjust|check|re-check|clear|not known|○)\\s*$");
 
   private static final Pattern SET = Pattern.compile("([0-9.]+) +(?:set|SET)\\b");
 
@@ -29,6 +29,10 @@ final class Timetable {
       Pattern.compile(
           "add to ([0-9.]+) (?:psi|bar) on arrival, [^:]*:[0-9]{2}[^,]*, ([0-9.]+) (?:psi|bar) cold");
 
+  /** " to 85 psi on arrival (82 at 13:14, 80 cold)". */
+  private static final Pattern CARD =
+      Pattern.compile(" to ([0-9.]+) (?:psi|bar) on arrival \\(.*?, ([0-9.]+) cold\\)");
+
   private static final Pattern NAMES = Pattern.compile("\\s*(?:t\\d[a-z]+ *)+");
 
   private Timetable() {}
@@ -41,7 +45,16 @@ final class Timetable {
     return ROW.matcher(line).find();
   }
 
+  /** The same with what to do as on its cards. */
+  static Map<Place, Saying> ofCards(Grid.Haul haul, String text, String end) {
+    return of(haul, text, end, true);
+  }
+
   static Map<Place, Saying> of(Grid.Haul haul, String text, String end) {
+    return of(haul, text, end, false);
+  }
+
+  private static Map<Place, Saying> of(Grid.Haul haul, String text, String end, boolean cards) {
     Map<Place, Saying> said = new LinkedHashMap<>();
     Map<String, LoadBasis> bases = new LinkedHashMap<>();
     Matcher head = HEAD.matcher(text);
@@ -50,7 +63,7 @@ final class Timetable {
         bases.put(tire, LoadBasis.of(Words.oneLine(head.group(2))));
       }
     }
-    Words.stops(text, end).forEach((stop, part) -> rows(haul, stop, part, bases, said));
+    Words.stops(text, end).forEach((stop, part) -> rows(haul, stop, part, bases, cards, said));
     return said;
   }
 
@@ -59,8 +72,11 @@ final class Timetable {
       int stop,
       String part,
       Map<String, LoadBasis> bases,
+      boolean cards,
       Map<Place, Saying> said) {
-    List<Words.Task> tasks = Words.tasks(part);
+    int begin = Math.max(0, part.indexOf(cards ? "\n  do " : "\n  why "));
+    String asked = part.substring(begin);
+    List<Words.Task> tasks = cards ? Words.cards(asked) : Words.tasks(asked);
     double half = Words.half(haul) + SHARED;
     Matcher row = ROW.matcher(part);
     while (row.find()) {
@@ -78,7 +94,7 @@ final class Timetable {
       for (String tire : Words.parts(row.group(1), " +")) {
         Saying one = all.with(Field.RAN_LOW, Words.ranLow(tasks, tire));
         for (Words.Task task : sets && stop > 0 ? tasks : List.<Words.Task>of()) {
-          Matcher onArrival = ON_ARRIVAL.matcher(Words.oneLine(task.text()));
+          Matcher onArrival = (cards ? CARD : ON_ARRIVAL).matcher(Words.oneLine(task.text()));
           if (task.of(tire) && onArrival.find()) {
             one = figure(haul, one, Field.SET_ON_ARRIVAL, onArrival.group(1), half);
             one = figure(haul, one, Field.SET_COLD, onArrival.group(2), half);

@@ -27,6 +27,11 @@ final class Words {
       Pattern.compile(
           "\\b(hold|adjust|re-check|clear),?\\s+(all tires|(?:all but )?t\\d[^:.]*):\\s");
 
+  /** "Hold t1l: ...", "Add: t1l to ...", "Only once it is found sound, add: t1l to ...". */
+  private static final Pattern CARD =
+      Pattern.compile(
+          "\\b(Hold|Check|[Aa]dd:|[Ll]et out(?:, only cold)?:) (all tires|(?:all but )?t\\d\\w*(?: t\\d\\w*)*):?");
+
   private Words() {}
 
   static boolean ranLow(String text) {
@@ -77,9 +82,18 @@ final class Words {
   }
 
   static List<Task> tasks(String text) {
+    return tasks(text, TASK);
+  }
+
+  /** What to do as it stands on a card. */
+  static List<Task> cards(String text) {
+    return tasks(text, CARD);
+  }
+
+  private static List<Task> tasks(String text, Pattern pattern) {
     List<Task> tasks = new ArrayList<>();
     String line = oneLine(text);
-    Matcher task = TASK.matcher(line);
+    Matcher task = pattern.matcher(line);
     int from = -1;
     String mark = "";
     String tires = "";

@@ -36,9 +36,7 @@ class GoLinesTest {
   void holdsAreNamedAndWhatIsToBePutRightIsCounted() {
     assertThat(GoLines.of(LIST, UnitSystem.US))
         .containsExactly(
-            "NO-GO: a: what of a",
-            "b: what of b",
-            "to be put right before leaving: 2 more, see the check of the rig's fitness");
+            "NO-GO: a: what of a", "b: what of b", "put right before leaving: 2 more, see the rig");
     assertThat(GoLines.putRight(LIST, UnitSystem.US))
         .containsExactly("c: what of c", "d: what of d");
   }
@@ -46,7 +44,7 @@ class GoLinesTest {
   @Test
   void whereNothingIsNamedThereIsNoMore() {
     assertThat(GoLines.of(LIST.subList(2, 4), UnitSystem.US))
-        .containsExactly("to be put right before leaving: 2, see the check of the rig's fitness");
+        .containsExactly("put right before leaving: 2, see the rig");
   }
 
   @Test

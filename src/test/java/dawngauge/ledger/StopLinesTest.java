@@ -40,7 +40,7 @@ class StopLinesTest {
   void aLegWithoutAirHasNoChance() {
     Trip trip = demo("spring-fleece-haul");
     assertThat(at(trip, "Walsenburg CO").chance())
-        .isEqualTo("chance that a load needs more before the next stop: not known");
+        .isEqualTo("chance of too little air before the next stop: not known");
     assertThat(at(trip, "Alamosa CO").chance()).endsWith("under 1 %");
   }
 

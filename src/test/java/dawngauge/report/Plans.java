@@ -91,9 +91,14 @@ final class Plans {
     return new Planner(SettingsFile.defaults(), List.of()).plan(trip);
   }
 
+  /** With reasons and sources. */
   static String print(Trip trip, UnitSystem units, @Nullable WheelPosition only) {
+    return print(trip, units, only, true);
+  }
+
+  static String print(Trip trip, UnitSystem units, @Nullable WheelPosition only, boolean why) {
     PlannedTrip planned = plan(trip);
     return LedgerText.of(
-        Ledger.of(trip, planned.advice(), planned.problems(), List.of(), units, only));
+        Ledger.of(trip, planned.advice(), planned.problems(), List.of(), units, only), why);
   }
 }

@@ -1,0 +1,49 @@
+package dawngauge.ledger;
+
+import dawngauge.advice.Mark;
+import java.util.List;
+
+/**
+ * What to do at a stop, at a glance: what to do now, what to watch. Why stands apart.
+ *
+ * @param todo what to do, strongest first
+ * @param watch what to gauge or to leave alone, each a line
+ */
+public record Card(List<Line> todo, List<String> watch) {
+
+  /** Of a stop at which there is nothing to do. */
+  public static final Card EMPTY = new Card(List.of(), List.of());
+
+  /** More lines than these are not seen at a glance. */
+  private static final int FEW = 3;
+
+  /**
+   * One thing to do.
+   *
+   * @param mark the mark it comes from
+   * @param tires short forms, or empty where it is of the whole rig
+   * @param text what, in a dozen words, with the tires in it
+   */
+  public record Line(Mark mark, String tires, String text) {}
+
+  /** Copies the lists. */
+  public Card {
+    todo = List.copyOf(todo);
+    watch = List.copyOf(watch);
+  }
+
+  /** The first few lines; all that hold a tire or set one are among them. */
+  public List<Line> first() {
+    int last = 0;
+    for (int i = 0; i < todo.size(); i++) {
+      Mark mark = todo.get(i).mark();
+      last = i < FEW || mark == Mark.HOLD || mark == Mark.ADJUST ? i + 1 : last;
+    }
+    return todo.subList(0, last);
+  }
+
+  /** How many lines there are more. */
+  public int more() {
+    return todo.size() - first().size();
+  }
+}
