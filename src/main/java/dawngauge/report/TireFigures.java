@@ -46,8 +46,7 @@ final class TireFigures {
     figures.put("aim", pressure(at.limits().aim()));
     figures.put("ceiling", pressure(at.limits().ceiling()));
     figures.put("publishedBuildUp", at.published() == null ? null : at.published().pressure());
-    double load = at.limits().load().kilograms();
-    figures.put("load", Double.isNaN(load) ? null : new Mass(load));
+    figures.put("load", BothUnits.known(at.limits().load().kilograms(), Mass::new));
     figures.put("margin", ratio(at.worstMargin()));
     figures.put("chanceUnderFloor", ratio(chance(advice, LoadChance::underFloor)));
     figures.put("chanceNotShown", ratio(chance(advice, LoadChance::notShown)));
@@ -83,10 +82,10 @@ final class TireFigures {
   }
 
   private static @Nullable Quantity pressure(double pascals) {
-    return Double.isNaN(pascals) ? null : new GaugePressure(pascals);
+    return BothUnits.known(pascals, GaugePressure::new);
   }
 
   private static @Nullable Quantity ratio(double value) {
-    return Double.isNaN(value) ? null : new Ratio(value);
+    return BothUnits.known(value, Ratio::new);
   }
 }
