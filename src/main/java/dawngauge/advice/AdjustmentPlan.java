@@ -50,7 +50,7 @@ public record AdjustmentPlan(
   /**
    * What one tire is set to.
    *
-   * @param set the figure
+   * @param timed the figure by the minute at which the crew stands there
    * @param now what the gauge is expected to show before, in pascal; the settled pressure where the
    *     tire's warmth is not known
    * @param ceiling limit of its cold pressure in pascal; NaN where not known
@@ -59,7 +59,18 @@ public record AdjustmentPlan(
    * @param atNextStart what the gauge is expected to show there before anything is set, in pascal
    */
   public record PlannedSetting(
-      SetFigure set, double now, double ceiling, double aim, int nextStart, double atNextStart) {}
+      TimedFigures timed,
+      double now,
+      double ceiling,
+      double aim,
+      int nextStart,
+      double atNextStart) {
+
+    /** The figure at the planned minute. */
+    public SetFigure set() {
+      return timed.at();
+    }
+  }
 
   /**
    * A limit that cannot be kept.

@@ -6,7 +6,6 @@ import dawngauge.forecast.Moment;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
-import dawngauge.trip.Air;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -279,7 +278,7 @@ public final class AdjustmentPlanner {
       Track track = set(tracks.get(i), tire, best.figures().get(i));
       done.put(tire.position(), track);
       for (int at : best.figures().get(i).keySet()) {
-        AdjustmentPlan.PlannedSetting set = setting(track.stops(), at, tire.step());
+        AdjustmentPlan.PlannedSetting set = setting(track.stops(), at);
         if (set != null) {
           settings.computeIfAbsent(at, key -> new LinkedHashMap<>()).put(tire.position(), set);
         }
@@ -313,34 +312,24 @@ public final class AdjustmentPlanner {
     return new AdjustmentPlan(first, possibleStops(), stops, clashes, leftOut, why, proven, margin);
   }
 
-  private AdjustmentPlan.@Nullable PlannedSetting setting(
-      List<TireAtStop> track, int at, double step) {
+  private AdjustmentPlan.@Nullable PlannedSetting setting(List<TireAtStop> track, int at) {
     TireAtStop there = track.get(at);
     Moment check = there.check();
     Setting done = there.setting();
     if (check == null || done == null) {
       return null;
     }
-    Air air = Lookahead.airAt(forecaster, at);
-    double ceiling = there.limits().ceiling();
-    double aim = there.limits().aim();
-    SetFigure.Bounds bounds =
-        new SetFigure.Bounds(
-            Double.NEGATIVE_INFINITY,
-            ceiling,
-            air == null ? Double.POSITIVE_INFINITY : Lookahead.reach(air),
-            step);
-    SetFigure set = SetFigure.chosen(check, done.gaugePascals(), aim, !there.cold(), bounds);
     int next = at + 1;
     while (next < count() - 1 && !forecaster.itinerary().visits().get(next).firstStartOfDay()) {
       next++;
     }
     Moment dawn = next < count() - 1 ? track.get(next).check() : null;
     return new AdjustmentPlan.PlannedSetting(
-        set,
+        new FigureRule(forecaster, new Lookahead(forecaster))
+            .chosen(there, check, done.gaugePascals()),
         SetFigure.now(check),
-        ceiling,
-        aim,
+        there.limits().ceiling(),
+        there.limits().aim(),
         dawn == null ? -1 : next,
         dawn == null ? Double.NaN : SetFigure.now(dawn));
   }

@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param cold figure for a tire as cool as the air, by the air when leaving; null where nothing is
  *     known
  * @param warm figure for a tire as warm as it arrives; null where it does not arrive warm
+ * @param stay figures for every minute of the stay; null where nothing is known
  * @param ranLow whether it was found run low here or before, so that only a look inside clears it
  * @param air whether air is to be had
  * @param nextStart index of the stop from which a day is next started; −1 where there is none
@@ -42,6 +43,7 @@ public record FigureNow(
     boolean justRolled,
     @Nullable SetFigure cold,
     @Nullable SetFigure warm,
+    @Nullable StayFigures stay,
     boolean ranLow,
     boolean air,
     int nextStart,
@@ -72,15 +74,34 @@ public record FigureNow(
    * @param visit index of the stop
    */
   public static Optional<FigureNow> of(Forecaster forecaster, WheelPosition position, int visit) {
-    return forecaster.track(position).map(track -> of(forecaster, track, visit));
+    return forecaster.track(position).map(track -> of(forecaster, track, visit, null));
+  }
+
+  /**
+   * The same as it is advised: what is asked to be set at earlier stops taken as done, and here
+   * what a plan sets that is followed.
+   */
+  public static Optional<FigureNow> of(
+      Forecaster forecaster, Advice advice, WheelPosition position, int visit) {
+    Track track = advice.tracks().get(position);
+    TimedFigures planned = null;
+    for (TireAdvice tire : advice.stops().get(visit).tires()) {
+      boolean follows = forecaster.trip().plan().followed();
+      if (follows && tire.tire().fitted().position().equals(position)) {
+        planned = tire.timed();
+      }
+    }
+    return track == null ? Optional.empty() : Optional.of(of(forecaster, track, visit, planned));
   }
 
   /**
    * The same with what is asked to be set at earlier stops taken as done.
    *
    * @param whole the tire; what it takes as set at the stop itself and later does not count
+   * @param planned what a plan that is followed sets here; null where it sets nothing or none is
    */
-  public static FigureNow of(Forecaster forecaster, Track whole, int visit) {
+  static FigureNow of(
+      Forecaster forecaster, Track whole, int visit, @Nullable TimedFigures planned) {
     Track track = whole.before(visit);
     TireAtStop at = track.stops().get(visit);
     Moment check = at.check();
@@ -90,17 +111,32 @@ public record FigureNow(
     GaugeErrors errors = check == null ? gaugeOf(forecaster, at) : check.origin().errors();
     if (check == null || Double.isNaN(at.limits().aim())) {
       return new FigureNow(
-          at, errors, justRolled, null, null, ranLow, air, -1, Double.NaN, Double.NaN, Double.NaN);
+          at,
+          errors,
+          justRolled,
+          null,
+          null,
+          null,
+          ranLow,
+          air,
+          -1,
+          Double.NaN,
+          Double.NaN,
+          Double.NaN);
     }
     Lookahead lookahead = new Lookahead(forecaster);
     FigureRule figures = new FigureRule(forecaster, lookahead);
-    SetFigure cold = figures.of(visit, track, check.cooled(), false);
+    FigureRule.Wanted wanted =
+        planned == null
+            ? figures.wanted(visit, track, check)
+            : figures.wantedBy(at, check, planned.at().figure().pascals());
+    SetFigure cold = wanted.at(check.cooled(), false);
     Moment arrival = at.arrival();
     boolean warmHere =
         arrival != null
             && !Double.isNaN(arrival.reading())
             && arrival.tireKelvins() > arrival.airKelvins() + WARM;
-    SetFigure warm = warmHere && arrival != null ? figures.of(visit, track, arrival, true) : null;
+    SetFigure warm = warmHere && arrival != null ? wanted.at(arrival, true) : null;
     int count = forecaster.itinerary().visits().size();
     int next = visit + 1;
     while (next < count - 1 && !lookahead.firstStart(next)) {
@@ -113,6 +149,7 @@ public record FigureNow(
         justRolled,
         cold,
         warm,
+        new StayFigures(track.stay(visit), wanted, visit == 0 && at.cold()),
         ranLow,
         air,
         dawn == null ? -1 : next,

@@ -23,13 +23,52 @@ final class FigureRule {
     this.lookahead = lookahead;
   }
 
-  /**
-   * The figure at a moment of a stay.
-   *
-   * @param moment the tire then
-   * @param warm whether it counts as warm
-   */
+  /** What a tire is to hold when it leaves a stop, whatever the minute at which it is set. */
+  final class Wanted {
+    private final TireAtStop at;
+    private final Moment then;
+    private final double settled;
+    private final double needed;
+
+    /**
+     * Pressures at one moment of the stay.
+     *
+     * @param settled wanted, in pascal
+     * @param needed the least of it
+     */
+    private Wanted(TireAtStop at, Moment then, double settled, double needed) {
+      this.at = at;
+      this.then = then;
+      this.settled = settled;
+      this.needed = needed;
+    }
+
+    /**
+     * The figure at a moment of the stay.
+     *
+     * @param warm whether the tire counts as warm
+     */
+    SetFigure at(Moment moment, boolean warm) {
+      return SetFigure.of(
+          moment, asHere(settled, moment), warm, bounds(at, moment, asHere(needed, moment)));
+    }
+
+    /** What an amount of air that settles at a pressure then settles at in other air. */
+    private double asHere(double pascals, Moment here) {
+      return Double.isInfinite(pascals)
+          ? pascals
+          : (pascals + then.airPressure()) / then.airKelvins() * here.airKelvins()
+              - here.airPressure();
+    }
+  }
+
+  /** The figure at a moment of a stay. */
   SetFigure of(int visit, Track track, Moment moment, boolean warm) {
+    return wanted(visit, track, moment).at(moment, warm);
+  }
+
+  /** What is wanted there; with no aim, that it stays as it is at a moment. */
+  Wanted wanted(int visit, Track track, Moment moment) {
     TireAtStop at = track.stops().get(visit);
     double aim = at.limits().aim();
     double wanted = Double.isNaN(aim) ? moment.settled() : aim;
@@ -37,48 +76,52 @@ final class FigureRule {
     Moment set = check == null ? moment : check;
     List<TireAtStop> aimed = track.with(visit, new Setting(SetFigure.shown(set, wanted))).stops();
     double needed = lookahead.needed(lookahead.until(visit, aimed), wanted, set.airKelvins());
-    return SetFigure.of(
-        moment,
-        asHere(Math.max(wanted, needed), set, moment),
-        warm,
-        bounds(at, moment, asHere(needed, set, moment)));
+    return new Wanted(at, set, Math.max(wanted, needed), needed);
   }
 
-  /** What an amount of air that settles at a pressure at one moment settles at in other air. */
-  private static double asHere(double settled, Moment then, Moment here) {
-    return Double.isInfinite(settled)
-        ? settled
-        : (settled + then.airPressure()) / then.airKelvins() * here.airKelvins()
-            - here.airPressure();
+  /** What a figure leaves in the tire that was chosen already. */
+  private Wanted left(TireAtStop at, Moment check, SetFigure chosen) {
+    return new Wanted(at, check, chosen.settled().pascals(), Double.NEGATIVE_INFINITY);
   }
 
   /** The figures by the minute of what is set at the planned one. */
-  TimedFigures timed(int visit, Track track, Moment check, SetFigure set, boolean chosen) {
-    TireAtStop at = track.stops().get(visit);
-    Moment arrival = at.arrival();
-    boolean onArrival =
-        set.adds() && set.warm() && arrival != null && !Double.isNaN(arrival.reading());
-    if (!chosen) {
-      return new TimedFigures(
-          onArrival && arrival != null ? adding(of(visit, track, arrival, true)) : null,
-          set,
-          check.seconds(),
-          of(visit, track, check.cooled(), false));
-    }
-    double settled = set.settled().pascals();
-    SetFigure.Bounds free = bounds(at, check, Double.NEGATIVE_INFINITY);
-    return new TimedFigures(
-        onArrival && arrival != null
-            ? adding(SetFigure.of(arrival, asHere(settled, check, arrival), true, free))
-            : null,
-        set,
-        check.seconds(),
-        SetFigure.of(check.cooled(), settled, false, free));
+  TimedFigures timed(int visit, Track track, Moment check, SetFigure set) {
+    return timed(track.stops().get(visit), check, set, wanted(visit, track, check));
   }
 
-  /** On arrival air is only added: less than half a step is no figure. */
-  private static @Nullable SetFigure adding(SetFigure figure) {
-    return figure.adds() ? figure : null;
+  /**
+   * The same of a figure that was chosen already.
+   *
+   * @param figure what the gauge is to show at the planned minute, in pascal
+   */
+  TimedFigures chosen(TireAtStop at, Moment check, double figure) {
+    SetFigure set = chosenAt(at, check, figure);
+    return timed(at, check, set, left(at, check, set));
+  }
+
+  /** What a figure that was chosen already leaves in the tire. */
+  Wanted wantedBy(TireAtStop at, Moment check, double figure) {
+    return left(at, check, chosenAt(at, check, figure));
+  }
+
+  private SetFigure chosenAt(TireAtStop at, Moment check, double figure) {
+    double aim = at.limits().aim();
+    double wanted = Double.isNaN(aim) ? check.settled() : aim;
+    SetFigure.Bounds free = bounds(at, check, Double.NEGATIVE_INFINITY);
+    return SetFigure.chosen(check, figure, wanted, !at.cold(), free);
+  }
+
+  private static TimedFigures timed(TireAtStop at, Moment check, SetFigure set, Wanted wanted) {
+    Moment arrival = at.arrival();
+    boolean known = arrival != null && !Double.isNaN(arrival.reading());
+    SetFigure onArrival =
+        arrival != null && known && set.adds() && set.warm() ? wanted.at(arrival, true) : null;
+    return new TimedFigures(
+        // On arrival air is only added: less than half a step is no figure.
+        onArrival != null && onArrival.adds() ? onArrival : null,
+        set,
+        check.seconds(),
+        wanted.at(check.cooled(), false));
   }
 
   /** What bounds a figure there. */

@@ -175,7 +175,7 @@ final class TireJudge {
     if (air != null && !warmthUnknown && set.adds()) {
       belowAimSinceStart =
           set.cutByHose() && set.settled().pascals() < SettingBand.lowUnder(limits, errors);
-      TimedFigures timed = figures.timed(visit, track, check, set, false);
+      TimedFigures timed = figures.timed(visit, track, check, set);
       reasons.add(toAdd(timed, at, track, check, why, bad == null ? 1 : 0, reasons));
       return timed;
     }
@@ -219,19 +219,17 @@ final class TireJudge {
   private @Nullable TimedFigures byPlan(
       int visit, Track track, Moment check, double figure, List<Reason> reasons) {
     TireAtStop at = track.stops().get(visit);
-    Limits limits = at.limits();
     belowAimSinceStart = false;
     Air air = Lookahead.airAt(forecaster, visit);
-    double wanted = Double.isNaN(limits.aim()) ? check.settled() : limits.aim();
-    SetFigure.Bounds bounds = figures.bounds(at, check, Double.NEGATIVE_INFINITY);
-    SetFigure set = SetFigure.chosen(check, figure, wanted, !at.cold(), bounds);
-    boolean same = Math.abs(figure - SetFigure.now(check)) <= bounds.step() / 2;
+    TimedFigures timed = figures.chosen(at, check, figure);
+    SetFigure set = timed.at();
+    double step = check.origin().errors().step();
+    boolean same = Math.abs(figure - SetFigure.now(check)) <= step / 2;
     boolean may = set.adds() ? air != null : at.cold();
     if (same || !may) {
       return null;
     }
     Phrase why = Phrase.of("by the plan that you follow");
-    TimedFigures timed = figures.timed(visit, track, check, set, true);
     reasons.add(
         set.adds()
             ? toAdd(timed, at, track, check, why, 1, reasons)
@@ -264,7 +262,7 @@ final class TireJudge {
             Shown.beside(check.settled(), ceiling), Shown.pressure(ceiling));
     SetFigure set = figures.of(visit, track, check, false);
     reasons.add(new Reason(Mark.ADJUST, words.letOut(set, check, over), 1));
-    return figures.timed(visit, track, check, set, false);
+    return figures.timed(visit, track, check, set);
   }
 
   /** More air than label and load want, or than its mate has, yet under the limit: a word. */

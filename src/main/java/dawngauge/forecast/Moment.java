@@ -62,6 +62,36 @@ public record Moment(
     return GasLaw.atReference(fill);
   }
 
+  /**
+   * The same tire at a time between this and a later moment, as if all went evenly.
+   *
+   * @param at epoch seconds
+   */
+  public Moment towards(Moment later, double at) {
+    double span = later.seconds - seconds;
+    double part = span > 0 ? (at - seconds) / span : 0;
+    double there = 1 - part;
+    return new Moment(
+        at,
+        there * airKelvins + part * later.airKelvins,
+        there * airPressure + part * later.airPressure,
+        there * elevation + part * later.elevation,
+        there * tireKelvins + part * later.tireKelvins,
+        there * fill + part * later.fill,
+        origin,
+        there * settled + part * later.settled,
+        there * reading + part * later.reading,
+        there * judged + part * later.judged,
+        there * readingSigma + part * later.readingSigma,
+        there * settledSigma + part * later.settledSigma,
+        there * limitSigma + part * later.limitSigma,
+        there * fineSigma + part * later.fineSigma,
+        there * gaugeSigma + part * later.gaugeSigma,
+        there * airSigma + part * later.airSigma,
+        there * coldSide + part * later.coldSide,
+        there * warmSigma + part * later.warmSigma);
+  }
+
   /** The same tire once as cool as the air around. */
   public Moment cooled() {
     return new Moment(

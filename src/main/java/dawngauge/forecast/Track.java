@@ -124,6 +124,22 @@ public final class Track {
     return List.copyOf(moments);
   }
 
+  /**
+   * The tire at every node of a stay where something is known of it, in time order; where air is
+   * set, before and after.
+   *
+   * @param visit index of the stop
+   */
+  public List<Moment> stay(int visit) {
+    goOn(visit);
+    Track replay = from(visit, settings);
+    List<Moment> moments = new ArrayList<>();
+    replay.recorder = moments;
+    replay.goOn(visit);
+    double end = timeline.seconds[timeline.leave[visit]];
+    return moments.stream().filter(moment -> moment.seconds() <= end).toList();
+  }
+
   private void record(int node) {
     List<Moment> moments = recorder;
     Moment moment = moments == null ? null : tire.momentToJudge(node);

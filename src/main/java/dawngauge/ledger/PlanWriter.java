@@ -7,6 +7,8 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,13 +30,14 @@ final class PlanWriter {
   /** A stop that the plan uses. */
   PlanPage.PlanStop stop(AdjustmentPlan.Planned planned) {
     record Key(String figure, String text) {}
+    ZoneId zone = itinerary.visits().get(planned.visit()).zone();
     Map<Key, List<WheelPosition>> same = new LinkedHashMap<>();
     planned
         .settings()
         .forEach(
             (position, setting) -> {
               String figure = Phrase.of("{0}", Wording.figure(setting.set().figure())).in(units);
-              same.computeIfAbsent(new Key(figure, text(setting)), key -> new ArrayList<>())
+              same.computeIfAbsent(new Key(figure, text(setting, zone)), key -> new ArrayList<>())
                   .add(position);
             });
     List<PlanPage.Line> lines = new ArrayList<>();
@@ -79,16 +82,21 @@ final class PlanWriter {
     return new PlanPage.PlanStop(index, planned, title, when, lines);
   }
 
-  private String text(AdjustmentPlan.PlannedSetting setting) {
+  private String text(AdjustmentPlan.PlannedSetting setting, ZoneId zone) {
     SetFigure set = setting.set();
+    SetFigure onArrival = setting.timed().onArrival();
+    Instant minute = Instant.ofEpochSecond(Math.round(setting.timed().seconds()));
     Phrase figure =
         set.warm()
             ? Phrase.of(
-                "add to {0} as it is then, warm ({1} expected before; settles at {2}); never let air"
-                    + " out of it warm",
+                "add to {0}{1} at {2}, {3} cold ({4} expected before); never let air out of it warm",
+                onArrival == null
+                    ? Phrase.of("")
+                    : Phrase.of("{0} on arrival, ", Wording.figure(onArrival.figure())),
                 Wording.figure(set.figure()),
-                Wording.shown(setting.now()),
-                Wording.shown(set.settled().pascals()))
+                Wording.clock(minute, zone),
+                Wording.figure(setting.timed().cold().figure()),
+                Wording.shown(setting.now()))
             : set.adds()
                 ? Phrase.of(
                     "add to {0} cold ({1} expected before)",

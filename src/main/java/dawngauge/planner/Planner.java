@@ -367,8 +367,7 @@ public final class Planner {
             forecaster -> {
               Advice advice =
                   new Adviser(forecaster, thresholds(), followed(trip, forecaster)).advise();
-              return Optional.ofNullable(advice.tracks().get(position))
-                  .map(track -> FigureNow.of(forecaster, track, stop));
+              return FigureNow.of(forecaster, advice, position, stop);
             });
   }
 

@@ -66,7 +66,8 @@ class FollowedPlanTest {
     AdjustmentPlan.PlannedSetting planned =
         coldNight().adjust().plan().stops().get(0).settings().values().iterator().next();
     Advice advice = coldNight().follow();
-    assertThat(Seen.at(advice, 1).set().figure()).isEqualTo(planned.set().figure());
+    assertThat(Seen.at(advice, 1).timed()).isEqualTo(planned.timed());
+    assertThat(planned.timed().onArrival()).isNotNull();
     assertThat(Math.abs(Seen.at(advice, 3).check().reading() - planned.atNextStart()))
         .isLessThan(GaugePressure.of(0.01, Unit.PSI).pascals());
   }

@@ -7,6 +7,7 @@ import dawngauge.trip.WheelSlot;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** What a crew sees of one tire at one stop. */
 final class Seen {
@@ -53,6 +54,10 @@ final class Seen {
   }
 
   /** What is to be set; a fault of the test where nothing is. */
+  @Nullable TimedFigures timed() {
+    return advice.timed();
+  }
+
   SetFigure set() {
     return Objects.requireNonNull(advice.set(), "nothing is to be set");
   }

@@ -1,0 +1,74 @@
+package dawngauge.advice;
+
+import dawngauge.forecast.Moment;
+import dawngauge.trip.ReadingState;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The figure to set a tire to at any minute of a stay. The air that is filled in stays the same;
+ * the gauge shows less of it as the tire cools.
+ */
+public final class StayFigures {
+
+  private final List<Moment> stay;
+  private final FigureRule.Wanted wanted;
+  private final boolean neverWarm;
+
+  /**
+   * Of a stay.
+   *
+   * @param stay the tire through it, in time order
+   * @param neverWarm whether the rig did not roll before it
+   */
+  StayFigures(List<Moment> stay, FigureRule.Wanted wanted, boolean neverWarm) {
+    this.stay = stay;
+    this.wanted = wanted;
+    this.neverWarm = neverWarm;
+  }
+
+  /**
+   * The figure at a minute; empty outside of the stay and where the tire's warmth is not known.
+   * Between nodes of the timeline, ten minutes at most, the tire is taken to cool evenly.
+   */
+  public Optional<SetFigure> at(Instant time) {
+    double seconds = time.getEpochSecond();
+    for (int i = 0; i < stay.size(); i++) {
+      Moment here = stay.get(i);
+      if (here.seconds() >= seconds) {
+        boolean within = i > 0 || here.seconds() == seconds;
+        Moment then = i == 0 ? here : stay.get(i - 1).towards(here, seconds);
+        return within && !Double.isNaN(then.reading())
+            ? Optional.of(wanted.at(then, isWarm(then)))
+            : Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** After three hours a tire counts as cold. */
+  private boolean isWarm(Moment then) {
+    double rested = then.seconds() - stay.get(0).seconds();
+    return !neverWarm && rested < ReadingState.COLD_AFTER.toSeconds();
+  }
+
+  /** The last full minute up to which the gauge is to show the same figure, within the stay. */
+  public Instant until(Instant time) {
+    Instant last = time;
+    Optional<SetFigure> figure = at(time);
+    Instant next = time.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES);
+    while (figure.isPresent()
+        && at(next).map(SetFigure::figure).equals(figure.map(SetFigure::figure))) {
+      last = next;
+      next = next.plus(1, ChronoUnit.MINUTES);
+    }
+    return last;
+  }
+
+  /** The figure for a tire as cool as the air at the end of the stay. */
+  public SetFigure cold() {
+    return wanted.at(stay.get(stay.size() - 1).cooled(), false);
+  }
+}
