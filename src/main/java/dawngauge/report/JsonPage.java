@@ -11,6 +11,7 @@ import dawngauge.explain.Phrase;
 import dawngauge.fitness.Defect;
 import dawngauge.ledger.Ledger;
 import dawngauge.problem.Problem;
+import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Quantity;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Itinerary;
@@ -151,6 +152,11 @@ final class JsonPage {
   static void put(
       ObjectNode node, String name, double si, DoubleFunction<? extends Quantity> maker) {
     put(node, name, BothUnits.known(si, maker));
+  }
+
+  /** A gauge pressure in pascal, null where it is not known. */
+  static void pressure(ObjectNode node, String name, double pascals) {
+    put(node, name, pascals, GaugePressure::new);
   }
 
   /** A figure. */

@@ -29,8 +29,6 @@ final class TireFigures {
     TireAtStop at = advice.tire();
     Moment arrival = at.arrival();
     Moment leaving = at.leaving();
-    TimedFigures timed = advice.timed();
-    SetFigure onArrival = timed == null ? null : timed.onArrival();
     Map<String, @Nullable Quantity> figures = new LinkedHashMap<>();
     figures.put("arriveReads", arrival == null ? null : pressure(arrival.reading()));
     figures.put("arriveReadsSigma", arrival == null ? null : pressure(arrival.readingSigma()));
@@ -38,9 +36,7 @@ final class TireFigures {
     figures.put("leaveReads", leaving == null ? null : pressure(leaving.reading()));
     figures.put("leaveReadsSigma", leaving == null ? null : pressure(leaving.readingSigma()));
     figures.put("leaveSettled", leaving == null ? null : pressure(leaving.settled()));
-    figures.put("setCold", timed == null ? null : timed.cold().figure());
-    figures.put("setOnArrival", onArrival == null ? null : onArrival.figure());
-    figures.put("setAt", timed == null ? null : timed.at().figure());
+    figures.putAll(set(advice.timed()));
     figures.put("lowestAhead", at.low() == null ? null : pressure(at.low().moment().judged()));
     figures.put("floor", pressure(at.limits().floor()));
     figures.put("aim", pressure(at.limits().aim()));
@@ -50,6 +46,16 @@ final class TireFigures {
     figures.put("margin", ratio(at.worstMargin()));
     figures.put("chanceUnderFloor", ratio(chance(advice, LoadChance::underFloor)));
     figures.put("chanceNotShown", ratio(chance(advice, LoadChance::notShown)));
+    return figures;
+  }
+
+  /** The figures to set, by the minute at which the crew stands at the tire. */
+  static Map<String, @Nullable Quantity> set(@Nullable TimedFigures timed) {
+    SetFigure onArrival = timed == null ? null : timed.onArrival();
+    Map<String, @Nullable Quantity> figures = new LinkedHashMap<>();
+    figures.put("setCold", timed == null ? null : timed.cold().figure());
+    figures.put("setOnArrival", onArrival == null ? null : onArrival.figure());
+    figures.put("setAt", timed == null ? null : timed.at().figure());
     return figures;
   }
 
