@@ -15,6 +15,7 @@ import dawngauge.trip.Gauge;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.WheelPosition;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -130,6 +131,7 @@ public record FigureNow(
         planned == null
             ? figures.wanted(visit, track, check)
             : figures.wantedBy(at, check, planned.at().figure().pascals());
+    ZoneId zone = forecaster.itinerary().visits().get(visit).zone();
     SetFigure cold = wanted.at(check.cooled(), false);
     Moment arrival = at.arrival();
     boolean warmHere =
@@ -149,7 +151,7 @@ public record FigureNow(
         justRolled,
         cold,
         warm,
-        new StayFigures(track.stay(visit), wanted, visit == 0 && at.cold()),
+        new StayFigures(track.stay(visit), wanted, visit == 0 && at.cold(), zone),
         ranLow,
         air,
         dawn == null ? -1 : next,

@@ -3,6 +3,9 @@ package dawngauge.advice;
 import dawngauge.forecast.Moment;
 import dawngauge.trip.ReadingState;
 import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
@@ -16,17 +19,34 @@ public final class StayFigures {
   private final List<Moment> stay;
   private final FigureRule.Wanted wanted;
   private final boolean neverWarm;
+  private final ZoneId zone;
 
   /**
    * Of a stay.
    *
    * @param stay the tire through it, in time order
    * @param neverWarm whether the rig did not roll before it
+   * @param zone of its stop
    */
-  StayFigures(List<Moment> stay, FigureRule.Wanted wanted, boolean neverWarm) {
+  StayFigures(List<Moment> stay, FigureRule.Wanted wanted, boolean neverWarm, ZoneId zone) {
     this.stay = stay;
     this.wanted = wanted;
     this.neverWarm = neverWarm;
+    this.zone = zone;
+  }
+
+  /** Zone of its stop. */
+  public ZoneId zone() {
+    return zone;
+  }
+
+  /** The first time from its beginning on at which the clock of the stop shows a time. */
+  public Instant next(LocalTime clock) {
+    Instant begins = Instant.ofEpochSecond((long) Math.floor(stay.get(0).seconds()));
+    ZonedDateTime first = begins.atZone(zone);
+    ZonedDateTime that = first.with(clock);
+    return (that.toInstant().plusSeconds(59).isBefore(begins) ? that.plusDays(1) : that)
+        .toInstant();
   }
 
   /**

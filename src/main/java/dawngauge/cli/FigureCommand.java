@@ -1,8 +1,10 @@
 package dawngauge.cli;
 
 import dawngauge.advice.FigureNow;
+import dawngauge.advice.StayFigures;
 import dawngauge.ledger.FigureLines;
 import dawngauge.ledger.Ledger;
+import dawngauge.ledger.SetNow;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -12,9 +14,12 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.FigureText;
+import dawngauge.rules.RanLow;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
+import java.time.Instant;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,6 +86,12 @@ final class FigureCommand implements Callable<Integer> {
       description = "How the tire is then; warm unless given.")
   private State state = State.WARM;
 
+  @Option(
+      names = "--at",
+      paramLabel = "HH:MM",
+      description = "The minute of the stay at which it is set, by the clock of the place.")
+  private @Nullable LocalTime minute;
+
   @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
   private UnitSystem units = UnitSystem.US;
 
@@ -116,6 +127,9 @@ final class FigureCommand implements Callable<Integer> {
       return ExitCode.CONTENT;
     }
     List<String> lines = new ArrayList<>(FigureLines.toSet(trip, figures.get(), units));
+    if (minute != null) {
+      lines.add(setAt(figures.get(), minute, typed == null ? null : typed.get().value()));
+    }
     if (typed != null) {
       lines.add("");
       lines.addAll(
@@ -123,5 +137,18 @@ final class FigureCommand implements Callable<Integer> {
     }
     String text = FigureText.of(place + ": " + position.get().words(), lines, Ledger.CAUTIONS);
     return new Output(planner, console).write(text, TripArgument.STANDARD, file, false);
+  }
+
+  /** What it is to be set to at a minute of the stay, by a reading where there is one. */
+  private String setAt(FigureNow figures, LocalTime time, @Nullable GaugePressure read) {
+    StayFigures stay = figures.stay();
+    Optional<String> told = Optional.empty();
+    if (read != null && figures.ranLow(read, state.state) == RanLow.LIKELY) {
+      return "No figure at " + time + ": it is not to be pumped up before it is inspected.";
+    } else if (stay != null) {
+      Instant at = stay.next(time);
+      told = read == null ? SetNow.at(figures, at, units) : SetNow.add(figures, read, 0, at, units);
+    }
+    return told.orElse("No figure at " + time + ": not within the stay, or not known how warm.");
   }
 }

@@ -3,6 +3,7 @@ package dawngauge.ledger;
 import dawngauge.advice.FigureNow;
 import dawngauge.advice.SetFigure;
 import dawngauge.explain.Phrase;
+import dawngauge.forecast.Moment;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.UnitSystem;
@@ -10,6 +11,7 @@ import dawngauge.rules.Quantile;
 import dawngauge.rules.RanLow;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -42,6 +44,7 @@ public final class FigureLines {
     }
     out.figure(figures.cold(), false);
     out.figure(figures.warm(), true);
+    out.later();
     if (figures.warm() != null) {
       out.line(
           Phrase.of(
@@ -92,6 +95,15 @@ public final class FigureLines {
                     + " compressor, or stop where there is air",
                 Wording.shown(set.settled().pascals()), where, Wording.shown(aim - next))
             : Phrase.of("  {0}", where));
+  }
+
+  /** The figure when the crew has stood there for a while. */
+  private void later() {
+    Moment arrival = figures.at().arrival();
+    if (figures.warm() != null && arrival != null) {
+      Instant then = Instant.ofEpochSecond(Math.round(arrival.seconds())).plus(SetNow.LATER);
+      SetNow.at(figures, then, units).ifPresent(lines::add);
+    }
   }
 
   /** What a reading means as a cold one. */

@@ -10,6 +10,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,6 +80,29 @@ class RoadCommandsTest {
     assertThat(run("plan", Run.DEMO, "--out", Run.DEMO, "--force").code())
         .as("never the trip itself")
         .isEqualTo(ExitCode.CANNOT_WRITE);
+  }
+
+  /** Dalhart is reached at 12:29; the figure falls from 85 psi on arrival to 82 at 13:14. */
+  @Test
+  void aFigureBelongsToItsMinute() {
+    String[] asked = {"figure", Run.DEMO, "--stop", "dalhart", "--tire", "t2r", "--at", "12:50"};
+    assertThat(words(run(asked))).contains("At 12:50: 83 psi until 13:05, 80 psi cold");
+    assertThat(words(run(with(asked, "--reading", "79 psi"))))
+        .contains("Add 4 psi: to 83 psi until 13:05, 80 psi cold. Let no air out of it warm.");
+    assertThat(words(run(with(asked, "--reading", "84 psi"))))
+        .contains("Nothing to add; let no air out of it warm.");
+    assertThat(words(run(with(asked, "--reading", "67 psi"))))
+        .contains("No figure at 12:50: it is not to be pumped up before it is inspected.");
+    assertThat(words(run("figure", Run.DEMO, "--stop", "5", "--tire", "t2r", "--at", "18:50")))
+        .contains("No figure at 18:50: not within the stay");
+    assertThat(run("figure", Run.DEMO, "--stop", "5", "--tire", "t2r", "--at", "25:00").code())
+        .isEqualTo(ExitCode.USAGE);
+  }
+
+  private static String[] with(String[] asked, String... more) {
+    List<String> all = new ArrayList<>(List.of(asked));
+    all.addAll(List.of(more));
+    return all.toArray(new String[0]);
   }
 
   @Test

@@ -94,6 +94,32 @@ class ReadingsWindowTest extends WindowTest {
     open.until("and undone", () -> warm(open).size() == 9);
   }
 
+  /** At Dalhart, reached at 12:29, t2r is to have 80 psi cold; it is the tenth to be read. */
+  @Test
+  void aLowTireIsAnsweredWithTheFigureOfItsMinute() {
+    OpenWindow open = readings(demo());
+    goTo(open, "5 Dalhart TX");
+    open.until(
+        "its tires are there",
+        () ->
+            !open.nodes(TextField.class, f -> spoken(f).equals("Reading of trailer axle 2 right"))
+                .isEmpty());
+    open.write("Reading of trailer axle 2 right", "78");
+    open.until("the figure is told", () -> !open.texts("set-now").isEmpty());
+    assertThat(open.texts("set-now"))
+        .containsExactly(
+            "Add 6 psi: to 84 psi until 12:48, 80 psi cold. Let no air out of it warm.");
+    open.keys(KeyCode.ENTER);
+    open.write("Set to, trailer axle 2 right", "84");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "what was set is noted with its minute",
+        () ->
+            open.document.trip().log().stream()
+                .filter(LogEvent.Adjustment.class::isInstance)
+                .anyMatch(event -> event.time().text().startsWith("2027-04-06T12:42")));
+  }
+
   @Test
   void aFigureBeyondTheScaleOfTheGaugeIsRefusedAndAnEmptiedOneGoes() {
     OpenWindow open = readings(demo());

@@ -455,11 +455,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
             round ->
                 document.edit(
                     LogEdits.adjusted(
-                        document.trip(),
-                        row.tire,
-                        figure,
-                        round.gauge(),
-                        round.time(row.order, latest()))));
+                        document.trip(), row.tire, figure, round.gauge(), minute(round, row))));
   }
 
   @Override
@@ -478,7 +474,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     Entered<GaugePressure> figure =
         readPressure(row.reading.typed()).value().flatMap(Function.identity()).orElse(null);
     if (round == null || figure == null) {
-      said.tell(row, visit, round(), document.planned(), null, List.of());
+      said.tell(row, visit, round(), document.planned(), null, List.of(), null);
       return;
     }
     Trip trip = document.trip();
@@ -499,16 +495,32 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     Planner planner = document.planner();
     PlannedTrip known = document.planned();
     int at = visit;
+    Instant minute = minute(round, row).instant();
+    UnitSystem units = document.units();
     Tasks.compute(
         () -> {
           PlannedTrip planned = logged ? known : planner.plan(trial);
-          return Map.entry(planned, planner.checks(trial, at));
+          List<ReadingCheck> checks = planner.checks(trial, at);
+          String setNow = RoundTelling.setNow(planner, trial, at, judged, checks, minute, units);
+          return new Answer(planned, checks, setNow);
         },
         answer -> {
           if (question == asked && looked == row) {
-            said.tell(row, at, round(), answer.getKey(), judged, answer.getValue());
+            said.tell(row, at, round(), answer.planned, judged, answer.checks, answer.setNow);
           }
         });
+  }
+
+  private record Answer(PlannedTrip planned, List<ReadingCheck> checks, @Nullable String setNow) {}
+
+  /** When a tire is set: now where the crew stands there now, else when it was read. */
+  private TypedTime minute(Round round, RoundRow row) {
+    Itinerary.Visit at = here().orElse(null);
+    TypedTime read = round.time(row.order, latest());
+    Instant now = clock.instant();
+    return at != null && !now.isBefore(read.instant()) && !now.isAfter(at.leave())
+        ? LogEdits.at(now, at.zone())
+        : read;
   }
 
   /** When the round is begun, for what else is noted at its stop. */

@@ -1,23 +1,29 @@
 package dawngauge.ui.readings;
 
 import dawngauge.advice.Advice;
+import dawngauge.advice.FigureNow;
 import dawngauge.advice.Mark;
 import dawngauge.advice.Reason;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.LiveLines;
+import dawngauge.ledger.SetNow;
 import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Planner;
+import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.LogEdits;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Round;
 import dawngauge.trip.Tire;
+import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.MarkShape;
 import dawngauge.ui.common.TripDocument;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -49,14 +55,19 @@ final class RoundTelling extends VBox {
     return checks.stream().filter(check -> check.reading().equals(reading)).findFirst();
   }
 
-  /** What a reading means and what is to be done. */
+  /**
+   * What a reading means and what is to be done.
+   *
+   * @param setNow what it is to be set to at this minute, or null
+   */
   void tell(
       RoundRow row,
       int visit,
       Optional<Round> round,
       PlannedTrip planned,
       LogEvent.@Nullable Reading reading,
-      List<ReadingCheck> checks) {
+      List<ReadingCheck> checks,
+      @Nullable String setNow) {
     getChildren().setAll(plain(row.words, "chosen-stop"));
     UnitSystem units = document.units();
     ReadingCheck check = reading == null ? null : of(checks, reading).orElse(null);
@@ -79,6 +90,9 @@ final class RoundTelling extends VBox {
       if (!mates.isEmpty()) {
         getChildren().add(plain(mates, "figure-line"));
       }
+    }
+    if (setNow != null) {
+      getChildren().add(plain(setNow, "set-now"));
     }
     Advice advice = planned.advice();
     if (advice == null || visit >= advice.stops().size()) {
@@ -105,6 +119,31 @@ final class RoundTelling extends VBox {
       getChildren().add(plain(Ledger.CAUTIONS.get(2), "lesser"));
       getChildren().add(plain(Ledger.CAUTIONS.get(3), "lesser"));
     }
+  }
+
+  /**
+   * What a tire is to be set to at a minute by a reading; null where that tells nothing, or tells
+   * that it ran low, so that it is not just pumped up.
+   */
+  static @Nullable String setNow(
+      Planner planner,
+      Trip trip,
+      int visit,
+      LogEvent.Reading reading,
+      List<ReadingCheck> checks,
+      Instant minute,
+      UnitSystem units) {
+    ReadingCheck check = of(checks, reading).orElse(null);
+    FigureNow figures =
+        LogEdits.positionOf(trip, reading.tire(), reading.time().instant())
+            .flatMap(position -> planner.figureNow(trip, visit, position))
+            .orElse(null);
+    if (check == null || figures == null || figures.ranLow()) {
+      return null;
+    }
+    GaugePressure read = reading.pressure().value();
+    double sealed = read.pascals() - check.shown();
+    return SetNow.add(figures, read, sealed, minute, units).orElse(null);
   }
 
   /** The readings of the rest of the axle in the same round. */
