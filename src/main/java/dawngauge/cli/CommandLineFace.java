@@ -128,6 +128,7 @@ public final class CommandLineFace implements Callable<Integer> {
     line.addSubcommand(new WeatherCommand(planner, console, weather));
     line.registerConverter(
         ForecastCommand.Format.class, new Choice<>(ForecastCommand.Format.class));
+    line.registerConverter(FormOption.Form.class, new Choice<>(FormOption.Form.class));
     line.registerConverter(ExplainCommand.When.class, new Choice<>(ExplainCommand.When.class));
     line.registerConverter(CrewSheet.Paper.class, new Choice<>(CrewSheet.Paper.class));
     line.registerConverter(FigureCommand.State.class, new Choice<>(FigureCommand.State.class));

@@ -5,10 +5,12 @@ import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.FitnessText;
+import dawngauge.report.JsonFitness;
 import dawngauge.trip.Trip;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -23,6 +25,8 @@ final class FitnessCommand implements Callable<Integer> {
 
   @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
   private String file = "";
+
+  @Mixin private final FormOption form = new FormOption();
 
   @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
   private UnitSystem units = UnitSystem.US;
@@ -45,14 +49,18 @@ final class FitnessCommand implements Callable<Integer> {
     if (!opened.hasValue()) {
       return TripArgument.refuse(console, file, opened.problems());
     }
-    List<Defect> defects = planner.fitness(opened.get());
-    String text = FitnessText.of(opened.get(), defects, units);
+    Trip trip = opened.get();
+    List<Defect> defects = planner.fitness(trip);
+    List<String> unknown = check || form.json() ? planner.gaps(trip) : List.of();
+    String text =
+        form.json()
+            ? JsonFitness.of(trip, defects, unknown, units)
+            : FitnessText.of(trip, defects, units);
     int written = new Output(planner, console).write(text, TripArgument.STANDARD, file, false);
     if (!check || written != ExitCode.DONE) {
       return written;
     }
     int code = code(defects);
-    List<String> unknown = planner.gaps(opened.get());
     if (code == ExitCode.DONE && !unknown.isEmpty()) {
       console.err().println("too little is known to say: " + String.join("; ", unknown));
       return ExitCode.CONTENT;

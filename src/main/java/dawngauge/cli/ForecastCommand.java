@@ -9,14 +9,12 @@ import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
-import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CsvTable;
 import dawngauge.report.JsonResult;
 import dawngauge.report.LedgerText;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -105,10 +103,7 @@ final class ForecastCommand implements Callable<Integer> {
       only = found.get();
     }
     PlannedTrip planned = planner.plan(trip);
-    List<Problem> problems = new ArrayList<>(opened.problems());
-    planned.problems().stream()
-        .filter(problem -> !repeats(problem, opened.problems()))
-        .forEach(problems::add);
+    List<Problem> problems = TripArgument.problems(opened, planned.problems());
     String text =
         switch (format) {
           case TEXT ->
@@ -126,13 +121,6 @@ final class ForecastCommand implements Callable<Integer> {
       problems.forEach(problem -> console.err().println(problem.message()));
     }
     return check ? verdict(trip, planned.advice(), only) : ExitCode.DONE;
-  }
-
-  /** The file's reader tells of a missing departure too, with its place in the file. */
-  private static boolean repeats(Problem problem, List<Problem> told) {
-    return told.contains(problem)
-        || (problem.code() == ProblemCode.NO_DEPARTURE
-            && told.stream().anyMatch(other -> other.code() == problem.code()));
   }
 
   /** What --check answers; it says where it has nothing to go by. */

@@ -5,10 +5,12 @@ import dawngauge.ledger.PlanPage;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.report.JsonPlan;
 import dawngauge.report.PlanText;
 import dawngauge.trip.Trip;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -25,6 +27,8 @@ final class PlanCommand implements Callable<Integer> {
 
   @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
   private String file = "";
+
+  @Mixin private final FormOption form = new FormOption();
 
   @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
   private UnitSystem units = UnitSystem.US;
@@ -51,7 +55,11 @@ final class PlanCommand implements Callable<Integer> {
     if (!adjustment.hasValue()) {
       return TripArgument.untimed(console, file, adjustment.problems());
     }
-    String text = PlanText.of(trip.name(), PlanPage.of(trip, adjustment.get(), units));
+    String text =
+        form.json()
+            ? JsonPlan.of(
+                trip, adjustment.get(), TripArgument.problems(opened, adjustment.problems()), units)
+            : PlanText.of(trip.name(), PlanPage.of(trip, adjustment.get(), units));
     return new Output(planner, console).write(text, out, file, force);
   }
 }

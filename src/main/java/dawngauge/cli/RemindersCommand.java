@@ -1,6 +1,7 @@
 package dawngauge.cli;
 
 import dawngauge.advice.Advice;
+import dawngauge.advice.Reminder;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.ReminderLine;
 import dawngauge.planner.PlannedTrip;
@@ -8,12 +9,14 @@ import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.report.JsonReminders;
 import dawngauge.report.ReminderCalendar;
 import dawngauge.report.ReminderText;
 import dawngauge.trip.Trip;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -39,6 +42,8 @@ final class RemindersCommand implements Callable<Integer> {
               + " to date, so that calendars change what they have.")
   private String calendar = "";
 
+  @Mixin private final FormOption form = new FormOption();
+
   @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
   private UnitSystem units = UnitSystem.US;
 
@@ -50,6 +55,10 @@ final class RemindersCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (form.json() && !calendar.isEmpty()) {
+      console.err().println("--calendar writes a calendar file; leave it or --format json away");
+      return ExitCode.USAGE;
+    }
     Outcome<Trip> opened = TripArgument.open(planner, console, file);
     if (!opened.hasValue()) {
       return TripArgument.refuse(console, file, opened.problems());
@@ -61,10 +70,21 @@ final class RemindersCommand implements Callable<Integer> {
       return TripArgument.untimed(console, file, planned.problems());
     }
     Ledger ledger = Ledger.of(trip, advice, planned.problems(), planned.fitness(), units, null);
-    List<ReminderLine> reminders = ReminderLine.all(advice, planner.reminders(advice), ledger);
+    List<Reminder> due = planner.reminders(advice);
+    List<ReminderLine> reminders = ReminderLine.all(advice, due, ledger);
     Output output = new Output(planner, console);
     if (calendar.isEmpty()) {
-      String text = ReminderText.of(trip.name(), reminders);
+      String text =
+          form.json()
+              ? JsonReminders.of(
+                  trip,
+                  advice,
+                  due,
+                  reminders,
+                  TripArgument.problems(opened, planned.problems()),
+                  planned.fitness(),
+                  units)
+              : ReminderText.of(trip.name(), reminders);
       return output.write(text, TripArgument.STANDARD, file, false);
     }
     Outcome<ReminderCalendar.Earlier> earlier =

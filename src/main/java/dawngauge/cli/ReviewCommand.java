@@ -7,6 +7,7 @@ import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CrewSheet;
+import dawngauge.report.JsonReview;
 import dawngauge.report.ReviewSheet;
 import dawngauge.report.ReviewText;
 import dawngauge.review.TripReview;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -30,6 +32,8 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
   private String file = "";
+
+  @Mixin private final FormOption form = new FormOption();
 
   @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
   private UnitSystem units = UnitSystem.US;
@@ -66,6 +70,10 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (form.json() && pdf) {
+      console.err().println("--pdf writes a PDF; leave it or --format json away");
+      return ExitCode.USAGE;
+    }
     Outcome<Trip> opened = TripArgument.open(planner, console, file);
     if (!opened.hasValue()) {
       return TripArgument.refuse(console, file, opened.problems());
@@ -99,7 +107,10 @@ final class ReviewCommand implements Callable<Integer> {
           ReviewSheet.of(trip, review.get(), air, planner.asSound(trip).orElse(null), units, paper);
       return new Output(planner, console).write(sheet, out, file, force);
     }
-    return new Output(planner, console)
-        .write(ReviewText.of(trip, review.get(), air, units), out, file, force);
+    String text =
+        form.json()
+            ? JsonReview.of(trip, review.get(), air, units)
+            : ReviewText.of(trip, review.get(), air, units);
+    return new Output(planner, console).write(text, out, file, force);
   }
 }

@@ -7,6 +7,7 @@ import dawngauge.problem.ProblemCode;
 import dawngauge.trip.Trip;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Opens the trip file a command names; "-" is standard input. */
@@ -26,6 +27,20 @@ final class TripArgument {
     } catch (InvalidPathException e) {
       return Outcome.failed(Problem.of(ProblemCode.NO_SUCH_FILE, "", file));
     }
+  }
+
+  /** What the reader of the file told and what came up after it, each once. */
+  static List<Problem> problems(Outcome<Trip> opened, List<Problem> later) {
+    List<Problem> problems = new ArrayList<>(opened.problems());
+    later.stream().filter(problem -> !repeats(problem, opened.problems())).forEach(problems::add);
+    return problems;
+  }
+
+  /** The file's reader tells of a missing departure too, with its place in the file. */
+  private static boolean repeats(Problem problem, List<Problem> told) {
+    return told.contains(problem)
+        || (problem.code() == ProblemCode.NO_DEPARTURE
+            && told.stream().anyMatch(other -> other.code() == problem.code()));
   }
 
   /** Says what keeps the times of a sound trip from being known, and gives the exit code for it. */

@@ -56,6 +56,7 @@ public record PlanPage(
    * A way of setting tires, and what it comes to.
    *
    * @param name what it is
+   * @param outcome what it comes to
    * @param stops stops with gauge and hose
    * @param margin lowest load margin
    * @param chance highest chance of a tire under its floor
@@ -65,6 +66,7 @@ public record PlanPage(
    */
   public record Habit(
       String name,
+      PlanOutcome outcome,
       String stops,
       String margin,
       String chance,
@@ -141,6 +143,7 @@ public record PlanPage(
   private static Habit habit(String name, PlanOutcome outcome) {
     return new Habit(
         name,
+        outcome,
         String.valueOf(outcome.stops()),
         Wording.signedPercent(outcome.worstMargin()),
         Double.isNaN(outcome.worstChance())

@@ -8,6 +8,8 @@ import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /** Figures for other programs: SI and U.S. units side by side. */
 final class BothUnits {
@@ -22,7 +24,7 @@ final class BothUnits {
     if (kind == QuantityKind.GAUGE_PRESSURE) {
       units.put("kPa", Unit.KILOPASCAL);
       units.put("psi", Unit.PSI);
-    } else if (kind == QuantityKind.TEMPERATURE) {
+    } else if (kind == QuantityKind.TEMPERATURE || kind == QuantityKind.TEMPERATURE_DIFFERENCE) {
       units.put("celsius", Unit.CELSIUS);
       units.put("fahrenheit", Unit.FAHRENHEIT);
     } else if (kind == QuantityKind.MASS) {
@@ -31,12 +33,20 @@ final class BothUnits {
     } else if (kind == QuantityKind.ELEVATION) {
       units.put("m", Unit.METER);
       units.put("ft", Unit.FOOT);
+    } else if (kind == QuantityKind.DISTANCE) {
+      units.put("km", Unit.KILOMETER);
+      units.put("mi", Unit.MILE);
     } else if (kind == QuantityKind.RATIO) {
       units.put("percent", Unit.PERCENT);
     } else {
       throw new IllegalArgumentException("no units for " + kind);
     }
     return units;
+  }
+
+  /** A quantity by its SI number; null where the number is not known or without end. */
+  static @Nullable Quantity known(double si, DoubleFunction<? extends Quantity> maker) {
+    return Double.isFinite(si) ? maker.apply(si) : null;
   }
 
   /** The number in a unit, to three decimals. */

@@ -29,8 +29,6 @@ final class TireFigures {
     TireAtStop at = advice.tire();
     Moment arrival = at.arrival();
     Moment leaving = at.leaving();
-    TimedFigures timed = advice.timed();
-    SetFigure onArrival = timed == null ? null : timed.onArrival();
     Map<String, @Nullable Quantity> figures = new LinkedHashMap<>();
     figures.put("arriveReads", arrival == null ? null : pressure(arrival.reading()));
     figures.put("arriveReadsSigma", arrival == null ? null : pressure(arrival.readingSigma()));
@@ -38,19 +36,26 @@ final class TireFigures {
     figures.put("leaveReads", leaving == null ? null : pressure(leaving.reading()));
     figures.put("leaveReadsSigma", leaving == null ? null : pressure(leaving.readingSigma()));
     figures.put("leaveSettled", leaving == null ? null : pressure(leaving.settled()));
-    figures.put("setCold", timed == null ? null : timed.cold().figure());
-    figures.put("setOnArrival", onArrival == null ? null : onArrival.figure());
-    figures.put("setAt", timed == null ? null : timed.at().figure());
+    figures.putAll(set(advice.timed()));
     figures.put("lowestAhead", at.low() == null ? null : pressure(at.low().moment().judged()));
     figures.put("floor", pressure(at.limits().floor()));
     figures.put("aim", pressure(at.limits().aim()));
     figures.put("ceiling", pressure(at.limits().ceiling()));
     figures.put("publishedBuildUp", at.published() == null ? null : at.published().pressure());
-    double load = at.limits().load().kilograms();
-    figures.put("load", Double.isNaN(load) ? null : new Mass(load));
+    figures.put("load", BothUnits.known(at.limits().load().kilograms(), Mass::new));
     figures.put("margin", ratio(at.worstMargin()));
     figures.put("chanceUnderFloor", ratio(chance(advice, LoadChance::underFloor)));
     figures.put("chanceNotShown", ratio(chance(advice, LoadChance::notShown)));
+    return figures;
+  }
+
+  /** The figures to set, by the minute at which the crew stands at the tire. */
+  static Map<String, @Nullable Quantity> set(@Nullable TimedFigures timed) {
+    SetFigure onArrival = timed == null ? null : timed.onArrival();
+    Map<String, @Nullable Quantity> figures = new LinkedHashMap<>();
+    figures.put("setCold", timed == null ? null : timed.cold().figure());
+    figures.put("setOnArrival", onArrival == null ? null : onArrival.figure());
+    figures.put("setAt", timed == null ? null : timed.at().figure());
     return figures;
   }
 
@@ -83,10 +88,10 @@ final class TireFigures {
   }
 
   private static @Nullable Quantity pressure(double pascals) {
-    return Double.isNaN(pascals) ? null : new GaugePressure(pascals);
+    return BothUnits.known(pascals, GaugePressure::new);
   }
 
   private static @Nullable Quantity ratio(double value) {
-    return Double.isNaN(value) ? null : new Ratio(value);
+    return BothUnits.known(value, Ratio::new);
   }
 }

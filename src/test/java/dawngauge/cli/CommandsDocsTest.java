@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,7 @@ import picocli.CommandLine.Model.CommandSpec;
 /** docs/commands.md and the program say the same. */
 class CommandsDocsTest {
   private static final Path DOCS = Path.of("docs", "commands.md");
+  private static final String LOGGED = "demo-data/spring-fleece-haul-logged.dawngauge";
 
   @Test
   void everyCommandHasARowAndEveryRowACommand() throws IOException {
@@ -81,26 +83,75 @@ class CommandsDocsTest {
     assertThat(documented).containsExactly(header.split(","));
   }
 
+  /** By the schemas, which say the same as the documents; fields are told where they come first. */
   @Test
   void theJsonFieldsAreDescribed() throws IOException {
-    Set<String> known = new TreeSet<>();
-    for (String file : List.of(Run.DEMO, Run.sample("full"))) {
-      gather(
-          new ObjectMapper().readTree(Run.of("forecast", file, "--format", "json").out()), known);
+    String intro = Files.readString(DOCS).split("## JSON", -1)[1].split("\\| `forecast`", -1)[0];
+    Set<String> told = new TreeSet<>(quoted(intro));
+    Set<String> known = new TreeSet<>(List.of("forecast", "plan", "reminders", "review"));
+    List<String> rows = new ArrayList<>();
+    for (String document : List.of("forecast", "plan", "fitness", "reminders", "review")) {
+      Set<String> described = new TreeSet<>();
+      for (List<String> row : rows("`" + document + "` | meaning")) {
+        rows.addAll(quoted(row.get(0)));
+        row.forEach(cell -> described.addAll(quoted(cell)));
+      }
+      told.addAll(described);
+      Set<String> fields = fields(document + "-1.schema.json");
+      assertThat(told).as(document).containsAll(fields);
+      described.removeAll(fields);
+      assertThat(Set.of("--tire", "--measured", "setAt")).as(document).containsAll(described);
+      known.addAll(fields);
     }
-    assertThat(known).hasSizeGreaterThan(40);
-    String json = Files.readString(DOCS).split("## JSON", -1)[1];
-    Set<String> described = new TreeSet<>(quoted(json));
-    assertThat(described).containsAll(known);
-    described.removeAll(known);
-    assertThat(described)
-        .containsExactlyInAnyOrder(
-            "--format json", "--units", "--tire", "null", "\"dawngauge forecast\"", "gap", "note");
+    assertThat(known).hasSizeGreaterThan(120);
+    assertThat(known).containsAll(quotedNames(intro));
+    Set<String> once = new TreeSet<>();
+    rows.removeIf(once::add);
+    assertThat(rows).as("told twice").containsExactlyInAnyOrder("stops", "tires");
   }
 
-  private static void gather(JsonNode node, Set<String> names) {
-    node.fieldNames().forEachRemaining(names::add);
-    node.forEach(child -> gather(child, names));
+  private static List<String> quotedNames(String text) {
+    return quoted(text).stream()
+        .filter(word -> word.matches("[a-zA-Z]+") && !word.equals("null"))
+        .toList();
+  }
+
+  @Test
+  void theSchemasAreWhereItIsSaid() throws IOException {
+    Matcher said =
+        Pattern.compile("`(src/main/resources/)(dawngauge/report/)`\\*document\\*`(-1[^`]+)`")
+            .matcher(Files.readString(DOCS));
+    assertThat(said.find()).isTrue();
+    for (String document : List.of("forecast", "plan", "fitness", "reminders", "review")) {
+      String inside = said.group(2) + document + said.group(3);
+      assertThat(Path.of(said.group(1) + inside)).exists();
+      assertThat(Run.class.getClassLoader().getResource(inside)).isNotNull();
+      Run run = Run.of(document, LOGGED, "--format", "json");
+      JsonNode schema = new ObjectMapper().readTree(Path.of(said.group(1) + inside).toFile());
+      assertThat(new ObjectMapper().readTree(run.out()).get("format"))
+          .isEqualTo(schema.at("/properties/format/const"));
+    }
+  }
+
+  /** Names of the fields that a schema declares, itself or in what it has in common with others. */
+  private static Set<String> fields(String schema) throws IOException {
+    Path folder = Path.of("src", "main", "resources", "dawngauge", "report");
+    JsonNode tree = new ObjectMapper().readTree(folder.resolve(schema).toFile());
+    Set<String> fields = new TreeSet<>();
+    gather(tree, fields);
+    for (JsonNode ref : tree.findValues("$ref")) {
+      String[] target = ref.asText().split("#", -1);
+      if (!target[0].isEmpty()) {
+        JsonNode other = new ObjectMapper().readTree(folder.resolve(target[0]).toFile());
+        gather(other.at(target[1]), fields);
+      }
+    }
+    return fields;
+  }
+
+  private static void gather(JsonNode schema, Set<String> fields) {
+    schema.path("properties").fieldNames().forEachRemaining(fields::add);
+    schema.forEach(child -> gather(child, fields));
   }
 
   private static List<CommandSpec> specs() {

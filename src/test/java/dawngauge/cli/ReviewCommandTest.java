@@ -77,5 +77,9 @@ class ReviewCommandTest {
         .contains("Test service measured")
         .contains("in the file near there:");
     assertThat(weather.asked()).isPositive();
+    assertThat(run("review", LOGGED, "--measured", "--format", "json").out())
+        .containsPattern("\"airMeasured\" : \\{\\s+\"celsius\" : ")
+        .contains("\"source\" : \"Test service\"")
+        .contains("Test service measured");
   }
 }
