@@ -49,7 +49,7 @@ public final class RouteOfTrack {
         made = RouteEdits.withStop(made, i, StopEdits.withElevation(stop, typed(height)));
       }
     }
-    if (line.kind() != TrackLine.Kind.TRACK) {
+    if (!line.isWay()) {
       return made;
     }
     for (int i = 0; i + 1 < stops.size(); i++) {
