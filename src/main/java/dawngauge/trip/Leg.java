@@ -45,6 +45,12 @@ public record Leg(
     this(distance, averageSpeed, duration, topSpeed, profile, List.of(), remarks);
   }
 
+  /** Whether its track tells how high it runs: half of the track's points or more have a height. */
+  public boolean isHeightOfTrackKnown() {
+    long known = track.stream().filter(mark -> mark.elevation() != null).count();
+    return known > 0 && 2 * known >= track.size();
+  }
+
   /** The same with another length. */
   public Leg withDistance(@Nullable Entered<Distance> other) {
     return new Leg(other, averageSpeed, duration, topSpeed, profile, track, remarks);
