@@ -88,19 +88,24 @@ public final class LineSearch {
   /** The nearest place of the line; of several the first. */
   public Near nearest(Coordinate place) {
     double[] here = onBall(place);
-    int best = 0;
-    double bestSquare = Double.POSITIVE_INFINITY;
+    double[] least = new double[reach.length];
+    int nearest = 0;
     for (int group = 0; group < reach.length; group++) {
       // The points between two points of a cap of the ball are of that cap.
-      double least = Math.sqrt(square(point(middle(group)), here[0], here[1], here[2]));
-      if (reach[group] < 1 && least - reach[group] > Math.sqrt(bestSquare)) {
-        continue;
-      }
-      for (int i = group * GROUP; i < last(group); i++) {
-        double square = squareTo(here, i, part(here, i));
-        if (square < bestSquare) {
+      int middle = middle(group);
+      double away = Math.sqrt(square(here, x[middle], y[middle], z[middle]));
+      least[group] = reach[group] < 1 ? Math.max(0, away - reach[group]) : 0;
+      nearest = least[group] < least[nearest] ? group : nearest;
+    }
+    int best = nearest(here, nearest);
+    double bestSquare = squareTo(here, best, part(here, best));
+    for (int group = 0; group < reach.length; group++) {
+      if (least[group] * least[group] <= bestSquare) {
+        int found = nearest(here, group);
+        double square = squareTo(here, found, part(here, found));
+        if (square < bestSquare || (square == bestSquare && found < best)) {
           bestSquare = square;
-          best = i;
+          best = found;
         }
       }
     }
@@ -117,6 +122,20 @@ public final class LineSearch {
         at,
         meters[best] + part * (meters[best + 1] - meters[best]),
         GreatCircle.between(place, at).meters());
+  }
+
+  /** The first nearest segment of a group. */
+  private int nearest(double[] here, int group) {
+    int best = group * GROUP;
+    double bestSquare = Double.POSITIVE_INFINITY;
+    for (int i = best; i < last(group); i++) {
+      double square = squareTo(here, i, part(here, i));
+      if (square < bestSquare) {
+        bestSquare = square;
+        best = i;
+      }
+    }
+    return best;
   }
 
   /** A place of the line. */

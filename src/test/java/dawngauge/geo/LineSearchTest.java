@@ -33,6 +33,19 @@ class LineSearchTest {
   }
 
   @Test
+  void ofNeighboursFarApartThePlaceIsMetWithinTheStatedError() {
+    Coordinate from = at(40, -105);
+    Coordinate to = at(41.5, -99.3);
+    LineSearch line = new LineSearch(List.of(from, to));
+    assertThat(line.length()).isBetween(500_000.0, 520_000.0);
+    for (int i = 0; i <= 20; i++) {
+      LineSearch.Near near = line.nearest(GreatCircle.along(from, to, i / 20.0));
+      assertThat(near.along()).isCloseTo(line.length() * i / 20, within(200.0));
+      assertThat(near.off()).isLessThan(200);
+    }
+  }
+
+  @Test
   void theDateLineIsNothingSpecial() {
     LineSearch line = new LineSearch(List.of(at(0, 179), at(0, -179)));
     assertThat(line.nearest(at(0.1, 180)).off()).isCloseTo(11_119.5, within(1.0));

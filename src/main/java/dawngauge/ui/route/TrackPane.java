@@ -55,7 +55,7 @@ public final class TrackPane extends BorderPane {
     left.setWrapText(true);
     left.managedProperty().bind(left.visibleProperty());
     points.getStyleClass().add("edited-rows");
-    ScrollPane scroll = new ScrollPane(points);
+    ScrollPane scroll = new ScrollPane(new VBox(left, points));
     scroll.setFitToWidth(true);
     Button close = new Button("Close");
     close.setCancelButton(true);
@@ -69,7 +69,7 @@ public final class TrackPane extends BorderPane {
     HBox.setHgrow(state, Priority.ALWAYS);
     HBox bar = new HBox(8, state, close, replace);
     bar.getStyleClass().add("bar");
-    setTop(new VBox(head, left));
+    setTop(head);
     setCenter(scroll);
     setBottom(bar);
     document.unitsProperty().addListener(change -> offer());
