@@ -378,7 +378,7 @@ final class CsvRows {
     return text.isEmpty() ? Double.NaN : whole / part;
   }
 
-  private static String shortened(String text) {
+  static String shortened(String text) {
     return text.length() <= 40 ? text : text.substring(0, 39) + "…";
   }
 }

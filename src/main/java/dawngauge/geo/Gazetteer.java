@@ -38,7 +38,10 @@ public final class Gazetteer {
   private static final double LEAST_OFF_METERS = 10 * MILE_METERS;
   private static final double MOST_OFF_METERS = 25 * MILE_METERS;
 
-  /** A pass nearer to an end of the line is that end. */
+  /** How far off a track a pass is thought of: the road is known there; ours. */
+  private static final double OFF_TRACK_METERS = 5 * MILE_METERS;
+
+  /** A pass nearer to an end of the way is that end. */
   private static final double AT_END_METERS = 3000;
 
   private final PlaceTable table;
@@ -155,7 +158,30 @@ public final class Gazetteer {
       double along = (a * a + line * line - b * b) / (2 * line);
       double off = Math.sqrt(Math.max(0, a * a - along * along));
       if (off <= most && along > AT_END_METERS && along < line - AT_END_METERS) {
-        passes.add(new PassNear(table.place(i), new Distance(off), along / line));
+        passes.add(
+            new PassNear(table.place(i), new Distance(off), along / line, LegGround.Under.LINE));
+      }
+    }
+    passes.sort(Comparator.comparingDouble(PassNear::part));
+    return passes;
+  }
+
+  /**
+   * Passes by which a track runs, not farther off it than 5 miles and not at its ends, in order.
+   */
+  List<PassNear> passesBy(LineSearch track) {
+    List<PassNear> passes = new ArrayList<>();
+    for (int i = table.towns(); i < table.size(); i++) {
+      LineSearch.Near near = track.nearest(table.coordinate(i));
+      if (near.off() <= OFF_TRACK_METERS
+          && near.along() > AT_END_METERS
+          && near.along() < track.length() - AT_END_METERS) {
+        passes.add(
+            new PassNear(
+                table.place(i),
+                new Distance(near.off()),
+                near.along() / track.length(),
+                LegGround.Under.TRACK));
       }
     }
     passes.sort(Comparator.comparingDouble(PassNear::part));

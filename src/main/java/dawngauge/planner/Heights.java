@@ -98,9 +98,7 @@ record Heights(TrackLine line, List<Problem> problems) {
   }
 
   private static TrackLine without(TrackLine line) {
-    return new TrackLine(
-        line.kind(),
-        line.name(),
+    return line.withPoints(
         line.points().stream().map(p -> new TrackPoint(p.at(), null, p.name())).toList());
   }
 }

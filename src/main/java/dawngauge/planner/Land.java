@@ -3,8 +3,10 @@ package dawngauge.planner;
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.Estimate;
 import dawngauge.geo.Gazetteer;
+import dawngauge.geo.GreatCircle;
 import dawngauge.geo.LegGround;
 import dawngauge.geo.PassNear;
+import dawngauge.geo.TrackPoint;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Elevation;
@@ -13,6 +15,7 @@ import dawngauge.trip.Leg;
 import dawngauge.trip.LegEdits;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
+import dawngauge.trip.TrackMark;
 import dawngauge.trip.Trip;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,28 +26,57 @@ public final class Land {
 
   private Land() {}
 
+  /** A track counts that begins and ends this near to the stops of its leg, in meter; ours. */
+  private static final double TRACK_ENDS_METERS = 5000;
+
   /**
-   * The ground under the straight line of a leg, and the passes by it that are not among its points
-   * yet; empty where an end has no coordinates.
+   * The ground of a leg, see {@link #under}, without the passes that are among its points already.
    *
    * @param leg index of the leg
    */
   public static Optional<LegGround> of(Trip trip, int leg) {
-    Coordinate from = trip.route().stops().get(leg).coordinate();
-    Coordinate to = trip.route().stops().get(leg + 1).coordinate();
-    if (from == null || to == null || from.equals(to)) {
+    Leg known = trip.route().legs().get(leg);
+    return under(trip.route().stops().get(leg), known, trip.route().stops().get(leg + 1))
+        .map(ground -> offered(ground, known));
+  }
+
+  /** The ground of a leg without the passes that are among its points already. */
+  public static LegGround offered(LegGround ground, Leg leg) {
+    return new LegGround(
+        ground.under(),
+        ground.estimated(),
+        ground.lowest(),
+        ground.highest(),
+        ground.passes().stream().filter(pass -> !LegEdits.isOver(leg, pass)).toList());
+  }
+
+  /**
+   * The ground under a leg's track where it has one that leads from stop to stop, else under the
+   * straight line between the stops; and the passes by it. Empty where an end has no coordinates.
+   */
+  public static Optional<LegGround> under(Stop from, Leg leg, Stop to) {
+    Coordinate start = from.coordinate();
+    Coordinate end = to.coordinate();
+    if (start == null || end == null) {
       return Optional.empty();
     }
-    Leg known = trip.route().legs().get(leg);
-    return LegGround.between(from, to)
-        .map(
-            ground ->
-                new LegGround(
-                    ground.lowest(),
-                    ground.highest(),
-                    ground.passes().stream()
-                        .filter(pass -> !LegEdits.isOver(known, pass))
-                        .toList()));
+    List<TrackMark> track = leg.track();
+    if (track.size() > 1
+        && isNear(track.get(0), start)
+        && isNear(track.get(track.size() - 1), end)) {
+      boolean heights = leg.isHeightOfTrackKnown();
+      return LegGround.along(track.stream().map(mark -> point(mark, heights)).toList());
+    }
+    return start.equals(end) ? Optional.empty() : LegGround.between(start, end);
+  }
+
+  private static boolean isNear(TrackMark mark, Coordinate stop) {
+    return GreatCircle.between(mark.at(), stop).meters() <= TRACK_ENDS_METERS;
+  }
+
+  private static TrackPoint point(TrackMark mark, boolean heights) {
+    Entered<Elevation> height = heights ? mark.elevation() : null;
+    return new TrackPoint(mark.at(), height == null ? null : height.value(), "");
   }
 
   /** A trip whose leg goes over a pass; as it is where the leg has no length. */

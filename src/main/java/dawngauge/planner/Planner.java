@@ -38,6 +38,7 @@ import dawngauge.geo.PlaceList;
 import dawngauge.geo.Spot;
 import dawngauge.geo.TrackLine;
 import dawngauge.geo.TrackPoint;
+import dawngauge.geo.TracksTogether;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -179,8 +180,8 @@ public final class Planner {
   }
 
   /**
-   * Lines of somebody else's GPX file; the problems tell what was left out of them, heights that
-   * cannot be those of the ground among it.
+   * Lines of somebody else's GPX file, as {@link TracksTogether} offers them; the problems tell
+   * what was left out of them, heights that cannot be those of the ground among it.
    */
   public Outcome<List<TrackLine>> tracks(Path file) {
     Outcome<List<TrackLine>> read = GpxFile.open(file);
@@ -190,7 +191,7 @@ public final class Planner {
     List<Heights> checked = read.get().stream().map(Heights::checked).toList();
     List<Problem> problems = new ArrayList<>(read.problems());
     checked.forEach(heights -> problems.addAll(heights.problems()));
-    return Outcome.of(checked.stream().map(Heights::line).toList(), problems);
+    return Outcome.of(TracksTogether.of(checked.stream().map(Heights::line).toList()), problems);
   }
 
   /** How a table of readings begins. */

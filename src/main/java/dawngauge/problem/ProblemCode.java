@@ -294,7 +294,18 @@ public enum ProblemCode {
       "heights left out: {0}, while the ground there is at about {1}; heights are estimated instead,"
           + " type them where you know better"),
   GPX_POINT_LEFT_OUT(Severity.NOTE, "left out: {0} is no place on the earth"),
-  GPX_POINTS_LEFT_OUT(Severity.NOTE, "and {0} more points were left out"),
+  GPX_HEIGHT_LEFT_OUT(
+      Severity.NOTE,
+      "height left out: \"{0}\" is no height of the ground in meters, -500 to 9000; the point stays"
+          + " without one"),
+  GPX_LINE_LEFT_OUT(Severity.NOTE, "left out: {0} holds {1}"),
+  GPX_MORE_LEFT_OUT(Severity.NOTE, "and {0} more were left out"),
+  GPX_GAP(
+      Severity.NOTE,
+      "{0}: {1} between its segments are missing, taken as a straight way; a leg over it may come out"
+          + " too short"),
+  GPX_WAYPOINT_OFF(Severity.NOTE, "{0} is {1} off the track: left out"),
+  GPX_WAYPOINT_TWICE(Severity.NOTE, "{0} lies where {1} is a stop already: left out"),
   WISH_TWICE(
       Severity.ERROR, "there is a wish for the stop \"{0}\" before this one; keep one of them"),
   FIGURES_NOT_HERE(

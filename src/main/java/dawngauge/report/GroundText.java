@@ -25,11 +25,15 @@ public final class GroundText {
   public static String of(
       Trip trip, List<Optional<LegGround>> legs, List<Problem> doubts, UnitSystem units) {
     PlainText out = new PlainText();
+    boolean tracked =
+        legs.stream()
+            .anyMatch(leg -> leg.filter(g -> g.under() == LegGround.Under.TRACK).isPresent());
     out.wrapped("", trip.name() + ": the ground along the way");
     out.wrapped(
         "",
         "Estimates under the straight line between the stops. A road goes round what a line goes"
-            + " over; heights on the leg are those that you give.");
+            + " over; heights on the leg are those that you give."
+            + (tracked ? " A leg that was taken from a track is held against the track." : ""));
     for (int i = 0; i < legs.size(); i++) {
       Stop from = trip.route().stops().get(i);
       Stop to = trip.route().stops().get(i + 1);
@@ -40,12 +44,18 @@ public final class GroundText {
         out.wrapped("  ", "not known: both stops need coordinates");
         continue;
       }
+      String about = ground.estimated() ? "about " : "";
       out.wrapped(
           "  ",
-          "lowest about "
+          "lowest "
+              + about
               + units.format(ground.lowest().elevation())
-              + ", highest about "
+              + ", highest "
+              + about
               + units.format(ground.highest().elevation())
+              + (ground.under() == LegGround.Under.LINE
+                  ? ""
+                  : ground.estimated() ? " under its track" : " by its track")
               + " · "
               + given(trip, i));
       ground.passes().forEach(pass -> out.wrapped("  ", pass.question(units)));

@@ -84,8 +84,8 @@ public final class LegEdits {
   }
 
   /**
-   * A leg over a pass: a point of the pass's height where the straight line runs by it, both to be
-   * corrected.
+   * A leg over a pass: a point of the pass's height where the straight line or the track runs by
+   * it, both to be corrected.
    */
   public static Outcome<Leg> over(Leg leg, PassNear near) {
     Entered<Distance> length = leg.distance();
@@ -132,14 +132,14 @@ public final class LegEdits {
   }
 
   /**
-   * Whether the highest point of a leg should be asked for: no point along it is known, and an end
-   * lies at 1,200 m (about 4,000 ft) or higher, or the ends differ by 1,500 ft or more. Nothing is
-   * guessed in its place: the nearest towns lie in the valleys.
+   * Whether the highest point of a leg should be asked for: no point along it is known, its track
+   * tells no heights, and an end lies at 1,200 m (about 4,000 ft) or higher, or the ends differ by
+   * 1,500 ft or more. Nothing is guessed in its place: the nearest towns lie in the valleys.
    */
   public static boolean isTopUnknown(Stop from, Leg leg, Stop to) {
     Entered<Elevation> start = from.elevation();
     Entered<Elevation> end = to.elevation();
-    if (!leg.profile().isEmpty() || (start == null && end == null)) {
+    if (!leg.profile().isEmpty() || leg.isHeightOfTrackKnown() || (start == null && end == null)) {
       return false;
     }
     double a = start == null ? Double.NaN : start.value().meters();

@@ -6,10 +6,12 @@ import dawngauge.quantity.Speed;
 import dawngauge.quantity.Unit;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The legs of a route whose stops stand in another order than before. */
@@ -54,7 +56,9 @@ final class LegsOf {
         profile.add(0, moved(point, Math.max(0, rest), length));
       }
     }
-    return leg.withProfile(rising(profile));
+    List<TrackMark> track = new ArrayList<>(leg.track());
+    Collections.reverse(track);
+    return leg.withProfile(rising(profile)).withTrack(track);
   }
 
   /** Of two points that rounding has put at one distance only the higher one. */
@@ -104,6 +108,9 @@ final class LegsOf {
         steady ? null : sum(drivingTime(before), drivingTime(after)),
         higher(before.topSpeed(), after.topSpeed()),
         rising(profile),
+        before.track().isEmpty() || after.track().isEmpty()
+            ? List.of()
+            : Stream.concat(before.track().stream(), after.track().stream()).toList(),
         new Remarks(null, extras));
   }
 

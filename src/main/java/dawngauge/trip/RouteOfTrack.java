@@ -11,12 +11,13 @@ import dawngauge.quantity.Speed;
 import dawngauge.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A route made from a line of somebody else's file: chosen points become stops. Of a track, what
- * lies between two stops is the leg: its length, and its heights as far as they matter; of routes
- * and waypoints, which name turns only, legs are guessed as between places.
+ * lies between two stops is the leg: its length, its heights as far as they matter, and its shape;
+ * of routes and waypoints, which name turns only, legs are guessed as between places.
  */
 public final class RouteOfTrack {
 
@@ -49,7 +50,7 @@ public final class RouteOfTrack {
         made = RouteEdits.withStop(made, i, StopEdits.withElevation(stop, typed(height)));
       }
     }
-    if (line.kind() != TrackLine.Kind.TRACK) {
+    if (!line.isWay()) {
       return made;
     }
     for (int i = 0; i + 1 < stops.size(); i++) {
@@ -67,12 +68,14 @@ public final class RouteOfTrack {
                   null,
                   null,
                   profile(line, meters, from, to),
+                  TrackMarks.of(line, meters, from, to),
                   Remarks.NONE));
     }
     return made;
   }
 
-  private static Entered<Elevation> typed(Elevation height) {
+  /** A height as somebody would type it, in whole meters. */
+  static Entered<Elevation> typed(Elevation height) {
     long meters = Math.round(height.meters());
     return Entered.of(QuantityKind.ELEVATION, meters + " m");
   }
@@ -89,16 +92,17 @@ public final class RouteOfTrack {
     if (known.size() < 3) {
       return points;
     }
-    double span = SMOOTH;
-    List<Integer> kept = kept(line, meters, known, span);
-    while (kept.size() > MOST_POINTS) {
-      span *= 1.5;
-      kept = kept(line, meters, known, span);
-    }
+    List<Integer> kept =
+        Thinning.kept(
+            known.size(),
+            (first, last) -> offStraight(line, meters, known, first, last),
+            SMOOTH,
+            MOST_POINTS);
     double end =
         LegGuess.typed(new Distance(meters[to] - meters[from]), Unit.MILE).value().meters();
     double before = 0;
-    for (int index : kept) {
+    for (int place : kept) {
+      int index = known.get(place);
       Entered<Distance> along =
           LegGuess.typed(new Distance(meters[index] - meters[from]), Unit.MILE);
       TrackPoint point = line.points().get(index);
@@ -113,46 +117,16 @@ public final class RouteOfTrack {
     return points;
   }
 
-  /** Points kept by Douglas and Peucker (1973), height over distance; the ends are left out. */
-  private static List<Integer> kept(
-      TrackLine line, double[] meters, List<Integer> known, double span) {
-    List<Integer> kept = new ArrayList<>();
-    keep(line, meters, known, new int[] {0, known.size() - 1}, span, kept);
-    kept.sort(Integer::compare);
-    return kept;
-  }
-
-  private static void keep(
-      TrackLine line,
-      double[] meters,
-      List<Integer> known,
-      int[] whole,
-      double span,
-      List<Integer> kept) {
-    List<int[]> open = new ArrayList<>();
-    open.add(whole);
-    while (!open.isEmpty()) {
-      int[] part = open.remove(open.size() - 1);
-      int furthest = -1;
-      double most = span;
-      double a = height(line, known.get(part[0]));
-      double b = height(line, known.get(part[1]));
-      double begin = meters[known.get(part[0])];
-      double length = Math.max(1, meters[known.get(part[1])] - begin);
-      for (int i = part[0] + 1; i < part[1]; i++) {
-        double straight = a + (b - a) * (meters[known.get(i)] - begin) / length;
-        double off = Math.abs(height(line, known.get(i)) - straight);
-        if (off > most) {
-          most = off;
-          furthest = i;
-        }
-      }
-      if (furthest > 0) {
-        kept.add(known.get(furthest));
-        open.add(new int[] {part[0], furthest});
-        open.add(new int[] {furthest, part[1]});
-      }
-    }
+  /** How far heights lie off the straight line over the way between two of them, in meter. */
+  private static IntToDoubleFunction offStraight(
+      TrackLine line, double[] meters, List<Integer> known, int first, int last) {
+    double a = height(line, known.get(first));
+    double b = height(line, known.get(last));
+    double begin = meters[known.get(first)];
+    double length = Math.max(1, meters[known.get(last)] - begin);
+    return i ->
+        Math.abs(
+            height(line, known.get(i)) - a - (b - a) * (meters[known.get(i)] - begin) / length);
   }
 
   private static double height(TrackLine line, int index) {

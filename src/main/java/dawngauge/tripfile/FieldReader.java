@@ -115,6 +115,11 @@ final class FieldReader {
     return value == null ? null : values.pair(value, at(name), firstLimit, secondLimit);
   }
 
+  /** Two numbers that must be there. */
+  void requirePair(String name) {
+    reportIfMissing(name, "a pair of numbers, such as " + ValueReader.PAIR);
+  }
+
   /** Yes or no; no where it is missing or wrong. */
   boolean flag(String name) {
     JsonNode value = field(name);

@@ -9,6 +9,7 @@ import dawngauge.quantity.Temperature;
 import dawngauge.trip.Leg;
 import dawngauge.trip.ProfilePoint;
 import dawngauge.trip.Remarks;
+import dawngauge.trip.TrackMark;
 import java.util.List;
 
 /** Legs and their profile points as JSON. */
@@ -30,6 +31,7 @@ final class LegJson {
         in.optional("duration", TimeForms.DURATION_FORM),
         in.optional("topSpeed", SPEED),
         in.objects("profile", LegJson::readPoint),
+        in.objects("track", LegJson::readMark),
         in.remarks());
   }
 
@@ -40,6 +42,7 @@ final class LegJson {
         .put("duration", TimeForms.DURATION_FORM, leg.duration())
         .put("topSpeed", SPEED, leg.topSpeed())
         .objects("profile", leg.profile(), LegJson::writePoint)
+        .objects("track", leg.track(), LegJson::writeMark)
         .with(leg.remarks());
   }
 
@@ -59,5 +62,17 @@ final class LegJson {
         .put("elevation", RouteJson.ELEVATION, point.elevation())
         .put("ambient", TEMPERATURE, point.ambient())
         .with(point.remarks());
+  }
+
+  private static TrackMark readMark(FieldReader in) {
+    return new TrackMark(
+        RouteJson.requiredCoordinate(in), in.optional("elevation", RouteJson.ELEVATION));
+  }
+
+  private static ObjectNode writeMark(TrackMark mark) {
+    return new FieldWriter()
+        .numbers("at", mark.at().latitude(), mark.at().longitude())
+        .put("elevation", RouteJson.ELEVATION, mark.elevation())
+        .node();
   }
 }

@@ -95,4 +95,10 @@ final class RouteJson {
     double[] pair = in.pair("at", 90, 180);
     return pair == null ? null : new Coordinate(pair[0], pair[1]);
   }
+
+  /** A coordinate that must be there; where it is missing or wrong, a stand-in. */
+  static Coordinate requiredCoordinate(FieldReader in) {
+    in.requirePair("at");
+    return Objects.requireNonNullElse(readCoordinate(in), new Coordinate(0, 0));
+  }
 }

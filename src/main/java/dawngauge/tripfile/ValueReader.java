@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
  */
 record ValueReader(Findings problems) {
 
+  /** How a pair of numbers is written. */
+  static final String PAIR = "[38.54, -106.93]";
+
   /** The place of a field in an object. */
   static String under(String place, String name) {
     return place + "/" + name.replace("~", "~0").replace("/", "~1");
@@ -58,7 +61,7 @@ record ValueReader(Findings problems) {
   /** Two numbers, each within ± its limit. */
   double @Nullable [] pair(JsonNode value, String where, double limit, double second) {
     if (!value.isArray() || value.size() != 2) {
-      reportKind(value, where, "a pair of numbers", "[38.54, -106.93]");
+      reportKind(value, where, "a pair of numbers", PAIR);
       return null;
     }
     Double a = number(value.path(0), where + "/0", -limit, limit);

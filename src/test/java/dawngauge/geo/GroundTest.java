@@ -146,7 +146,8 @@ class GroundTest {
         new PassNear(
             GAZETTEER.search("Red Mountain Pass CO", null, 1).get(0),
             new dawngauge.quantity.Distance(5000),
-            0.5);
+            0.5,
+            LegGround.Under.LINE);
     assertThat(about.question(UnitSystem.SI))
         .isEqualTo("Red Mountain Pass, about 3358 m, 5 km off the line: over it?");
     assertThat(LegGround.between(new Coordinate(0, -140), place("Amarillo TX"))).isEmpty();

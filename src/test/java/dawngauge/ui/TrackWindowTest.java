@@ -82,6 +82,59 @@ class TrackWindowTest extends WindowTest {
     assertThat(open.document.trip().equals(demo())).isTrue();
   }
 
+  private static String day(String name, double from, double to) {
+    StringBuilder points = new StringBuilder("<trk><name>" + name + "</name><trkseg>");
+    for (int i = 0; i <= 10; i++) {
+      double east = from + i * (to - from) / 10;
+      points.append(
+          "<trkpt lat=\"36\" lon=\""
+              + east
+              + "\"><ele>"
+              + (1250 - 170 * (east + 102.5))
+              + "</ele></trkpt>\n");
+    }
+    return points + "</trkseg></trk>\n";
+  }
+
+  /** 0.058° of latitude are 6.4 km or 4.0 mi. */
+  @Test
+  void twoDaysAreTakenAsOneWithTheWaypointsBesideThem(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("days.gpx");
+    Files.writeString(
+        file,
+        "\ufeff<gpx version=\"1.1\" creator=\"invented\""
+            + " xmlns=\"http://www.topografix.com/GPX/1/1\">\n"
+            + "<wpt lat=\"36.004\" lon=\"-101.55\"><name>Vet</name></wpt>\n"
+            + "<wpt lat=\"36.058\" lon=\"-101.5\"><name>Hay barn</name></wpt>\n"
+            + day("Mon", -102.5, -101)
+            + day("Tue", -101, -100)
+            + "<trk><name>Stub</name></trk>\n</gpx>\n");
+    OpenWindow open = open(demo());
+    open.run(() -> open.window.dropped(List.of(file.toFile())));
+    open.until(
+        "the vet is offered", () -> !open.nodes(CheckBox.class, TrackWindowTest::vet).isEmpty());
+    List<CheckBox> ticked = open.nodes(CheckBox.class, CheckBox::isSelected);
+    assertThat(ticked).as("start, vet, night, end").hasSize(4);
+    assertThat(ticked).filteredOn(TrackWindowTest::vet).hasSize(1);
+    assertThat(open.texts("left-out"))
+        .singleElement()
+        .asString()
+        .contains("track “Stub” holds no point")
+        .contains("Hay barn is 4 mi (6 km) off the track: left out");
+    open.press(open.buttons("Make this the route").get(0));
+    open.until("it is the route", () -> open.texts("place").size() == 4);
+    assertThat(open.texts("place").get(1)).isEqualTo("Vet");
+    assertThat(open.document.trip().route().legs())
+        .allMatch(leg -> leg.track().size() > 1 && leg.isHeightOfTrackKnown());
+    open.until(
+        "the ground is that of the track",
+        () -> open.texts("lesser").stream().anyMatch(t -> t.startsWith("Ground by the track's")));
+  }
+
+  private static boolean vet(CheckBox box) {
+    return box.getText().endsWith("Vet");
+  }
+
   @Test
   void theRouteIsWrittenForOtherPrograms(@TempDir Path folder) throws IOException {
     OpenWindow open = open(demo());

@@ -4,25 +4,29 @@ import dawngauge.geo.Coordinate;
 import dawngauge.geo.LegGround;
 import dawngauge.geo.PassNear;
 import dawngauge.planner.Land;
-import dawngauge.trip.LegEdits;
+import dawngauge.trip.Leg;
+import dawngauge.trip.Stop;
+import dawngauge.trip.TrackMark;
 import dawngauge.ui.common.Tasks;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
-/** What the ground under a leg's straight line says: its heights, and the passes by it, to take. */
+/** What the ground of a leg says: its heights, and the passes by it, to take. */
 final class PassOffers extends VBox {
 
   /** More would be in the way of what is typed. */
   private static final int MOST = 4;
 
-  private record Ends(Coordinate from, Coordinate to) {}
+  /** What the ground of a leg hangs on. */
+  private record Way(@Nullable Coordinate from, @Nullable Coordinate to, List<TrackMark> track) {}
 
   private final EditedStop stop;
   private final Label words = new Label();
-  private @Nullable Ends asked;
+  private @Nullable Way asked;
   private Optional<LegGround> ground = Optional.empty();
 
   PassOffers(EditedStop stop) {
@@ -34,27 +38,30 @@ final class PassOffers extends VBox {
     setVisible(false);
   }
 
-  /** Shows what is known of the leg as it is now; asks for its ground where its ends are others. */
+  /** Shows what is known of the leg as it is now; asks for its ground where its way is another. */
   void refresh() {
-    Ends ends = ends();
-    if (ends != null && !ends.equals(asked)) {
+    Way way = way();
+    if (way == null) {
       ground = Optional.empty();
-      Tasks.compute(() -> LegGround.between(ends.from, ends.to), found -> take(ends, found));
-    } else if (ends == null) {
+    } else if (!way.equals(asked)) {
       ground = Optional.empty();
+      Stop from = stop.stop();
+      Leg leg = stop.leg();
+      Stop to = stop.next();
+      Tasks.compute(() -> Land.under(from, leg, to), found -> take(way, found));
     }
-    asked = ends;
+    asked = way;
     show();
   }
 
-  private @Nullable Ends ends() {
-    Coordinate from = stop.hasLeg() ? stop.stop().coordinate() : null;
-    Coordinate to = stop.hasLeg() ? stop.next().coordinate() : null;
-    return from == null || to == null || from.equals(to) ? null : new Ends(from, to);
+  private @Nullable Way way() {
+    return stop.hasLeg()
+        ? new Way(stop.stop().coordinate(), stop.next().coordinate(), stop.leg().track())
+        : null;
   }
 
-  private void take(Ends ends, Optional<LegGround> found) {
-    if (ends.equals(asked)) {
+  private void take(Way way, Optional<LegGround> found) {
+    if (way.equals(asked)) {
       ground = found;
       show();
     }
@@ -65,18 +72,25 @@ final class PassOffers extends VBox {
     LegGround known = stop.hasLeg() ? ground.orElse(null) : null;
     setVisible(known != null);
     if (known != null) {
-      words.setText(
-          "Ground under the straight line: about "
-              + stop.units().format(known.lowest().elevation())
-              + " to "
-              + stop.units().format(known.highest().elevation())
-              + ", an estimate; the road may go round.");
+      words.setText(words(known));
       getChildren().add(words);
-      known.passes().stream()
-          .filter(pass -> !LegEdits.isOver(stop.leg(), pass))
-          .limit(MOST)
-          .forEach(this::offer);
+      Land.offered(known, stop.leg()).passes().stream().limit(MOST).forEach(this::offer);
     }
+  }
+
+  private String words(LegGround known) {
+    String lowest = stop.units().format(known.lowest().elevation());
+    String highest = stop.units().format(known.highest().elevation());
+    if (known.under() == LegGround.Under.LINE) {
+      return "Ground under the straight line: about "
+          + lowest
+          + " to "
+          + highest
+          + ", an estimate; the road may go round.";
+    }
+    return known.estimated()
+        ? "Ground under the track: about " + lowest + " to " + highest + ", an estimate."
+        : "Ground by the track's heights: " + lowest + " to " + highest + ".";
   }
 
   private void offer(PassNear pass) {

@@ -31,6 +31,7 @@ public final class TrackPane extends BorderPane {
   private final Label left = new Label();
   private final Button replace = new Button("Make this the route");
   private List<TrackLine> lines = List.of();
+  private List<Problem> ofFile = List.of();
   private List<Spot> spots = List.of();
   private List<TrackLine.Offer> offers = List.of();
 
@@ -54,7 +55,7 @@ public final class TrackPane extends BorderPane {
     left.setWrapText(true);
     left.managedProperty().bind(left.visibleProperty());
     points.getStyleClass().add("edited-rows");
-    ScrollPane scroll = new ScrollPane(points);
+    ScrollPane scroll = new ScrollPane(new VBox(left, points));
     scroll.setFitToWidth(true);
     Button close = new Button("Close");
     close.setCancelButton(true);
@@ -68,7 +69,7 @@ public final class TrackPane extends BorderPane {
     HBox.setHgrow(state, Priority.ALWAYS);
     HBox bar = new HBox(8, state, close, replace);
     bar.getStyleClass().add("bar");
-    setTop(new VBox(head, left));
+    setTop(head);
     setCenter(scroll);
     setBottom(bar);
     document.unitsProperty().addListener(change -> offer());
@@ -77,8 +78,7 @@ public final class TrackPane extends BorderPane {
   /** Shows the lines of a file, and what was left out of it. */
   public void open(List<TrackLine> found, List<Problem> leftOut) {
     lines = found;
-    left.setText(String.join("\n", leftOut.stream().map(Problem::message).toList()));
-    left.setVisible(!leftOut.isEmpty());
+    ofFile = leftOut;
     which.getItems().setAll(found.stream().map(this::named).toList());
     which.getSelectionModel().select(0);
     offer();
@@ -87,8 +87,7 @@ public final class TrackPane extends BorderPane {
 
   private String named(TrackLine line) {
     double[] meters = line.meters();
-    return line.kind().word()
-        + (line.name().isEmpty() ? "" : " “" + Texts.shortened(line.name()) + "”")
+    return Texts.shortened(line.words())
         + ", "
         + line.points().size()
         + " points, "
@@ -102,6 +101,10 @@ public final class TrackPane extends BorderPane {
       return;
     }
     TrackLine line = lines.get(index);
+    List<Problem> told = new ArrayList<>(ofFile);
+    told.addAll(line.told());
+    left.setText(String.join("\n", told.stream().map(Problem::message).toList()));
+    left.setVisible(!told.isEmpty());
     offers = line.offers();
     spots = List.of();
     tell();
