@@ -209,7 +209,7 @@ public final class Adviser {
             sets
                 ? Phrase.of("low; set it at {0}", place(forecaster, next))
                 : gauges
-                    ? Phrase.of("low; gauge it at {0}, the next hose", place(forecaster, hose))
+                    ? Phrase.of("low; gauge it at {0}", place(forecaster, hose))
                     : Phrase.of("low; no hose ahead: add a stop or carry a compressor");
         Phrase then =
             sets

@@ -13,11 +13,8 @@ import java.util.Set;
  * @param cold whether the tires are cold then; where they are not before a day's start, no cold
  *     reading is possible at that stop
  * @param reasons why then
- * @param since index of the stop since which the tires are to be looked at; the same stop before a
- *     day's start
  */
-public record Reminder(
-    int visit, Instant start, Instant end, boolean cold, Set<Why> reasons, int since) {
+public record Reminder(int visit, Instant start, Instant end, boolean cold, Set<Why> reasons) {
 
   /** Why the tires are to be looked at. */
   public enum Why {
@@ -28,7 +25,9 @@ public record Reminder(
     /** The first stop after air was added or let out. */
     AFTER_SETTING,
     /** Air is to be added or let out there. */
-    SET_HERE
+    SET_HERE,
+    /** A wheel was changed, and has run 50 miles since. */
+    WHEEL_CHANGED
   }
 
   /** Copies the set. */

@@ -1,6 +1,8 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Moment;
+import dawngauge.quantity.Distance;
+import dawngauge.quantity.Unit;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
@@ -11,8 +13,10 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * When the crew is to look at the tires on the rest of a trip: before each day's first start, at
@@ -25,6 +29,9 @@ public final class Reminders {
   /** A dozen and a half tires take so long to gauge and set; ours, no source. */
   private static final Duration NEEDED = Duration.ofMinutes(45);
 
+  /** After added air, a flat or a wheel change stop once within 50 miles; common practice. */
+  public static final Distance SOON = Distance.of(50, Unit.MILE);
+
   /** Parked so long a tire counts as cold (NHTSA consumer text). */
   private static final Duration TO_COLD = ReadingState.COLD_AFTER;
 
@@ -32,7 +39,6 @@ public final class Reminders {
   private final double shortStopSeconds;
   private final int from;
   private final Map<Integer, Set<Reminder.Why>> onArrival = new TreeMap<>();
-  private final Map<Integer, Integer> since = new TreeMap<>();
 
   private Reminders(Advice advice, Thresholds thresholds) {
     this.advice = advice;
@@ -53,7 +59,7 @@ public final class Reminders {
     List<Reminder> all = new ArrayList<>();
     for (int at = 0; at < advice.stops().size(); at++) {
       StopAdvice stop = advice.stops().get(at);
-      boolean sets = stop.tires().stream().anyMatch(tire -> tire.set() != null) || setInLog(at);
+      boolean asks = stop.tires().stream().anyMatch(tire -> tire.set() != null);
       boolean starts = visit(at).firstStartOfDay();
       boolean taken =
           !stop.tires().isEmpty() && stop.tires().stream().allMatch(TireAdvice::readingTaken);
@@ -63,16 +69,79 @@ public final class Reminders {
       if (starts) {
         next(at, Reminder.Why.FIRST_STOP);
       }
-      if (sets) {
+      if (asks || setInLog(at)) {
         next(at, Reminder.Why.AFTER_SETTING);
       }
-      if (sets && !starts && at >= from) {
-        add(at, Reminder.Why.SET_HERE, at);
+      if (!starts && at >= from) {
+        setHere(at, stop, all);
       }
     }
+    wheelChanges(all);
     onArrival.forEach((at, reasons) -> all.add(onArrival(at, reasons)));
     all.sort(Comparator.comparing(Reminder::start).thenComparing(Reminder::visit));
     return List.copyOf(all);
+  }
+
+  /** Where air is asked for on arrival, then; what is done cold, before the rig leaves. */
+  private void setHere(int at, StopAdvice stop, List<Reminder> all) {
+    boolean cold = false;
+    for (TireAdvice tire : stop.tires()) {
+      TimedFigures timed = tire.timed();
+      if (timed != null && timed.at().warm()) {
+        add(at, Reminder.Why.SET_HERE);
+      }
+      cold = cold || (timed != null && !timed.at().warm());
+    }
+    if (cold) {
+      all.add(beforeLeaving(at, Set.of(Reminder.Why.BEFORE_START, Reminder.Why.SET_HERE)));
+    }
+  }
+
+  /** The nuts of a wheel that was changed are looked at once it has run 50 miles. */
+  private void wheelChanges(List<Reminder> all) {
+    for (LogEvent event : advice.forecast().trip().log()) {
+      if (event instanceof LogEvent.TireChange) {
+        wheelChange(event.time().instant()).ifPresent(all::add);
+      }
+    }
+  }
+
+  private Optional<Reminder> wheelChange(Instant changed) {
+    double due = metersAt(changed) + SOON.meters();
+    for (int at = Math.max(0, from - 1); at + 1 < advice.stops().size(); at++) {
+      Instant then = timeAt(due, visit(at), visit(at + 1));
+      if (then != null && then.isAfter(changed)) {
+        Set<Reminder.Why> why = Set.of(Reminder.Why.WHEEL_CHANGED);
+        return Optional.of(new Reminder(at, then, then.plus(QUARTER), false, why));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** When the rig is at a distance from the route's start; null where that is not on a leg. */
+  private static @Nullable Instant timeAt(double meters, Itinerary.Visit from, Itinerary.Visit to) {
+    double part = (meters - from.meters()) / (to.meters() - from.meters());
+    if (!(part >= 0 && part <= 1)) {
+      return null;
+    }
+    Duration drive = Duration.between(from.leave(), to.arrive());
+    return from.leave().plusMillis(Math.round(part * drive.toMillis()));
+  }
+
+  /** How far from the route's start the rig is. */
+  private double metersAt(Instant time) {
+    for (int at = 0; at + 1 < advice.stops().size(); at++) {
+      Itinerary.Visit from = visit(at);
+      Itinerary.Visit to = visit(at + 1);
+      if (!time.isAfter(from.leave())) {
+        return from.meters();
+      } else if (time.isBefore(to.arrive())) {
+        double gone = Duration.between(from.leave(), time).toMillis();
+        double all = Duration.between(from.leave(), to.arrive()).toMillis();
+        return from.meters() + gone / all * (to.meters() - from.meters());
+      }
+    }
+    return visit(advice.stops().size() - 1).meters();
   }
 
   private Itinerary.Visit visit(int index) {
@@ -95,29 +164,22 @@ public final class Reminders {
       boolean longEnough = visit.staysFor(shortStopSeconds);
       if (!visit.passes() && (last || longEnough)) {
         if (next >= from) {
-          add(next, why, at);
+          add(next, why);
         }
         return;
       }
     }
   }
 
-  private void add(int at, Reminder.Why why, int begun) {
+  private void add(int at, Reminder.Why why) {
     onArrival.computeIfAbsent(at, key -> EnumSet.noneOf(Reminder.Why.class)).add(why);
-    since.merge(at, begun, Math::min);
   }
 
   private Reminder onArrival(int at, Set<Reminder.Why> reasons) {
     Itinerary.Visit visit = visit(at);
     Instant end = visit.arrive().plus(QUARTER);
     boolean leavesFirst = visit.leave().isBefore(end) && visit.leave().isAfter(visit.arrive());
-    return new Reminder(
-        at,
-        visit.arrive(),
-        leavesFirst ? visit.leave() : end,
-        false,
-        reasons,
-        since.getOrDefault(at, at));
+    return new Reminder(at, visit.arrive(), leavesFirst ? visit.leave() : end, false, reasons);
   }
 
   /**
@@ -126,6 +188,10 @@ public final class Reminders {
    * are not cold before the rig leaves, before that, and warm.
    */
   private Reminder beforeStart(int at) {
+    return beforeLeaving(at, Set.of(Reminder.Why.BEFORE_START));
+  }
+
+  private Reminder beforeLeaving(int at, Set<Reminder.Why> reasons) {
     Itinerary.Visit visit = visit(at);
     Instant done = done(at);
     Instant cold = at == 0 ? Instant.MIN : visit.arrive().plus(TO_COLD);
@@ -139,7 +205,7 @@ public final class Reminders {
       start = quarter(done.minus(NEEDED));
       start = start.isBefore(visit.arrive()) ? visit.arrive() : start;
     }
-    return new Reminder(at, start, done, possible, Set.of(Reminder.Why.BEFORE_START), at);
+    return new Reminder(at, start, done, possible, reasons);
   }
 
   private Instant done(int at) {

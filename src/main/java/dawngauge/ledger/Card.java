@@ -23,8 +23,9 @@ public record Card(List<Line> todo, List<String> watch) {
    * @param mark the mark it comes from
    * @param tires short forms, or empty where it is of the whole rig
    * @param text what, in a dozen words, with the tires in it
+   * @param onlyCold whether it is done while the tires are cold, not on arrival
    */
-  public record Line(Mark mark, String tires, String text) {}
+  public record Line(Mark mark, String tires, String text, boolean onlyCold) {}
 
   /** Copies the lists. */
   public Card {

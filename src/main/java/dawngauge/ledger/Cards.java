@@ -38,7 +38,7 @@ final class Cards {
     List<Card.Line> todo = new ArrayList<>();
     for (OfferAdvice offer : stop.offers()) {
       if (offer.mark() == Mark.HOLD) {
-        todo.add(new Card.Line(Mark.HOLD, "", "Do not take " + offer.offer().what()));
+        todo.add(new Card.Line(Mark.HOLD, "", "Do not take " + offer.offer().what(), false));
       }
     }
     said(tires, Mark.HOLD, "Hold ", todo);
@@ -71,18 +71,20 @@ final class Cards {
     same.forEach(
         (text, names) -> {
           String who = Wording.who(names, all);
-          lines.add(new Card.Line(mark, who, verb + who + ": " + text));
+          lines.add(new Card.Line(mark, who, verb + who + ": " + text, false));
         });
   }
 
   /** What is set, tires with the same figures together. */
   private void set(ZoneId zone, List<TireAdvice> tires, List<Card.Line> lines) {
-    record Figures(String before, String after) {}
+    record Figures(String before, String after, boolean onlyCold) {}
     Map<Figures, List<String>> same = new LinkedHashMap<>();
     for (TireAdvice tire : tires) {
       TimedFigures timed = tire.timed();
       if (timed != null) {
-        Figures figures = new Figures(verb(tire, timed), figures(tire, timed, zone).in(units));
+        Figures figures =
+            new Figures(
+                verb(tire, timed), figures(tire, timed, zone).in(units), !timed.at().warm());
         same.computeIfAbsent(figures, key -> new ArrayList<>()).add(name(tire));
       }
     }
@@ -90,7 +92,9 @@ final class Cards {
     same.forEach(
         (figures, names) -> {
           String who = Wording.who(names, all);
-          lines.add(new Card.Line(Mark.ADJUST, who, figures.before + who + figures.after));
+          lines.add(
+              new Card.Line(
+                  Mark.ADJUST, who, figures.before + who + figures.after, figures.onlyCold));
         });
   }
 

@@ -52,6 +52,11 @@ public record Ledger(
           "Inflating: clip-on chuck and in-line gauge; stand clear of the path of tread and"
               + " sidewall.");
 
+  /** The cautions in one line, where a hand goes to a valve. */
+  public static final String AT_THE_VALVE =
+      "Never over the limit. 20 % low after rolling: do not pump it up, have it inspected. Stand"
+          + " clear. Label and technician come first.";
+
   /** Copies the lists. */
   public Ledger {
     go = List.copyOf(go);

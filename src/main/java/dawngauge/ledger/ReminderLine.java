@@ -3,6 +3,7 @@ package dawngauge.ledger;
 import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.advice.Reminder;
+import dawngauge.advice.Reminders;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.Itinerary;
@@ -34,9 +35,6 @@ public record ReminderLine(
     ZoneId zone,
     List<Duration> alarms) {
 
-  /** The first 50 miles after air was added, a flat or a wheel change. */
-  private static final Distance SOON = new Distance(80467.2);
-
   /** Copies the list. */
   public ReminderLine {
     alarms = List.copyOf(alarms);
@@ -55,39 +53,21 @@ public record ReminderLine(
   private static ReminderLine of(
       Advice advice, Reminder reminder, Ledger ledger, List<String> first) {
     Itinerary.Visit visit = advice.stops().get(reminder.visit()).stop().visit();
-    StopLine stop = ledger.stops().get(reminder.visit());
+    boolean wheel = reminder.reasons().contains(Reminder.Why.WHEEL_CHANGED);
     boolean before = reminder.reasons().contains(Reminder.Why.BEFORE_START);
-    boolean sets = reminder.reasons().contains(Reminder.Why.SET_HERE);
-    boolean setBefore = before && stop.rows().stream().anyMatch(StopLine.TireRow::set);
-    String verb = sets || setBefore ? "Gauge and set the tires" : "Gauge the tires";
-    String how = before ? (reminder.cold() ? " cold" : " before the start") : " on arrival";
-    List<String> text = new ArrayList<>(first);
-    if (before) {
-      text.add(beforeStart(reminder, visit));
-    } else {
-      text.add(onArrival(advice, reminder, visit, ledger));
-    }
-    text.add("Air: " + stop.air() + ". " + capital(stop.hose()) + ".");
-    text.add("");
-    String unit = ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
-    text.add("Pressures in " + unit + "; the range holds 9 of 10 readings:");
-    for (StopLine.TireRow row : stop.rows()) {
-      text.add("- " + tire(row, before, Wording.clock(visit.leave(), visit.zone())));
-    }
-    if (!stop.tasks().isEmpty()) {
-      text.add("");
-      stop.tasks()
-          .forEach(task -> text.add(task.mark().word() + ", " + task.tires() + ": " + task.text()));
-    }
-    text.add("");
-    text.addAll(Ledger.CAUTIONS);
-    text.add("");
-    text.addAll(ledger.basis());
+    List<String> text =
+        wheel ? wheelChanged(ledger) : tires(advice, reminder, ledger, first, before);
     List<Duration> alarms =
         before ? List.of(Duration.ofMinutes(15), Duration.ZERO) : List.of(Duration.ZERO);
+    StopLine stop = ledger.stops().get(reminder.visit());
+    boolean sets = asked(stop, before).stream().anyMatch(line -> line.mark() == Mark.ADJUST);
+    String verb = sets ? "Gauge and set" : "Gauge";
+    String how = before ? (reminder.cold() ? ", cold: " : ", before the start: ") : " on arrival: ";
     return new ReminderLine(
-        visit.stop().id() + (before ? "/start" : "/arrival"),
-        verb + how + ": " + visit.stop().place(),
+        visit.stop().id() + (wheel ? "/wheel" : before ? "/start" : "/arrival"),
+        wheel
+            ? "Check the nuts of the changed wheel: after " + visit.stop().place()
+            : verb + how + visit.stop().place(),
         visit.stop().place(),
         String.join("\n", text),
         reminder.start(),
@@ -96,82 +76,116 @@ public record ReminderLine(
         alarms);
   }
 
+  /** Common practice, no source. */
+  private static List<String> wheelChanged(Ledger ledger) {
+    return List.of(
+        ledger.units().format(Reminders.SOON)
+            + " since the wheel change: stop where it is safe, tighten its nuts to the maker's torque"
+            + " with a torque wrench, gauge the tire, look for a leak.");
+  }
+
+  private static List<String> tires(
+      Advice advice, Reminder reminder, Ledger ledger, List<String> first, boolean before) {
+    Itinerary.Visit visit = advice.stops().get(reminder.visit()).stop().visit();
+    StopLine stop = ledger.stops().get(reminder.visit());
+    List<String> text = new ArrayList<>(first);
+    text.add(before ? beforeStart(reminder, visit) : onArrival(reminder));
+    List<Card.Line> asked = asked(stop, before);
+    asked.forEach(line -> text.add(line.text()));
+    String soon = soon(advice, reminder.visit(), ledger);
+    if (!soon.isEmpty() && asked.stream().anyMatch(line -> line.mark() == Mark.ADJUST)) {
+      text.add(soon);
+    }
+    text.add(capital(stop.air()) + ", " + stop.hose() + ".");
+    String unit = ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
+    text.add("In " + unit + ": expected (range), lowest safe, set cold to, never over cold.");
+    for (StopLine.TireRow row : stop.rows()) {
+      text.add(row(row, before));
+    }
+    text.add(Ledger.AT_THE_VALVE);
+    return text;
+  }
+
+  /** What is done then: on arrival no air is let out, and what is done cold waits. */
+  private static List<Card.Line> asked(StopLine stop, boolean before) {
+    return stop.card().todo().stream()
+        .filter(line -> before || !line.onlyCold())
+        .filter(line -> !before || line.onlyCold() || line.mark() != Mark.ADJUST || !warm(stop))
+        .toList();
+  }
+
+  /** Whether something is set there on arrival, so that it is done when a start is near. */
+  private static boolean warm(StopLine stop) {
+    return stop.rows().stream().anyMatch(row -> !row.setOnArrival().isEmpty());
+  }
+
   private static String beforeStart(Reminder reminder, Itinerary.Visit visit) {
     String leave = time(visit.leave(), visit.zone());
     return reminder.cold()
-        ? "Gauge every tire cold from "
-            + time(reminder.start(), visit.zone())
-            + " and be done by "
+        ? "All tires, cold, "
+            + Wording.clock(reminder.start(), visit.zone())
+            + " to "
             + time(reminder.end(), visit.zone())
-            + ", before the sun reaches them. The start is planned for "
+            + ", before sun or a mile warm them; start "
             + leave
-            + ". The rig must not have been moved a mile. A tire that reads under its range: find"
-            + " out why before it rolls."
-        : "The tires will be warm: parked under three hours before the start at "
+            + ". Under its range: look for a leak."
+        : "All tires, warm: parked under three hours before the start at "
             + leave
-            + ", so no cold reading is possible here. Gauge them before the start and compare with"
-            + " the range; let no air out.";
+            + ". Let no air out. Under its range: look for a leak.";
   }
 
-  private static String onArrival(
-      Advice advice, Reminder reminder, Itinerary.Visit visit, Ledger ledger) {
+  private static String onArrival(Reminder reminder) {
     List<String> why = new ArrayList<>();
     if (reminder.reasons().contains(Reminder.Why.FIRST_STOP)) {
-      why.add("the first stop of the day");
+      why.add("first stop of the day");
     }
     if (reminder.reasons().contains(Reminder.Why.AFTER_SETTING)) {
-      why.add("the first stop after air was set");
+      why.add("air was set before");
     }
     if (reminder.reasons().contains(Reminder.Why.SET_HERE)) {
-      why.add("where tires are to be set");
+      why.add("some are to be set");
     }
-    Itinerary.Visit begun = advice.stops().get(reminder.since()).stop().visit();
-    double meters = visit.meters() - begun.meters();
-    boolean far = reminder.reasons().contains(Reminder.Why.AFTER_SETTING) && meters > SOON.meters();
-    return "On arrival, expected at "
-        + time(visit.arrive(), visit.zone())
-        + ": "
-        + Wording.list(why)
-        + ". The tires are warm: add where it is said, let no air out."
-        + (far
-            ? " It is "
-                + ledger.units().format(new Distance(meters))
-                + " on: after a flat, added air or a wheel that was off stop once within "
-                + ledger.units().format(SOON)
-                + "."
-            : "");
+    return "All tires, warm: "
+        + String.join(", ", why)
+        + ". Let no air out. Under its range: look for a leak.";
   }
 
-  private static String tire(StopLine.TireRow row, boolean before, String leave) {
-    StringBuilder line = new StringBuilder(row.tires()).append(": ");
-    if (before) {
-      line.append(row.set() ? "set to " : "expected ").append(row.checkReads());
-      line.append(row.checkRange().isEmpty() ? "" : " (" + row.checkRange() + ")");
-    } else {
-      line.append(row.read() ? "read " : "expected ").append(row.arriveReads());
-      line.append(row.arriveRange().isEmpty() ? "" : " (" + row.arriveRange() + ")");
-      if (row.set() && row.mark() == Mark.HOLD) {
-        line.append(", on hold, see below; once it may roll");
-      }
-      if (row.set() && row.setOnArrival().isEmpty()) {
-        line.append(", not on arrival: set to ").append(row.checkReads()).append(" at ");
-        line.append(leave).append(", ").append(row.setCold()).append(" cold");
-      } else if (row.set()) {
-        line.append(", add to ").append(row.setOnArrival()).append(" on arrival (");
-        line.append(row.checkReads()).append(" at ").append(leave);
-        line.append(", ").append(row.setCold()).append(" cold)");
-      }
+  /** Where air was set and the next stop is far. */
+  private static String soon(Advice advice, int at, Ledger ledger) {
+    Itinerary.Visit here = advice.stops().get(at).stop().visit();
+    int next = at + 1;
+    while (next < advice.stops().size() - 1 && advice.stops().get(next).stop().visit().passes()) {
+      next++;
     }
+    double meters =
+        next < advice.stops().size()
+            ? advice.stops().get(next).stop().visit().meters() - here.meters()
+            : 0;
+    return meters > Reminders.SOON.meters()
+        ? "Next stop in "
+            + ledger.units().format(new Distance(meters))
+            + ": stop once within "
+            + ledger.units().format(Reminders.SOON)
+            + " to look at what was set."
+        : "";
+  }
+
+  /** "t2r: 81 (78–84), 56, 80, 80". */
+  private static String row(StopLine.TireRow row, boolean before) {
+    String reads = before ? row.checkReads() : row.arriveReads();
     String range = before ? row.checkRange() : row.arriveRange();
-    int end = range.indexOf('–');
-    line.append(end > 0 ? "; under " + range.substring(0, end) + ": find out why" : "");
-    return line.append("; floor ")
-        .append(row.floor())
-        .append(", aim ")
-        .append(row.aim())
-        .append(", cold limit ")
-        .append(row.ceiling())
-        .toString();
+    boolean known = before ? row.set() : row.read();
+    return row.tires()
+        + ": "
+        + (known ? (before ? "set " : "read ") : "")
+        + reads
+        + (range.isEmpty() ? "" : " (" + range + ")")
+        + ", "
+        + row.floor()
+        + ", "
+        + row.aim()
+        + ", "
+        + row.ceiling();
   }
 
   private static String time(Instant instant, ZoneId zone) {

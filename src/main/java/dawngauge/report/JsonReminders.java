@@ -81,7 +81,10 @@ public final class JsonReminders {
     JsonPage.stop(node, visit.index(), visit.stop());
     node.put("start", Times.of(reminder.start(), visit.zone()));
     node.put("end", Times.of(reminder.end(), visit.zone()));
-    node.put("when", before ? JsonPage.word(Reminder.Why.BEFORE_START) : "on arrival");
+    boolean onTheWay = reminder.reasons().contains(Reminder.Why.WHEEL_CHANGED);
+    node.put(
+        "when",
+        before ? JsonPage.word(Reminder.Why.BEFORE_START) : onTheWay ? "on the way" : "on arrival");
     node.put("cold", reminder.cold());
     JsonPage.strings(
         node, "occasions", reminder.reasons().stream().sorted().map(JsonPage::word).toList());

@@ -15,6 +15,7 @@ import biweekly.property.RawProperty;
 import biweekly.property.Status;
 import biweekly.property.Trigger;
 import biweekly.util.DateTimeComponents;
+import dawngauge.ledger.Ledger;
 import dawngauge.ledger.ReminderLine;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -111,6 +112,7 @@ public final class ReminderCalendar {
     writer.calendar.addExperimentalProperty(TRIP, key);
     writer.calendar.setProductId(PRODUCT);
     writer.calendar.setName(calm(name));
+    writer.calendar.setDescription(String.join(" ", Ledger.CAUTIONS));
     reminders.forEach(reminder -> writer.add(reminder, false));
     for (ReminderLine gone : earlier.open()) {
       if (reminders.stream().noneMatch(reminder -> reminder.key().equals(gone.key()))) {

@@ -1,5 +1,6 @@
 package dawngauge.report;
 
+import dawngauge.ledger.Ledger;
 import dawngauge.ledger.ReminderLine;
 import dawngauge.ledger.Wording;
 import java.util.List;
@@ -36,6 +37,8 @@ public final class ReminderText {
         out.wrapped("  ", line);
       }
     }
+    out.line("");
+    Ledger.CAUTIONS.forEach(caution -> out.wrapped("- ", caution));
     return out.toString();
   }
 }

@@ -70,6 +70,65 @@ class RemindersTest {
     assertThat(reminders).isSortedAccordingTo((a, b) -> a.start().compareTo(b.start()));
   }
 
+  /** What is let out is let out cold: not on arrival, but before the rig leaves. */
+  @Test
+  void airIsLetOutColdAndNotOnArrival() {
+    Scenario scenario =
+        Scenario.from("Home", "20 °F")
+            .maxCold("80 psi")
+            .allRead("80 psi")
+            .to("Show", 5, "90 °F")
+            .to("Night", 12, "90 °F")
+            .to("End", 1, "90 °F");
+    Reminder night = before(scenario.reminders(), 2);
+    assertThat(night.cold()).isTrue();
+    for (Reminder reminder : scenario.reminders()) {
+      boolean onArrival = !reminder.reasons().contains(Reminder.Why.BEFORE_START);
+      assertThat(onArrival && reminder.reasons().contains(Reminder.Why.SET_HERE)).isFalse();
+    }
+    assertThat(Seen.at(scenario.advise(), 2).set().adds()).isFalse();
+  }
+
+  /** What was set as asked is not reminded of again. */
+  @Test
+  void whatIsDoneDropsOut() {
+    Scenario low =
+        Scenario.from("Home", "40 °F")
+            .allRead("70 psi")
+            .to("Hose", 0.5, "40 °F")
+            .air()
+            .to("End", 1, "40 °F");
+    assertThat(setHere(low.reminders())).isTrue();
+    for (WheelSlot slot : WheelSlot.of(false)) {
+      low = low.read(slot, 2.1, "76 psi", ReadingState.WARM).set(slot, 2.2, "86 psi");
+    }
+    assertThat(setHere(low.reminders())).isFalse();
+  }
+
+  private static boolean setHere(List<Reminder> reminders) {
+    return reminders.stream().anyMatch(each -> each.reasons().contains(Reminder.Why.SET_HERE));
+  }
+
+  /** Changed at the first stop, 100 miles and two hours a leg: 50 miles on is an hour on. */
+  @Test
+  void aChangedWheelIsLookedAtAfterFiftyMiles() {
+    Scenario scenario =
+        Scenario.from("Home", "40 °F")
+            .spare(null)
+            .allRead("80 psi")
+            .to("Rest", 1, "40 °F")
+            .to("Fuel", 1, "40 °F")
+            .to("End", 1, "40 °F")
+            .changed(WheelSlot.LEFT, 2.5);
+    Reminder wheel =
+        scenario.reminders().stream()
+            .filter(reminder -> reminder.reasons().contains(Reminder.Why.WHEEL_CHANGED))
+            .findFirst()
+            .orElseThrow();
+    assertThat(wheel.start()).isEqualTo(hours(4));
+    assertThat(wheel.visit()).isEqualTo(1);
+  }
+
   @Test
   void aNightTooShortForColdTiresSaysSo() {
     Scenario scenario =

@@ -35,6 +35,7 @@ import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.TypedTime;
 import dawngauge.trip.Vehicle;
+import dawngauge.trip.WheelPosition;
 import dawngauge.trip.WheelSlot;
 import java.time.Duration;
 import java.time.ZonedDateTime;
@@ -317,6 +318,14 @@ final class Scenario {
     log.add(
         new LogEvent.Adjustment(
             time(hours), slot.letters(), null, pressure(figure), GAUGE, Remarks.NONE));
+    return this;
+  }
+
+  /** The spare goes on. */
+  Scenario changed(WheelSlot slot, double hours) {
+    log.add(
+        new LogEvent.TireChange(
+            time(hours), new WheelPosition(AXLE, slot), slot.letters(), SPARE, Remarks.NONE));
     return this;
   }
 

@@ -131,8 +131,8 @@ class RoadCommandsTest {
   void remindersAreToldAndExportedAgainWithoutDoubling(@TempDir Path folder) throws IOException {
     Run run = run("reminders", Run.DEMO);
     assertThat(words(run))
-        .contains("Wednesday 7 April 2027, 07:00 CDT · Gauge the tires cold: Floydada TX")
-        .contains("Gauge every tire cold from 07:00 CDT and be done by 07:");
+        .contains("Wednesday 7 April 2027, 07:00 CDT · Gauge, cold: Floydada TX")
+        .contains("All tires, cold, 07:00 to 07:55 CDT, before sun or a mile warm them");
     Path calendar = folder.resolve("haul.ics");
     for (int export = 0; export < 2; export++) {
       assertThat(run("reminders", Run.DEMO, "--calendar", calendar.toString()).code())

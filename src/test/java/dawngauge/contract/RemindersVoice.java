@@ -13,10 +13,12 @@ final class RemindersVoice implements Voice {
   private static final double SHARED = 0.5;
 
   private static final Pattern HEAD =
-      Pattern.compile("(?m)^\\w+ \\d+ \\w+ \\d{4}, .*? · Gauge (.*): (start|rest|end)$");
+      Pattern.compile("(?m)^\\w+ \\d+ \\w+ \\d{4}, .*? · Gauge(.*): (start|rest|end)$");
 
+  /** "t2r: 81 (78–84), 56, 80, 80": expected, lowest safe, set cold to, never over. */
   private static final Pattern ROW =
-      Pattern.compile("- ((?:t\\d[a-z]+ ?)+): (.*?cold limit (?:[0-9.]+|–))");
+      Pattern.compile(
+          "(?m)^ *((?:t\\d[a-z]+ ?)+): (set |read )?(\\S+)(?: \\([^)]*\\))?, (\\S+), (\\S+), (\\S+)$");
 
   @Override
   public String name() {
@@ -48,38 +50,44 @@ final class RemindersVoice implements Voice {
   private static void reminder(
       Grid.Haul haul, int stop, String what, String text, Map<Place, Saying> said) {
     int cautions = text.indexOf("A forecast replaces");
-    String line = Words.oneLine(cautions < 0 ? text : text.substring(0, cautions));
-    List<Words.Task> tasks = Words.tasks(line);
+    String told = cautions < 0 ? text : text.substring(0, cautions);
+    List<Words.Task> tasks = Words.cards(told);
     double half = Words.half(haul) + SHARED;
     boolean arriving = what.contains("on arrival");
-    Matcher row = ROW.matcher(line);
+    Matcher row = ROW.matcher(told);
     while (row.find()) {
-      String rest = row.group(2);
       Saying all = Saying.NOTHING;
-      all = figure(haul, all, Field.FLOOR, rest, "floor ", half + Words.half(haul));
-      all = figure(haul, all, Field.AIM, rest, "aim ", half);
-      all = figure(haul, all, Field.CEILING, rest, "cold limit ", half);
-      all =
-          arriving
-              ? figure(haul, all, Field.SET_ON_ARRIVAL, rest, "add to ", half)
-              : figure(haul, all, Field.SET_COLD, rest, "set to ", half);
-      boolean sets =
-          rest.contains(", set (") || rest.contains("add to ") || rest.contains("set to ");
-      all = all.with(Field.SETS, sets);
+      all = figure(haul, all, Field.FLOOR, row.group(4), half + Words.half(haul));
+      all = figure(haul, all, Field.AIM, row.group(5), half);
+      all = figure(haul, all, Field.CEILING, row.group(6), half);
+      boolean set = !arriving && "set ".equals(row.group(2));
+      if (set && what.contains("cold")) {
+        all = figure(haul, all, Field.SET_COLD, row.group(3), half);
+      }
       for (String tire : Words.parts(row.group(1), " +")) {
         Saying one =
             all.with(Field.RAN_LOW, Words.ranLow(tasks, tire))
                 .with(
                     Field.HOLD,
-                    tasks.stream().anyMatch(task -> task.of(tire) && task.mark().equals("hold")));
-        said.put(new Place(tire, stop), one);
+                    tasks.stream().anyMatch(task -> task.of(tire) && task.mark().equals("Hold")));
+        boolean sets = set;
+        for (Words.Task task : tasks) {
+          Matcher onArrival = Timetable.CARD.matcher(task.text());
+          boolean asks = task.of(tire) && task.mark().matches("[Aa]dd:|[Ll]et out.*");
+          if (asks && arriving && onArrival.find()) {
+            one = figure(haul, one, Field.SET_ON_ARRIVAL, onArrival.group(1), half);
+            one = figure(haul, one, Field.SET_COLD, onArrival.group(2), half);
+          }
+          sets = sets || asks;
+        }
+        said.put(new Place(tire, stop), one.with(Field.SETS, sets));
       }
     }
   }
 
   private static Saying figure(
-      Grid.Haul haul, Saying saying, Field field, String line, String before, double within) {
-    return Words.find(haul, line, before + Words.FIGURE, within)
+      Grid.Haul haul, Saying saying, Field field, String cell, double within) {
+    return Words.figure(haul, cell, within)
         .map(figure -> saying.with(field, figure))
         .orElse(saying);
   }

@@ -30,7 +30,7 @@ final class Timetable {
           "add to ([0-9.]+) (?:psi|bar) on arrival, [^:]*:[0-9]{2}[^,]*, ([0-9.]+) (?:psi|bar) cold");
 
   /** " to 85 psi on arrival (82 at 13:14, 80 cold)". */
-  private static final Pattern CARD =
+  static final Pattern CARD =
       Pattern.compile(" to ([0-9.]+) (?:psi|bar) on arrival \\(.*?, ([0-9.]+) cold\\)");
 
   private static final Pattern NAMES = Pattern.compile("\\s*(?:t\\d[a-z]+ *)+");

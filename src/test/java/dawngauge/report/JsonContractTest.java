@@ -130,7 +130,7 @@ class JsonContractTest {
   /** Before a start the text has what is expected at the check, else what it reads on arrival. */
   @Test
   void remindersExpectWhatTheirTextSays() {
-    Pattern line = Pattern.compile("- ([a-z0-9 ]+): expected (\\d+) .*");
+    Pattern line = Pattern.compile("((?:[pt]\\d[a-z]+ ?)+): (\\d+) \\(.*");
     JsonNode reminders = JsonDocuments.of("demo", "reminders").get("reminders");
     List<ReminderLine> texts = JsonDocuments.lines(Plans.demo());
     assertThat(reminders).hasSameSizeAs(texts);

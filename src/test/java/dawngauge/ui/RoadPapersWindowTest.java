@@ -82,8 +82,8 @@ class RoadPapersWindowTest extends WindowTest {
               .anySatisfy(
                   text ->
                       assertThat(text)
-                          .startsWith("Gauge the tires cold: Floydada TX")
-                          .contains("Gauge every tire cold from 07:00 CDT", "before the sun"));
+                          .startsWith("Gauge, cold: Floydada TX")
+                          .contains("All tires, cold, 07:00", "before sun"));
           notices.clear("reminder floydada/start");
           assertThat(told(notices)).isEmpty();
           papers.look(Instant.parse("2027-04-07T11:50:00Z"));
