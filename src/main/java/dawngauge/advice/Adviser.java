@@ -210,7 +210,8 @@ public final class Adviser {
                 ? Phrase.of("low; set it at {0}", place(forecaster, next))
                 : gauges
                     ? Phrase.of("low; gauge it at {0}", place(forecaster, hose))
-                    : Phrase.of("low; no hose ahead: add a stop or carry a compressor");
+                    : Phrase.of(
+                        "low; no hose that helps before {0}", place(forecaster, byStop.size() - 1));
         Phrase then =
             sets
                 ? Phrase.of("set it at {0}", place(forecaster, next))

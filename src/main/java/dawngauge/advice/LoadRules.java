@@ -61,7 +61,8 @@ final class LoadRules {
     } else if (bad == null) {
       Lookahead.Judged notShown = lookahead.firstNotShown(lookahead.judgedAt(visit, at));
       if (notShown != null) {
-        Phrase todo = Phrase.of("not shown to carry its load: {0}", shownBy(at));
+        Phrase todo =
+            Phrase.of("load not shown carried: {0}", shownBy(at, "maker's rows", "weigh it"));
         reasons.add(new Reason(Mark.RECHECK, todo, notShown(at, notShown), 2));
       }
     }
@@ -125,15 +126,17 @@ final class LoadRules {
   private Phrase notShown(TireAtStop at, Lookahead.Judged judged) {
     return Phrase.of(
         "at {0} {1} it cannot be shown to carry its load: {2}",
-        Shown.pressure(judged.moment().judged()), words.where(judged), shownBy(at));
+        Shown.pressure(judged.moment().judged()),
+        words.where(judged),
+        shownBy(at, "the maker's load rows", "weigh it by wheel"));
   }
 
   /** What would show that a tire carries its load. */
-  private static String shownBy(TireAtStop at) {
+  private static String shownBy(TireAtStop at, String ofMaker, String weigh) {
     boolean rows = at.fitted().capacity() != null && at.fitted().capacity().fromRows();
     boolean wheel = at.limits().load().axle().basis() == Loads.Basis.WHEEL;
-    String typed = rows ? "" : "type the maker's load rows";
-    String weighed = wheel ? (rows ? "lighten it or add air" : "") : "weigh it by wheel";
+    String typed = rows ? "" : "type " + ofMaker;
+    String weighed = wheel ? (rows ? "lighten it or add air" : "") : weigh;
     return typed + (rows || wheel ? "" : ", or ") + weighed;
   }
 

@@ -64,6 +64,15 @@ public final class Explanation {
             new Authority(
                 Authority.Kind.PUBLISHED,
                 "permeation, Tire Science and Technology 13(1) 1985, or the leak typed")));
+    RuleOfThumb thumb = RuleOfThumb.of(moment);
+    steps.add(
+        new Step(
+            Phrase.of(
+                "beside it the rule of thumb, 1 to 2 psi for each 10 °F of the air: {0} to {1}, never"
+                    + " used here",
+                new GaugePressure(thumb.low()), new GaugePressure(thumb.high())),
+            new GaugePressure(moment.settled()),
+            Authority.commonPractice()));
     if (!Double.isNaN(moment.reading())) {
       steps.add(
           new Step(

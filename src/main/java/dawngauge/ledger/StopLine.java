@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  *     stop, and whose it is; empty where it is not known or there is none
  * @param card what to do, at a glance
  * @param tasks what to do with the reasons, strongest first
+ * @param beside figures of others beside ours: the rule of thumb, the regulation's correction
  * @param routine gauging that is good habit for the whole rig here
  * @param loads what is taken on or set down
  * @param leg the leg ahead in one line; empty at the end and where no time is known
@@ -50,6 +51,7 @@ public record StopLine(
     String chance,
     Card card,
     List<Task> tasks,
+    String beside,
     List<String> routine,
     List<String> loads,
     String leg,
@@ -130,6 +132,7 @@ public record StopLine(
         "",
         Card.EMPTY,
         List.of(),
+        "",
         List.of(),
         List.of(),
         "",

@@ -4,20 +4,14 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.advice.OfferAdvice;
 import dawngauge.advice.Reason;
-import dawngauge.advice.SetFigure;
 import dawngauge.advice.StopAdvice;
-import dawngauge.advice.TimedFigures;
 import dawngauge.advice.TireAdvice;
 import dawngauge.ambient.TypicalTemperatures;
 import dawngauge.forecast.LegLow;
 import dawngauge.forecast.LoadChance;
-import dawngauge.forecast.Moment;
-import dawngauge.forecast.Setting;
 import dawngauge.forecast.StopForecast;
-import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Elevation;
-import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Ratio;
@@ -25,8 +19,6 @@ import dawngauge.quantity.Speed;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.rules.Limits;
-import dawngauge.rules.Quantile;
 import dawngauge.trip.Air;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Itinerary;
@@ -46,12 +38,8 @@ import org.jspecify.annotations.Nullable;
 /** Makes the lines of the stops. */
 final class StopLines {
 
-  private static final String NONE = "–";
-
   /** Lower chances are not told apart. */
   private static final double LEAST_CHANCE = 0.01;
-
-  private static final double WHOLE_PSI = GaugePressure.of(1, Unit.PSI).pascals();
 
   private static final String CHANCE = "chance of too little air before the next stop: ";
 
@@ -62,12 +50,14 @@ final class StopLines {
   private final Advice advice;
   private final UnitSystem units;
   private final @Nullable WheelPosition only;
+  private final TireRows rows;
 
   StopLines(Trip trip, Advice advice, UnitSystem units, @Nullable WheelPosition only) {
     this.trip = trip;
     this.advice = advice;
     this.units = units;
     this.only = only;
+    this.rows = new TireRows(trip, units);
   }
 
   StopLine of(StopAdvice stop) {
@@ -95,10 +85,11 @@ final class StopLines {
         forecast.airGiven() == null ? "" : forecast.airGiven().in(units),
         hose(visit.stop().air()),
         tires.stream().map(TireAdvice::mark).reduce(Mark.CLEAR, Mark::stronger),
-        visit.passes() ? List.of() : rows(tires, last),
+        visit.passes() ? List.of() : rows.of(tires, last),
         visit.passes() || last ? "" : chance(tires),
         new Cards(trip, units).of(stop, tires),
         tasks(stop, tires),
+        visit.passes() || first ? "" : rows.beside(tires),
         stop.routine().stream().map(habit -> habit.text().in(units)).toList(),
         loads(stop),
         leg(forecast),
@@ -221,119 +212,9 @@ final class StopLines {
     return air.upTo() == null
         ? "hose"
         : "hose up to "
-            + pressure(air.upTo().value().pascals())
+            + Wording.pressure(air.upTo().value().pascals(), units)
             + " "
             + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
-  }
-
-  /** Tires whose figures agree to half a psi stand together, under those of the lowest margin. */
-  private List<StopLine.TireRow> rows(List<TireAdvice> tires, boolean last) {
-    List<List<TireAdvice>> groups = new ArrayList<>();
-    for (TireAdvice tire : tires) {
-      groups.stream()
-          .filter(group -> alike(group.get(0), tire))
-          .findFirst()
-          .ifPresentOrElse(group -> group.add(tire), () -> groups.add(newGroup(tire)));
-    }
-    return groups.stream().map(group -> row(group, last)).toList();
-  }
-
-  private static List<TireAdvice> newGroup(TireAdvice first) {
-    List<TireAdvice> group = new ArrayList<>();
-    group.add(first);
-    return group;
-  }
-
-  private static boolean alike(TireAdvice a, TireAdvice b) {
-    TireAtStop one = a.tire();
-    TireAtStop other = b.tire();
-    return a.mark() == b.mark()
-        && one.readings().isEmpty() == other.readings().isEmpty()
-        && (one.setting() == null) == (other.setting() == null)
-        && one.limits().estimated() == other.limits().estimated()
-        && close(one.limits().floor(), other.limits().floor())
-        && close(one.limits().aim(), other.limits().aim())
-        && close(one.limits().ceiling(), other.limits().ceiling())
-        && close(one.arrival(), other.arrival())
-        && close(one.check(), other.check())
-        && close(one.leaving(), other.leaving());
-  }
-
-  private static boolean close(@Nullable Moment a, @Nullable Moment b) {
-    if (a == null || b == null) {
-      return a == null && b == null;
-    }
-    return close(a.reading(), b.reading())
-        && close(a.settled(), b.settled())
-        && close(a.readingSigma(), b.readingSigma());
-  }
-
-  private static boolean close(double a, double b) {
-    return Double.isNaN(a) ? Double.isNaN(b) : Math.abs(a - b) < WHOLE_PSI / 2;
-  }
-
-  private StopLine.TireRow row(List<TireAdvice> group, boolean last) {
-    TireAdvice lowest = group.get(0);
-    List<String> names = new ArrayList<>();
-    for (TireAdvice tire : group) {
-      names.add(trip.rig().shortForm(tire.tire().fitted().position()));
-      if (tire.tire().worstMargin() < lowest.tire().worstMargin()) {
-        lowest = tire;
-      }
-    }
-    return row(lowest, String.join(" ", names), last);
-  }
-
-  private StopLine.TireRow row(TireAdvice advised, String names, boolean last) {
-    TireAtStop at = advised.tire();
-    Moment arrival = at.arrival();
-    Moment check = at.check();
-    Moment leaving = at.leaving();
-    Limits limits = at.limits();
-    boolean read = !at.readings().isEmpty();
-    Setting set = at.setting();
-    TimedFigures timed = advised.timed();
-    SetFigure onArrival = timed == null ? null : timed.onArrival();
-    double shown =
-        read
-            ? at.readings().get(at.readings().size() - 1).reading().pressure().value().pascals()
-            : arrival == null ? Double.NaN : arrival.reading();
-    return new StopLine.TireRow(
-        names,
-        read,
-        set != null && !last,
-        pressure(shown),
-        read || arrival == null ? "" : range(arrival),
-        onArrival == null ? "" : pressure(onArrival.figure().pascals()),
-        read ? "" : arrival == null ? NONE : pressure(arrival.settled()),
-        timed == null ? "" : pressure(timed.cold().figure().pascals()),
-        last
-            ? ""
-            : set != null
-                ? pressure(set.gaugePascals())
-                : check == null ? NONE : pressure(check.reading()),
-        last || set != null || read || check == null ? "" : range(check),
-        last ? "" : leaving == null ? NONE : pressure(leaving.settled()),
-        last ? "" : at.low() == null ? NONE : pressure(at.low().moment().judged()),
-        Double.isNaN(limits.floor()) ? NONE : Wording.floor(limits.floor(), units),
-        pressure(limits.aim()),
-        pressure(limits.ceiling()),
-        Wording.signedPercent(at.worstMargin()),
-        at.worstMargin(),
-        limits.estimated() && !Double.isNaN(at.worstMargin()),
-        advised.mark());
-  }
-
-  private String range(Moment moment) {
-    if (Double.isNaN(moment.reading())) {
-      return "";
-    }
-    double spread = Quantile.NINETY_WITHIN * moment.readingSigma();
-    return pressure(moment.reading() - spread) + "–" + pressure(moment.reading() + spread);
-  }
-
-  private String pressure(double pascals) {
-    return Double.isNaN(pascals) ? NONE : Wording.pressure(pascals, units);
   }
 
   private List<StopLine.Task> tasks(StopAdvice stop, List<TireAdvice> tires) {

@@ -132,6 +132,10 @@ public final class LedgerText {
           left(first, INDENT), task.mark().word() + ", " + task.tires() + ": " + task.text());
       first = "";
     }
+    if (why && !stop.beside().isEmpty()) {
+      out.wrapped(left(first, INDENT), stop.beside());
+      first = "";
+    }
     for (String habit : why ? stop.routine() : List.<String>of()) {
       out.wrapped(left(first, INDENT), "gauge " + habit);
       first = "";

@@ -1,0 +1,182 @@
+package dawngauge.ledger;
+
+import dawngauge.advice.SetFigure;
+import dawngauge.advice.TimedFigures;
+import dawngauge.advice.TireAdvice;
+import dawngauge.forecast.Moment;
+import dawngauge.forecast.RuleOfThumb;
+import dawngauge.forecast.Setting;
+import dawngauge.forecast.TireAtStop;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Unit;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.rules.Limits;
+import dawngauge.rules.Quantile;
+import dawngauge.trip.Trip;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Makes the rows of the tires at a stop. */
+final class TireRows {
+
+  private static final String NONE = "–";
+
+  private static final double WHOLE_PSI = GaugePressure.of(1, Unit.PSI).pascals();
+
+  private final Trip trip;
+  private final UnitSystem units;
+
+  TireRows(Trip trip, UnitSystem units) {
+    this.trip = trip;
+    this.units = units;
+  }
+
+  /** Tires whose figures agree to half a psi stand together, under those of the lowest margin. */
+  List<StopLine.TireRow> of(List<TireAdvice> tires, boolean last) {
+    List<List<TireAdvice>> groups = new ArrayList<>();
+    for (TireAdvice tire : tires) {
+      groups.stream()
+          .filter(group -> alike(group.get(0), tire))
+          .findFirst()
+          .ifPresentOrElse(group -> group.add(tire), () -> groups.add(newGroup(tire)));
+    }
+    return groups.stream().map(group -> row(group, last)).toList();
+  }
+
+  private static List<TireAdvice> newGroup(TireAdvice first) {
+    List<TireAdvice> group = new ArrayList<>();
+    group.add(first);
+    return group;
+  }
+
+  private static boolean alike(TireAdvice a, TireAdvice b) {
+    TireAtStop one = a.tire();
+    TireAtStop other = b.tire();
+    return a.mark() == b.mark()
+        && one.readings().isEmpty() == other.readings().isEmpty()
+        && (one.setting() == null) == (other.setting() == null)
+        && one.limits().estimated() == other.limits().estimated()
+        && close(one.limits().floor(), other.limits().floor())
+        && close(one.limits().aim(), other.limits().aim())
+        && close(one.limits().ceiling(), other.limits().ceiling())
+        && close(one.arrival(), other.arrival())
+        && close(one.check(), other.check())
+        && close(one.leaving(), other.leaving());
+  }
+
+  private static boolean close(@Nullable Moment a, @Nullable Moment b) {
+    if (a == null || b == null) {
+      return a == null && b == null;
+    }
+    return close(a.reading(), b.reading())
+        && close(a.settled(), b.settled())
+        && close(a.readingSigma(), b.readingSigma());
+  }
+
+  private static boolean close(double a, double b) {
+    return Double.isNaN(a) ? Double.isNaN(b) : Math.abs(a - b) < WHOLE_PSI / 2;
+  }
+
+  private StopLine.TireRow row(List<TireAdvice> group, boolean last) {
+    TireAdvice lowest = group.get(0);
+    List<String> names = new ArrayList<>();
+    for (TireAdvice tire : group) {
+      names.add(trip.rig().shortForm(tire.tire().fitted().position()));
+      if (tire.tire().worstMargin() < lowest.tire().worstMargin()) {
+        lowest = tire;
+      }
+    }
+    return row(lowest, String.join(" ", names), last);
+  }
+
+  private StopLine.TireRow row(TireAdvice advised, String names, boolean last) {
+    TireAtStop at = advised.tire();
+    Moment arrival = at.arrival();
+    Moment check = at.check();
+    Moment leaving = at.leaving();
+    Limits limits = at.limits();
+    boolean read = !at.readings().isEmpty();
+    Setting set = at.setting();
+    TimedFigures timed = advised.timed();
+    SetFigure onArrival = timed == null ? null : timed.onArrival();
+    double shown =
+        read
+            ? at.readings().get(at.readings().size() - 1).reading().pressure().value().pascals()
+            : arrival == null ? Double.NaN : arrival.reading();
+    return new StopLine.TireRow(
+        names,
+        read,
+        set != null && !last,
+        pressure(shown),
+        read || arrival == null ? "" : range(arrival),
+        onArrival == null ? "" : pressure(onArrival.figure().pascals()),
+        read ? "" : arrival == null ? NONE : pressure(arrival.settled()),
+        timed == null ? "" : pressure(timed.cold().figure().pascals()),
+        last
+            ? ""
+            : set != null
+                ? pressure(set.gaugePascals())
+                : check == null ? NONE : pressure(check.reading()),
+        last || set != null || read || check == null ? "" : range(check),
+        last ? "" : leaving == null ? NONE : pressure(leaving.settled()),
+        last ? "" : at.low() == null ? NONE : pressure(at.low().moment().judged()),
+        Double.isNaN(limits.floor()) ? NONE : Wording.floor(limits.floor(), units),
+        pressure(limits.aim()),
+        pressure(limits.ceiling()),
+        Wording.signedPercent(at.worstMargin()),
+        at.worstMargin(),
+        limits.estimated() && !Double.isNaN(at.worstMargin()),
+        advised.mark());
+  }
+
+  /** What a crew compares first: the rule of thumb, and what the regulation takes off. */
+  String beside(List<TireAdvice> tires) {
+    Map<String, List<String>> thumbs = new LinkedHashMap<>();
+    Map<String, List<String>> published = new LinkedHashMap<>();
+    for (TireAdvice tire : tires) {
+      TireAtStop at = tire.tire();
+      Moment arrival = at.arrival();
+      if (arrival == null) {
+        continue;
+      }
+      String name = trip.rig().shortForm(at.fitted().position());
+      RuleOfThumb thumb = RuleOfThumb.of(arrival);
+      String range = pressure(thumb.low()) + "–" + pressure(thumb.high());
+      thumbs.computeIfAbsent(range, key -> new ArrayList<>()).add(name);
+      if (at.published() != null) {
+        String off = units.format(at.published().pressure());
+        published.computeIfAbsent(off, key -> new ArrayList<>()).add(name);
+      }
+    }
+    List<String> parts = new ArrayList<>();
+    thumbs.forEach((range, names) -> parts.add(String.join(" ", names) + " " + range));
+    String text =
+        parts.isEmpty()
+            ? ""
+            : "rule of thumb, 1 to 2 psi a 10 °F of the air since they were read, cold here: "
+                + String.join(", ", parts);
+    for (Map.Entry<String, List<String>> each : published.entrySet()) {
+      text +=
+          "; 49 CFR 393.75 Table 1 takes "
+              + each.getKey()
+              + " off a warm reading of "
+              + String.join(" ", each.getValue());
+    }
+    return text;
+  }
+
+  private String range(Moment moment) {
+    if (Double.isNaN(moment.reading())) {
+      return "";
+    }
+    double spread = Quantile.NINETY_WITHIN * moment.readingSigma();
+    return pressure(moment.reading() - spread) + "–" + pressure(moment.reading() + spread);
+  }
+
+  private String pressure(double pascals) {
+    return Double.isNaN(pascals) ? NONE : Wording.pressure(pascals, units);
+  }
+}
