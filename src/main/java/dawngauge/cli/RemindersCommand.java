@@ -90,7 +90,7 @@ final class RemindersCommand implements Callable<Integer> {
     Outcome<ReminderCalendar.Earlier> earlier =
         output
             .existing(calendar)
-            .map(there -> there.then(ReminderCalendar::read))
+            .map(there -> there.then(text -> ReminderCalendar.read(text, trip.name(), reminders)))
             .orElse(Outcome.of(ReminderCalendar.Earlier.NONE));
     if (!earlier.hasValue()) {
       console.err().println(calendar + ": " + earlier.problems().get(0).text());

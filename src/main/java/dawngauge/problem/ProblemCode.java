@@ -280,6 +280,10 @@ public enum ProblemCode {
       Severity.ERROR,
       "this file is not a calendar of reminders that was written here, so it is not replaced; give"
           + " another name"),
+  CALENDAR_OF_ANOTHER_TRIP(
+      Severity.ERROR,
+      "this calendar holds {0} reminders of another trip, which would be called off: give another"
+          + " name"),
   NOTHING_KNOWN_HERE(
       Severity.ERROR,
       "nothing is known of this tire at {0}: no time, no air temperature, no elevation, no reading or"

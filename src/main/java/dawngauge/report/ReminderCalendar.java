@@ -226,6 +226,28 @@ public final class ReminderCalendar {
     return HexFormat.of().formatHex(key.getBytes(StandardCharsets.UTF_8));
   }
 
+  /**
+   * Reads an earlier export that is to be brought up to date; one of another trip is refused, since
+   * its events would be called off. A trip may have got another name: it is the same as long as
+   * half of what is open is still to be reminded of.
+   */
+  public static Outcome<Earlier> read(String text, String tripKey, List<ReminderLine> reminders) {
+    Outcome<Earlier> read = read(text);
+    if (!read.hasValue() || read.get().tripKey().equals(digest(tripKey))) {
+      return read;
+    }
+    List<ReminderLine> open = read.get().open();
+    long gone =
+        open.stream().filter(old -> reminders.stream().noneMatch(now -> same(old, now))).count();
+    return 2 * gone > open.size()
+        ? Outcome.failed(Problem.of(ProblemCode.CALENDAR_OF_ANOTHER_TRIP, "", String.valueOf(gone)))
+        : read;
+  }
+
+  private static boolean same(ReminderLine one, ReminderLine other) {
+    return one.key().equals(other.key()) && one.place().equals(other.place());
+  }
+
   /** Reads an earlier export. */
   public static Outcome<Earlier> read(String text) {
     if (text.length() > LONGEST) {

@@ -141,6 +141,16 @@ class RoadCommandsTest {
       assertThat(lines).filteredOn(line -> line.equals("BEGIN:VEVENT")).hasSize(9);
       assertThat(lines).contains("SEQUENCE:" + export);
     }
+    String before = Files.readString(calendar);
+    Run another =
+        run(
+            "reminders",
+            "demo-data/autumn-stock-haul.dawngauge",
+            "--calendar",
+            calendar.toString());
+    assertThat(another.code()).isEqualTo(ExitCode.CONTENT);
+    assertThat(another.err()).contains("holds 9 reminders of another trip");
+    assertThat(Files.readString(calendar)).isEqualTo(before);
     Path other = folder.resolve("other.txt");
     Files.writeString(other, "mine");
     Run refused = run("reminders", Run.DEMO, "--calendar", other.toString());
