@@ -85,7 +85,7 @@ final class HoldRules {
                 Phrase.of("do not run it: {0}", damage.word()),
                 Phrase.of(
                     "{0}: not to be run (49 CFR 393.75(a)){1}",
-                    damage.word(), spare(at) ? "; fit the spare" : ""),
+                    damage.word(), Spares.fit(forecaster, at) ? "; fit the spare" : ""),
                 OF_THE_TIRE));
       }
     }
@@ -100,7 +100,7 @@ final class HoldRules {
               Phrase.of("do not run it: tread {0}", tread.value()),
               Phrase.of(
                   "tread {0}, the least allowed here is {1} (49 CFR 393.75(b), (c)){2}",
-                  tread.value(), least, spare(at) ? ": fit the spare" : ""),
+                  tread.value(), least, Spares.fit(forecaster, at) ? ": fit the spare" : ""),
               OF_THE_TIRE));
     }
   }
@@ -358,7 +358,7 @@ final class HoldRules {
                   "{0}: {1}, and it may have rolled so: do not just add air and go; {2}deflate it"
                       + " before the wheel comes off, have it inspected inside by a qualified"
                       + " technician, the tire beside it too (29 CFR 1910.177(f)(2))",
-                  read, line, spare(at) ? "fit the spare, " : ""),
+                  read, line, Spares.fit(forecaster, at) ? "fit the spare, " : ""),
               OF_THE_TIRE));
     } else if (explained) {
       reasons.add(
@@ -377,16 +377,9 @@ final class HoldRules {
               Phrase.of(
                   "{0}: {1}; it stood, and the weather does not explain it: it leaks; find and mend"
                       + " the leak before it rolls{2}",
-                  read, line, spare(at) ? ", or fit the spare" : ""),
+                  read, line, Spares.fit(forecaster, at) ? ", or fit the spare" : ""),
               OF_THE_TIRE));
     }
-  }
-
-  /** Whether a spare that can serve there is aboard. */
-  private boolean spare(TireAtStop at) {
-    return SpareFit.fitFor(
-            forecaster.trip().rig(), at.fitted().position(), at.limits().load().kilograms())
-        .isPresent();
   }
 
   private static Reason ofTheRig(Phrase todo, Phrase text, int rank) {

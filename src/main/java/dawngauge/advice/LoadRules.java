@@ -4,7 +4,6 @@ import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.rules.Loads;
-import dawngauge.rules.SpareFit;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -62,7 +61,7 @@ final class LoadRules {
       Lookahead.Judged notShown = lookahead.firstNotShown(lookahead.judgedAt(visit, at));
       if (notShown != null) {
         Phrase todo =
-            Phrase.of("load not shown carried: {0}", shownBy(at, "maker's rows", "weigh it"));
+            Phrase.of("cannot show it carries its load: {0}", shownBy(at, "maker's rows", "weigh"));
         reasons.add(new Reason(Mark.RECHECK, todo, notShown(at, notShown), 2));
       }
     }
@@ -98,10 +97,7 @@ final class LoadRules {
             ? Phrase.of("{0} {1}, and no air here that helps", words.where(bad), words.state(bad))
             : Phrase.of(
                 "even set to what can be set here, {0} {1}", words.where(bad), words.state(bad));
-    boolean spare =
-        SpareFit.fitFor(
-                forecaster.trip().rig(), at.fitted().position(), at.limits().load().kilograms())
-            .isPresent();
+    boolean spare = Spares.fit(forecaster, at);
     return Phrase.of(
         "{0}: do not roll until {1}{2}{3}; animals to shade and water first, stand clear of the"
             + " tire",

@@ -10,7 +10,6 @@ import dawngauge.rules.Carrying;
 import dawngauge.rules.Limits;
 import dawngauge.rules.Quantile;
 import dawngauge.rules.RanLow;
-import dawngauge.rules.SpareFit;
 import dawngauge.trip.Itinerary;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -65,7 +64,7 @@ final class LossWords {
                 lost,
                 visits.get(visit).stop().place(),
                 find,
-                spare(forecaster, at) ? " or fit the spare" : ""),
+                Spares.fit(forecaster, at) ? " or fit the spare" : ""),
             0);
       }
     }
@@ -102,11 +101,5 @@ final class LossWords {
     Carrying carrying = limits.carrying();
     return left <= RanLow.line(limits.reference())
         || (carrying != null && carrying.underFloor(left, then.limitSigma()) > lookahead.allowed());
-  }
-
-  private static boolean spare(Forecaster forecaster, TireAtStop at) {
-    return SpareFit.fitFor(
-            forecaster.trip().rig(), at.fitted().position(), at.limits().load().kilograms())
-        .isPresent();
   }
 }

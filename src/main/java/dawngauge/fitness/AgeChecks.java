@@ -23,10 +23,8 @@ final class AgeChecks {
   /** From this age in years on trailer tires are due; common practice, no source. */
   private static final int TRAILER_DUE = 5;
 
-  /** Least and most age in years at which makers advise to replace (NHTSA). */
+  /** Least age in years at which makers advise to replace (NHTSA). */
   private static final int LEAST_ADVISED = 6;
-
-  private static final int MOST_ADVISED = 10;
 
   private AgeChecks() {}
 
@@ -115,7 +113,7 @@ final class AgeChecks {
             Words.count(age.getYears(), "year"),
             Words.count(age.getMonths(), "month"),
             date);
-    if (years >= MOST_ADVISED) {
+    if (years >= DateCode.MOST_YEARS) {
       place.add(
           Code.OLD_TIRE,
           trailer ? Severity.STOP : Severity.MEND,

@@ -4,6 +4,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.tire.Capacity;
+import dawngauge.tire.DateCode;
 import dawngauge.tire.TireSize;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.LabelFitment;
@@ -11,6 +12,7 @@ import dawngauge.trip.Rig;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Tire;
 import dawngauge.trip.WheelPosition;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -33,9 +35,14 @@ public record SpareFit(Spare spare, FittedTire place) {
   }
 
   /**
-   * A spare of the rig that can serve at a place that carries a load; empty where there is none.
+   * A spare of the rig that can serve at a place; empty where there is none.
+   *
+   * @param kilograms load there
+   * @param pascals pressure that a tire there is to have; NaN where not known
+   * @param date of the trip
    */
-  public static Optional<Spare> fitFor(Rig rig, WheelPosition position, double kilograms) {
+  public static Optional<Spare> fitFor(
+      Rig rig, WheelPosition position, double kilograms, double pascals, LocalDate date) {
     return rig.spares().stream()
         .filter(
             spare ->
@@ -45,8 +52,9 @@ public record SpareFit(Spare spare, FittedTire place) {
         .filter(
             spare ->
                 of(rig, spare, position)
-                    .filter(fit -> fit.sizeFits(rig) && fit.sound())
+                    .filter(fit -> fit.sizeFits(rig) && fit.sound() && !fit.old(date))
                     .filter(fit -> fit.carries(kilograms) && fit.takesTheLabel())
+                    .filter(fit -> !(pascals > fit.ceilingPascals() + LimitFinder.GRACE))
                     .isPresent())
         .findFirst();
   }
@@ -75,6 +83,16 @@ public record SpareFit(Spare spare, FittedTire place) {
   private boolean sound() {
     Tire tire = place.tire();
     return tire.damage().isEmpty();
+  }
+
+  /** Whether it is so old that makers advise to replace it, whatever its tread. */
+  private boolean old(LocalDate date) {
+    String code = place.tire().dateCode();
+    return code != null
+        && DateCode.parse(code)
+            .value()
+            .filter(read -> !read.decadeKnown() || read.yearsOn(date) >= DateCode.MOST_YEARS)
+            .isPresent();
   }
 
   private boolean carries(double kilograms) {

@@ -29,6 +29,9 @@ import java.util.stream.IntStream;
  */
 public record DateCode(String code, boolean decadeKnown, LocalDate weekStart, LocalDate weekEnd) {
 
+  /** Most age in years at which makers advise to replace a tire (NHTSA). */
+  public static final int MOST_YEARS = 10;
+
   // The run of digits at the end of the text.
   private static final Pattern LAST_DIGITS = Pattern.compile("(?:.*?[^0-9]|)([0-9]+)");
 

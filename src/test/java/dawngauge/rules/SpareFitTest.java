@@ -16,6 +16,7 @@ import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Tire;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -58,7 +59,7 @@ class SpareFitTest {
             null,
             null);
     List<Tire> tires = new ArrayList<>(rig.tires());
-    tires.add(new Tire("S", "spare", null, null, 1, null, Set.of(damage), Remarks.NONE));
+    tires.add(new Tire("S", "spare", "1517", null, 1, null, Set.of(damage), Remarks.NONE));
     List<TireSpec> types = new ArrayList<>(rig.tireTypes());
     types.add(named);
     return new Rig(
@@ -74,9 +75,15 @@ class SpareFitTest {
         Remarks.NONE);
   }
 
+  private static final LocalDate DAY = LocalDate.of(2027, 4, 6);
+
   private static boolean serves(Rig rig, double pounds) {
-    return SpareFit.fitFor(rig, rig.positions().get(0), Mass.of(pounds, Unit.POUND).kilograms())
-        .isPresent();
+    return serves(rig, pounds, Double.NaN, DAY);
+  }
+
+  private static boolean serves(Rig rig, double pounds, double psi, LocalDate day) {
+    double kilograms = Mass.of(pounds, Unit.POUND).kilograms();
+    return SpareFit.fitFor(rig, rig.positions().get(0), kilograms, psi * PSI, day).isPresent();
   }
 
   private static final TireSpec SAME = TireBuilder.special().spec();
@@ -87,7 +94,8 @@ class SpareFitTest {
     assertThat(serves(rig, 3500)).isTrue();
     assertThat(serves(rig, 3502)).isFalse(); // a pound is left to rounding
     // what is not known does not speak against it
-    assertThat(SpareFit.fitFor(rig, rig.positions().get(0), Double.NaN)).isPresent();
+    assertThat(SpareFit.fitFor(rig, rig.positions().get(0), Double.NaN, Double.NaN, DAY))
+        .isPresent();
   }
 
   /** The wheel carries 3,200 lb. */
@@ -130,13 +138,29 @@ class SpareFitTest {
     assertThat(serves(rig, 2800)).isFalse();
   }
 
+  /** Made in the week from 10 April 2017 (date code 1517, 49 CFR 574.5): ten years old then. */
+  @Test
+  void anOldOneDoesNotServe() {
+    Rig rig = rig(RigBuilder.trailer(), SAME, on(null, null));
+    assertThat(serves(rig, 2800, 80, LocalDate.of(2027, 4, 9))).isTrue();
+    assertThat(serves(rig, 2800, 80, LocalDate.of(2027, 4, 12))).isFalse();
+  }
+
+  /** Where no label says so either, it must take what a tire there is to have. */
+  @Test
+  void itTakesThePressureThatIsAskedThere() {
+    Rig rig = rig(RigBuilder.trailer(), SAME, on(null, null));
+    assertThat(serves(rig, 1000, 80, DAY)).isTrue();
+    assertThat(serves(rig, 1000, 85, DAY)).isFalse();
+  }
+
   /** For every axle of single wheels, unless axles are named. */
   @Test
   void itServesTheAxlesItIsMeantFor() {
     AxleRef second = new AxleRef("trailer", 2);
     Rig rig = rig(RigBuilder.trailer().axles(2), SAME, on(null, null, second));
     assertThat(serves(rig, 2800)).isFalse();
-    assertThat(SpareFit.fitFor(rig, rig.positions().get(2), 1000)).isPresent();
+    assertThat(SpareFit.fitFor(rig, rig.positions().get(2), 1000, Double.NaN, DAY)).isPresent();
     TireSpec truck = TireBuilder.lightTruck().spec();
     RigBuilder duals =
         RigBuilder.trailer()
