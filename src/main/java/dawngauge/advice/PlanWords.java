@@ -143,7 +143,8 @@ final class PlanWords {
         double ceiling = track.get(before).limits().ceiling();
         return Double.isNaN(ceiling)
             ? Phrase.of(
-                "its limit is not known, so no more than its aim is set at {0}", place(before))
+                "its limit is not known, so no more than what it is set to cold is set at {0}",
+                place(before))
             : Phrase.of(
                 "its limit of {0}{1} allows no more at {2}",
                 Shown.pressure(ceiling),
@@ -181,7 +182,7 @@ final class PlanWords {
       return Phrase.of("would be over its limit before the start at {0}", place(closest.at()));
     } else if (tire.keepsFloorAt(closest.chosen(), closest.at())) {
       return Phrase.of(
-          "would start from {0} more than {1} under its aim",
+          "would start from {0} more than {1} under what it is set to cold",
           place(closest.at()), new Ratio(thresholds.planUnderAim()));
     }
     return Phrase.of(

@@ -58,7 +58,7 @@ public final class Explanation {
     steps.add(
         new Step(
             Phrase.of(
-                "air lost since, {0}: this is the settled pressure",
+                "air lost since, {0}: this is what it reads cold here",
                 new GaugePressure(raised - moment.settled())),
             new GaugePressure(moment.settled()),
             new Authority(
@@ -146,22 +146,23 @@ public final class Explanation {
           new Step(
               Phrase.of(
                   limits.speed() == Limits.SpeedVerdict.RAISED
-                      ? "floor: lowest pressure for its likely load (10 psi more for this top speed)"
-                      : "floor: lowest pressure for its likely load"),
+                      ? "lowest safe: lowest pressure for its likely load (10 psi more for this top speed)"
+                      : "lowest safe: lowest pressure for its likely load"),
               new GaugePressure(limits.floor()),
               Authority.regulation("49 CFR 393.75(i)(1)")));
     }
     if (!Double.isNaN(limits.aim())) {
       steps.add(
           new Step(
-              Phrase.of("aim, set when cold: {0}", limits.aimFrom().words()),
+              Phrase.of("set cold to: {0}", limits.aimFrom().words()),
               new GaugePressure(limits.aim()),
               Authority.typed("label, sidewall, scale")));
     }
     if (!Double.isNaN(limits.ceiling())) {
       steps.add(
           new Step(
-              Phrase.of("ceiling: least of the tire's, wheel's and valve's highest cold pressure"),
+              Phrase.of(
+                  "never over, cold: least of the tire's, wheel's and valve's highest cold pressure"),
               new GaugePressure(limits.ceiling()),
               Authority.typed("sidewall, wheel, valve")));
     }
@@ -188,7 +189,7 @@ public final class Explanation {
           new Step(
               Phrase.of("what it has now beside its dual mate or a flat tire"),
               new Mass(load.kilograms()),
-              Authority.inferred("dual mates share in the ratio of their settled pressures")));
+              Authority.inferred("dual mates share in the ratio of their cold pressures")));
     }
     if (load.heaviest() > load.kilograms() * (1 + SAME_LOAD)) {
       steps.add(

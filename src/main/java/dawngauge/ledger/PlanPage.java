@@ -121,7 +121,7 @@ public record PlanPage(
         leftOut,
         List.of(
             habit("this plan", adjustment.outcome()),
-            habit("set to the aim each morning", adjustment.eachMorning()),
+            habit("set each cold morning", adjustment.eachMorning()),
             habit("set once, at the first start", adjustment.once()),
             habit("nothing set", adjustment.never())));
   }

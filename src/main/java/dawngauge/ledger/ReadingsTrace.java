@@ -27,7 +27,7 @@ public record ReadingsTrace(Trace trace, List<Dot> dots, String unit) {
   /** What lines and dots are. */
   public static final String WHAT =
       "lines: what a sound tire would have read (thin, with its range) and settled at (thick), by its"
-          + " first reading and what was set; dots: what was read, filled if cold; dashed floor;"
+          + " first reading and what was set; dots: what was read, filled if cold; dashed: lowest safe;"
           + " bracket cold limit; shaded night. What all tires share is still in what is off here.";
 
   /**

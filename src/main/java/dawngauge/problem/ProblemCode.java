@@ -173,7 +173,7 @@ public enum ProblemCode {
       "tire \"{0}\" has no figures of its sidewall: load and margin unknown; give its type"),
   NO_LABEL_PRESSURE(
       Severity.GAP,
-      "no cold pressure from the certification label: the aim is taken from the tire; read it off"
+      "no cold pressure from the certification label: what to set it to is taken from the tire; read it off"
           + " the label or placard"),
   LABEL_DOES_NOT_SPEAK(
       Severity.GAP,

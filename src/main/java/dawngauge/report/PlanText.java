@@ -63,7 +63,7 @@ public final class PlanText {
         "",
         "margin: lowest load margin; chance: highest one of a tire under what its load needs; under:"
             + " time rolled with a tire expected under that; over: days started with a cold tire over"
-            + " its limit; below: days started with a tire low for its aim.");
+            + " its limit; below: days started with a tire low for what it is set to cold.");
     if (!page.leftOut().isEmpty()) {
       out.line("");
       out.line("Not planned");

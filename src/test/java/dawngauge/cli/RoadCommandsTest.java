@@ -49,7 +49,7 @@ class RoadCommandsTest {
         .contains(
             "Why: with one stop fewer, whichever is left out, trailer axle 1 left would be over")
         .contains("t1l t1r t2l: let out to 80 psi, only while it is cold")
-        .contains("set to the aim each morning")
+        .contains("set each cold morning")
         .contains("never let air out of it warm")
         .contains("have it inspected by a qualified technician");
     Run si = run("plan", Run.DEMO, "--units", "si");
