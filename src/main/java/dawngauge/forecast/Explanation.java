@@ -3,6 +3,7 @@ package dawngauge.forecast;
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
 import dawngauge.explain.Step;
+import dawngauge.explain.Terms;
 import dawngauge.physics.GasLaw;
 import dawngauge.quantity.Elevation;
 import dawngauge.quantity.GaugePressure;
@@ -137,22 +138,25 @@ public final class Explanation {
           new Step(
               Phrase.of(
                   limits.speed() == Limits.SpeedVerdict.RAISED
-                      ? "floor: lowest pressure for its likely load (10 psi more for this top speed)"
-                      : "floor: lowest pressure for its likely load"),
+                      ? "{0} pressure for its likely load (10 psi more for this top speed)"
+                      : "{0} pressure for its likely load",
+                  Terms.LOWEST_SAFE),
               new GaugePressure(limits.floor()),
               Authority.regulation("49 CFR 393.75(i)(1)")));
     }
     if (!Double.isNaN(limits.aim())) {
       steps.add(
           new Step(
-              Phrase.of("aim, set when cold: {0}", limits.aimFrom().words()),
+              Phrase.of("{0}: {1}", Terms.SET_COLD_TO, limits.aimFrom().words()),
               new GaugePressure(limits.aim()),
               Authority.typed("label, sidewall, scale")));
     }
     if (!Double.isNaN(limits.ceiling())) {
       steps.add(
           new Step(
-              Phrase.of("ceiling: least of the tire's, wheel's and valve's highest cold pressure"),
+              Phrase.of(
+                  "{0}: least of the tire's, wheel's and valve's highest cold pressure",
+                  Terms.NEVER_OVER),
               new GaugePressure(limits.ceiling()),
               Authority.typed("sidewall, wheel, valve")));
     }

@@ -39,7 +39,10 @@ class PlanWindowTest extends WindowTest {
         .containsExactly("2 stops with gauge and hose: Dalhart TX and Graham TX.");
     assertThat(open.texts("plan-used")).containsExactly("5. Dalhart TX", "10. Graham TX");
     assertThat(open.texts("plan-line"))
-        .anySatisfy(line -> assertThat(line).contains("t2r", "add to 82 psi", "never let air out"))
+        .anySatisfy(
+            line ->
+                assertThat(line)
+                    .contains("t2r", "add to 85 psi on arrival, 82 psi at ", "never let air out"))
         .anySatisfy(line -> assertThat(line).contains("let out to 80 psi, only while it is cold"));
   }
 

@@ -39,7 +39,7 @@ final class FirstForecast extends VBox {
       }
       add(Ledger.CAUTIONS.get(1), "caution-line");
       list("Would make it better", haul.better());
-      list("Assumed on the safe side, to be mended later under Route and Rig", haul.assumed(units));
+      list("Assumed on the safe side; fill in later under Route and Rig", haul.assumed(units));
       list("Missing or assumed in the forecast", ledger.problems());
     }
   }
