@@ -85,7 +85,8 @@ class PlanWindowTest extends WindowTest {
     open.until(
         "it is the plan's",
         () ->
-            open.texts("plan-line").stream().anyMatch(line -> line.contains("t2r: add to 81 psi")));
+            open.texts("plan-line").stream()
+                .anyMatch(line -> line.matches("t2r: add to [0-9]+ psi on arrival, 81 psi at .*")));
     open.write("Figure for t2r at 5. Dalhart TX", "95");
     open.keys(KeyCode.ENTER);
     open.until(
@@ -94,7 +95,7 @@ class PlanWindowTest extends WindowTest {
             open.texts("plan-clash").stream()
                 .anyMatch(line -> line.contains("the 95 psi that you chose at Dalhart TX is not")));
     assertThat(open.texts("plan-line"))
-        .anySatisfy(line -> assertThat(line).contains("t2r", "add to 82 psi"));
+        .anySatisfy(line -> assertThat(line).contains("t2r", "on arrival, 82 psi at "));
   }
 
   @Test
