@@ -3,6 +3,7 @@ package dawngauge.forecast;
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
 import dawngauge.explain.Step;
+import dawngauge.explain.Terms;
 import dawngauge.physics.GasLaw;
 import dawngauge.quantity.Elevation;
 import dawngauge.quantity.GaugePressure;
@@ -58,7 +59,7 @@ public final class Explanation {
     steps.add(
         new Step(
             Phrase.of(
-                "air lost since, {0}: this is what it reads cold here",
+                "air lost since, {0}: this is the settled pressure",
                 new GaugePressure(raised - moment.settled())),
             new GaugePressure(moment.settled()),
             new Authority(
@@ -146,15 +147,16 @@ public final class Explanation {
           new Step(
               Phrase.of(
                   limits.speed() == Limits.SpeedVerdict.RAISED
-                      ? "lowest safe: lowest pressure for its likely load (10 psi more for this top speed)"
-                      : "lowest safe: lowest pressure for its likely load"),
+                      ? "{0} pressure for its likely load (10 psi more for this top speed)"
+                      : "{0} pressure for its likely load",
+                  Terms.LOWEST_SAFE),
               new GaugePressure(limits.floor()),
               Authority.regulation("49 CFR 393.75(i)(1)")));
     }
     if (!Double.isNaN(limits.aim())) {
       steps.add(
           new Step(
-              Phrase.of("set cold to: {0}", limits.aimFrom().words()),
+              Phrase.of("{0}: {1}", Terms.SET_COLD_TO, limits.aimFrom().words()),
               new GaugePressure(limits.aim()),
               Authority.typed("label, sidewall, scale")));
     }
@@ -162,7 +164,8 @@ public final class Explanation {
       steps.add(
           new Step(
               Phrase.of(
-                  "never over, cold: least of the tire's, wheel's and valve's highest cold pressure"),
+                  "{0}: least of the tire's, wheel's and valve's highest cold pressure",
+                  Terms.NEVER_OVER),
               new GaugePressure(limits.ceiling()),
               Authority.typed("sidewall, wheel, valve")));
     }
@@ -189,7 +192,7 @@ public final class Explanation {
           new Step(
               Phrase.of("what it has now beside its dual mate or a flat tire"),
               new Mass(load.kilograms()),
-              Authority.inferred("dual mates share in the ratio of their cold pressures")));
+              Authority.inferred("dual mates share in the ratio of their settled pressures")));
     }
     if (load.heaviest() > load.kilograms() * (1 + SAME_LOAD)) {
       steps.add(

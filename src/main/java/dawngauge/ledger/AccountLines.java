@@ -1,5 +1,6 @@
 package dawngauge.ledger;
 
+import dawngauge.explain.Terms;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
@@ -60,10 +61,10 @@ public record AccountLines(
     List<String> words = new ArrayList<>();
     List<Double> exact = new ArrayList<>();
     add(words, exact, account.air() < 0 ? "cooler air" : "warmer air", account.air(), unit);
-    add(words, exact, "height", account.height(), unit);
+    add(words, exact, Terms.ELEVATION, account.height(), unit);
     if (Math.abs(new GaugePressure(account.warmUp()).in(unit)) >= step / 2) {
       boolean warm = warm(account.first()) || warm(account.last());
-      String what = warm ? "warm-up, by the model" : "the tire behind the air, by the model";
+      String what = warm ? "warm-up, by the model" : "tire not yet cooled or warmed, by the model";
       add(words, exact, what, account.warmUp(), unit);
     }
     List<String> notes = new ArrayList<>();

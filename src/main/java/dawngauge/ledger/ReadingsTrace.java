@@ -1,6 +1,7 @@
 package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
+import dawngauge.explain.Terms;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
@@ -26,9 +27,14 @@ public record ReadingsTrace(Trace trace, List<Dot> dots, String unit) {
 
   /** What lines and dots are. */
   public static final String WHAT =
-      "lines: what a sound tire would have read (thin, with its range) and settled at (thick), by its"
-          + " first reading and what was set; dots: what was read, filled if cold; dashed: lowest safe;"
-          + " bracket cold limit; shaded night. What all tires share is still in what is off here.";
+      "lines: what a sound tire would have read (thin, with its range) and would read "
+          + Terms.COLD_HERE
+          + " (thick), by its first reading and what was set; dots: what was read, filled if cold;"
+          + " dashed "
+          + Terms.LOWEST_SAFE
+          + "; bracket "
+          + Terms.NEVER_OVER
+          + "; shaded night. What all tires share is still in what is off here.";
 
   /**
    * One reading.

@@ -4,6 +4,7 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.advice.Reminder;
 import dawngauge.advice.Reminders;
+import dawngauge.explain.Terms;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.Itinerary;
@@ -98,7 +99,12 @@ public record ReminderLine(
     }
     text.add(capital(stop.air()) + ", " + stop.hose() + ".");
     String unit = ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
-    text.add("In " + unit + ": expected (range), lowest safe, set cold to, never over cold.");
+    text.add(
+        "In "
+            + unit
+            + ": expected (range), "
+            + String.join(", ", Terms.LOWEST_SAFE, Terms.SET_COLD_TO, Terms.NEVER_OVER)
+            + " cold.");
     for (StopLine.TireRow row : stop.rows()) {
       text.add(row(row, before));
     }

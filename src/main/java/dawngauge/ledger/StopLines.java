@@ -7,6 +7,7 @@ import dawngauge.advice.Reason;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.ambient.TypicalTemperatures;
+import dawngauge.explain.Terms;
 import dawngauge.forecast.LegLow;
 import dawngauge.forecast.LoadChance;
 import dawngauge.forecast.StopForecast;
@@ -269,7 +270,8 @@ final class StopLines {
         List<TireAdvice> held =
             stop.tires().stream().filter(tire -> tire.mark() == Mark.HOLD).toList();
         lines.add(
-            "offered "
+            Terms.POSSIBLE_PICKUP
+                + " of "
                 + offered(offer)
                 + (held.isEmpty()
                     ? ": could be taken, no rating is passed"
@@ -295,7 +297,7 @@ final class StopLines {
             : "at most " + roundedDown(most) + " can be taken";
     return new StopLine.Task(
         Mark.HOLD,
-        "offered " + offered(offer) + ", if taken",
+        Terms.POSSIBLE_PICKUP + " of " + offered(offer) + ", if taken",
         offer.reasons().get(0).text().in(units) + "; " + lighter);
   }
 

@@ -101,7 +101,7 @@ public record WeatherSummary(List<String> lines, List<String> problems) {
       }
     }
     if (counts.isEmpty()) {
-      return "No place on the way needs air: all of it is typed, or no time is known.";
+      return "No place on the way needs a temperature: all are typed, or no time is known.";
     }
     List<String> words = new ArrayList<>();
     counts.forEach((source, count) -> words.add(count + " " + source));

@@ -61,14 +61,14 @@ public final class FeedDesk implements WeatherDesk {
   @Override
   public List<String> told() {
     return List.of(
-        "Expected air comes from open weather services over the internet: the U.S. National Weather"
+        "Expected temperatures come from open weather services over the internet: the U.S. National Weather"
             + " Service ("
             + settings.text(FeedOptions.NWS)
             + ", public domain) in the United States, MET Norway ("
             + settings.text(FeedOptions.MET)
             + ", CC BY 4.0) elsewhere and where the first has nothing.",
         "Each time you ask for it, and never else, they are sent the latitude and longitude of the"
-            + " places on the way, to four decimals, and their heights; the name of this program; your"
+            + " places on the way, to four decimals, and their elevations; the name of this program; your"
             + " contact, which they require so that they can reach whoever asks; and, as with any page,"
             + " your computer's internet address. They may keep these.",
         "Nothing else of the trip is sent: no names of places, no rig, no readings.");

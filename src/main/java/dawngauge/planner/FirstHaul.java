@@ -94,10 +94,10 @@ public record FirstHaul(
   public List<String> missing() {
     List<String> missing = new ArrayList<>();
     if (from == null) {
-      missing.add("Where it begins: for the way, the height and the air there.");
+      missing.add("Start town: gives distance, elevation, temperature.");
     }
     if (to == null) {
-      missing.add("Where it ends: for the way, the height and the air there.");
+      missing.add("End town: gives distance, elevation, temperature.");
     }
     if (reading == null) {
       missing.add("This morning's cold reading: everything is forecast from it.");
@@ -120,9 +120,9 @@ public record FirstHaul(
     List<String> assumed = new ArrayList<>();
     if (low == null && high == null) {
       assumed.add(
-          "Air: typical for the dates, no forecast, with a wide range; type the day's low and high.");
+          "Temperature: typical for the dates, no forecast, with a wide range; type the day's low and high.");
     } else if (low == null || high == null) {
-      assumed.add("Air: one figure stands for low and high.");
+      assumed.add("Temperature: one figure stands for low and high.");
     }
     if (label == null && atPressure != null) {
       assumed.add(
@@ -140,7 +140,8 @@ public record FirstHaul(
     if (size == null) {
       assumed.add("Tire size: not known, so the most cautious rule between load and pressure.");
     }
-    assumed.add("Readings: all tires read as the lowest. Way: great circle and a fifth, 55 mph.");
+    assumed.add(
+        "Readings: all tires read as the lowest. Distance: straight line plus 20 %, 55 mph.");
     assumed.add("The tow vehicle is not in it yet: add it under Rig.");
     return assumed;
   }

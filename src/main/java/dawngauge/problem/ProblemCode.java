@@ -439,8 +439,7 @@ public enum ProblemCode {
   NO_SUCH_STOP_NUMBER(Severity.ERROR, "there is no stop {0}; the trip has stops 1 to {1}"),
   TIME_NOT_KNOWN(
       Severity.GAP,
-      "the time at {0} is not known, so nothing is forecast there; mend what is said of the times"
-          + " before it"),
+      "the time at {0} is not known, so nothing is forecast there; correct the times before it"),
   FILE_EXISTS(
       Severity.ERROR, "{0} exists already; add --force to replace it, or name another file"),
   IS_THE_TRIP_FILE(Severity.ERROR, "{0} is the trip file itself, left as it is; name another file");

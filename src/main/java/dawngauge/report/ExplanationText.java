@@ -76,7 +76,7 @@ public final class ExplanationText {
     } else {
       section("What the gauge reads", Explanation.ofReading(moment));
     }
-    section("Lowest safe, set cold to, never over, for the leg ahead", Explanation.ofLimits(at));
+    section("Lowest safe, set cold to and never over, for the leg ahead", Explanation.ofLimits(at));
     if (moment != null) {
       section("Load margin", Explanation.ofMargin(at, moment));
     }

@@ -4,6 +4,7 @@ import static dawngauge.report.PlainText.left;
 import static dawngauge.report.PlainText.length;
 import static dawngauge.report.PlainText.right;
 
+import dawngauge.explain.Terms;
 import dawngauge.ledger.AxleLine;
 import dawngauge.ledger.Card;
 import dawngauge.ledger.Ledger;
@@ -19,18 +20,21 @@ public final class LedgerText {
   /** Room for the clocks and the marks' words before the text of a stop. */
   private static final int INDENT = 14;
 
+  private static final int COLUMN_NAME = 13;
+
   private static final List<String> COLUMNS =
       List.of(
           "reads        what the gauge shows then; the range behind it holds 9 of 10 readings; \"read\":"
               + " it was gauged at this stop; \"set\": it is to be set here",
-          "cold here    what it shows once the tire is as cool as the air",
-          "lowest ahead lowest pressure on the leg ahead; warmth is not credited",
-          "lowest safe  what the load needs, rounded up: never roll below it",
-          "set cold to  what is set when cold",
-          "never over   lowest maximum of tire, wheel and valve, cold: never set above it",
+          left(Terms.COLD_HERE, COLUMN_NAME) + "what it shows once the tire is as cool as the air",
+          left(Terms.LOWEST_AHEAD, COLUMN_NAME)
+              + "lowest pressure on the leg ahead; warmth is not credited",
+          left(Terms.LOWEST_SAFE, COLUMN_NAME)
+              + "what the load needs, rounded up: never roll below it",
+          left(Terms.SET_COLD_TO, COLUMN_NAME) + "what is set when cold",
+          left(Terms.NEVER_OVER, COLUMN_NAME)
+              + "lowest maximum of tire, wheel and valve, cold: never set above it",
           "margin       lowest load margin until the next stop, rounded down; e: by estimate");
-
-  private static final int COLUMN_NAME = 13;
 
   private final PlainText out = new PlainText();
   private final boolean why;

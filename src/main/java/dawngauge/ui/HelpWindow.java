@@ -34,7 +34,7 @@ final class HelpWindow {
     {"Ctrl+P, Ctrl+Shift+P", "crew sheet, print ledger and trace"},
     {"Ctrl+Shift+C", "copy the ledger as text"},
     {"Ctrl+E, Ctrl+L", "add a stop at the end, paste a list of places"},
-    {"Ctrl+R", "fill in the air that weather services expect"},
+    {"Ctrl+R", "get the temperatures that weather services expect"},
     {"Ctrl+U, Ctrl+D", "other units, light or dark"},
     {"Ctrl+Z, Ctrl+Shift+Z", "undo, redo"},
   };

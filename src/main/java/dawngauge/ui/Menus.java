@@ -250,11 +250,11 @@ final class Menus {
   }
 
   private Menu air() {
-    MenuItem fill = item("Fill in expected air", "Shortcut+R", air::fill);
+    MenuItem fill = item(WeatherActions.GET, "Shortcut+R", air::fill);
     fill.disableProperty().bind(air.askingProperty());
     MenuItem withdraw =
         item(
-            "Ask nobody any more",
+            "Withdraw consent",
             "",
             () -> {
               route.offline();
@@ -262,10 +262,10 @@ final class Menus {
             });
     Menu menu =
         new Menu(
-            "Air",
+            "Weather",
             null,
             fill,
-            item("Typical air for the dates alone", "", air::typical),
+            item("Typical temperatures for the dates alone", "", air::typical),
             new SeparatorMenuItem(),
             item("What is sent where…", "", air::askAgain),
             withdraw);

@@ -49,7 +49,7 @@ import org.jspecify.annotations.Nullable;
 public final class PlannerWindow {
 
   /** Narrower than this, buttons that stand in the menus too are left out. */
-  private static final double ROOM_FOR_BUTTONS = 750;
+  private static final double ROOM_FOR_BUTTONS = 980;
 
   /** Lower than this, only the caution about setting tires stands below; help has all. */
   private static final double ROOM_FOR_BOTH_CAUTIONS = 460;
@@ -319,7 +319,7 @@ public final class PlannerWindow {
     undo.disableProperty().bind(document.undoableProperty().not());
     Button redo = button("Redo", document::redo);
     redo.disableProperty().bind(document.redoableProperty().not());
-    Button fill = button("Fill in air", air::fill);
+    Button fill = button(WeatherActions.GET, air::fill);
     fill.disableProperty().bind(air.askingProperty());
     Button units = button("", this::switchUnits);
     units

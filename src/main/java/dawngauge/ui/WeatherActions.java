@@ -27,8 +27,13 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import org.jspecify.annotations.Nullable;
 
-/** Fills the trip with expected air, beside everything else; one step that undo takes back. */
+/**
+ * Fills the trip with expected temperatures, beside everything else; one step that undo takes back.
+ */
 final class WeatherActions {
+
+  /** What the button and the menu call it. */
+  static final String GET = "Get temperatures";
 
   private static final String AIR = "air";
 
@@ -143,7 +148,7 @@ final class WeatherActions {
     if (!going.isGivenUp() && asking.get()) {
       notices.tell(
           AIR,
-          "Asking for the air: "
+          "Asking for temperatures: "
               + Texts.shortened(place)
               + ", "
               + done
@@ -157,7 +162,7 @@ final class WeatherActions {
   private void stop() {
     job.giveUp();
     asking.set(false);
-    notices.tell(AIR, "Stopped; the air stays as it was.");
+    notices.tell(AIR, "Stopped; the temperatures stay as they were.");
   }
 
   private void take(Trip asked, WeatherFill.Result result) {
@@ -196,7 +201,7 @@ final class WeatherActions {
     return advice == null ? List.of() : advice.stops().stream().map(stop -> stop.mark()).toList();
   }
 
-  /** Fills in typical air; nobody is asked. */
+  /** Fills in typical temperatures; nobody is asked. */
   void typical() {
     take(document.trip(), document.planner().typical(document.trip()));
   }
@@ -204,7 +209,7 @@ final class WeatherActions {
   /** Tells what is sent where and asks for consent; whether it is given. */
   boolean askAgain() {
     return askFor(
-            "Air from weather services",
+            "Temperatures from weather services",
             weather.told(),
             weather.contact().orElse(""),
             weather::agree)

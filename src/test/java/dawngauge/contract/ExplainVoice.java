@@ -44,9 +44,11 @@ final class ExplainVoice implements Voice {
               .with(Field.RAN_LOW, Words.ranLow(reasons));
     }
     String line = Words.oneLine(text);
-    saying = figure(haul, saying, Field.FLOOR, line, NUMBER + "lowest safe:");
+    saying =
+        figure(
+            haul, saying, Field.FLOOR, line, NUMBER + "lowest safe pressure for its likely load");
     saying = figure(haul, saying, Field.AIM, line, NUMBER + "set cold to:");
-    saying = figure(haul, saying, Field.CEILING, line, NUMBER + "never over, cold:");
+    saying = figure(haul, saying, Field.CEILING, line, NUMBER + "never over:");
     Matcher load = LOAD.matcher(line);
     return load.find() ? saying.with(Field.LOAD_BASIS, LoadBasis.of(load.group(1))) : saying;
   }

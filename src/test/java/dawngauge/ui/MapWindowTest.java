@@ -317,7 +317,7 @@ class MapWindowTest extends WindowTest {
         () ->
             bar.getMenus().stream()
                 .flatMap(menu -> menu.getItems().stream())
-                .filter(item -> "Ask nobody any more".equals(item.getText()))
+                .filter(item -> "Withdraw consent".equals(item.getText()))
                 .forEach(MenuItem::fire));
     open.until("its own map is back", () -> corner(open) != 0x3366cc);
     assertThat(tiles.agreed()).isFalse();

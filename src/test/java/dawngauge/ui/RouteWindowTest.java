@@ -2,12 +2,22 @@ package dawngauge.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.advice.Mark;
+import dawngauge.ledger.Card;
+import dawngauge.ledger.Ledger;
+import dawngauge.ledger.StopLine;
+import dawngauge.planner.PlannedTrip;
 import dawngauge.testdata.Forecasts;
 import dawngauge.trip.Stop;
+import dawngauge.ui.common.TaskLine;
 import dawngauge.ui.route.TracePane;
 import java.time.Duration;
 import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
+import javafx.scene.control.TitledPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
@@ -43,6 +53,91 @@ class RouteWindowTest extends WindowTest {
     open.keys(KeyCode.UP);
     open.until("the first stop is chosen again", () -> open.chosen() == 0);
     assertThat(open.tireTable()).isEqualTo(first);
+  }
+
+  @Test
+  void aRowSaysWhatToDoAndWhatToWatch() {
+    OpenWindow open = open(demo());
+    List<StopLine> stops = ledger(open).stops();
+    for (int i = 0; i < stops.size(); i++) {
+      Card card = stops.get(i).card();
+      List<String> texts = labels(open.rows().get(i));
+      assertThat(texts).containsAll(card.first().stream().map(Card.Line::text).toList());
+      assertThat(texts).containsAll(card.watch());
+      assertThat(card.todo().stream().map(Card.Line::text))
+          .as("all of it is read out")
+          .allMatch(open.rows().get(i).getAccessibleText()::contains);
+    }
+  }
+
+  @Test
+  void ofManyLinesTheFirstAreShownAndHowManyThereAreMore() {
+    Card.Line hold = new Card.Line(Mark.HOLD, "t1l", "Hold t1l: worn");
+    Card.Line check = new Card.Line(Mark.RECHECK, "t2r", "Check t2r: find its leak");
+    Card card = new Card(List.of(hold, check, check, check, check), List.of());
+    List<String> few =
+        OpenWindow.onToolkit(
+            () -> TaskLine.few(card).stream().flatMap(node -> labels(node).stream()).toList());
+    assertThat(few).containsExactly(hold.text(), check.text(), check.text(), "and 2 more");
+  }
+
+  @Test
+  void theReasonsOfAStopAreFoldedAndStayAsTheyWereLeft() {
+    OpenWindow open = open(demo());
+    List<StopLine> stops = ledger(open).stops();
+    StopLine first = stops.get(0);
+    assertThat(first.tasks()).isNotEmpty();
+    TitledPane why = section(open, "Why");
+    open.focus(open.rows().get(0));
+    assertThat(why.isExpanded()).isFalse();
+    assertThat(shown(section(open, "What to do here")))
+        .containsAll(first.card().todo().stream().map(Card.Line::text).toList())
+        .containsAll(first.card().watch())
+        .contains(Ledger.CAUTIONS.get(1));
+    assertThat(why.isFocusTraversable()).isTrue();
+    open.focus(why);
+    open.keys(KeyCode.SPACE);
+    open.until("the reasons are told", why::isExpanded);
+    assertThat(shown(why)).contains(reasons(first)).contains("Temperature " + first.airFrom());
+    open.focus(open.rows().get(0));
+    open.keys(KeyCode.DOWN);
+    open.until("the second stop is chosen", () -> open.chosen() == 1);
+    assertThat(why.isExpanded()).isTrue();
+    assertThat(shown(why)).contains(reasons(stops.get(1)));
+  }
+
+  private static Ledger ledger(OpenWindow open) {
+    PlannedTrip planned = open.document.planned();
+    return Ledger.of(
+        planned.trip(),
+        planned.advice(),
+        planned.problems(),
+        planned.fitness(),
+        open.document.units(),
+        null);
+  }
+
+  private static String[] reasons(StopLine line) {
+    return line.tasks().stream()
+        .map(task -> task.tires() + ": " + task.text())
+        .toArray(String[]::new);
+  }
+
+  private static TitledPane section(OpenWindow open, String title) {
+    return open.nodes(TitledPane.class, pane -> title.equals(pane.getText())).get(0);
+  }
+
+  private static List<String> shown(TitledPane section) {
+    return OpenWindow.onToolkit(() -> labels(section.getContent()));
+  }
+
+  private static List<String> labels(Node node) {
+    if (node instanceof Label label) {
+      return List.of(label.getText());
+    }
+    return node instanceof Parent parent
+        ? parent.getChildrenUnmodifiable().stream().flatMap(n -> labels(n).stream()).toList()
+        : List.of();
   }
 
   @Test
@@ -88,7 +183,7 @@ class RouteWindowTest extends WindowTest {
     open.keys(KeyCode.DOWN);
     open.until("a figure is explained", () -> !open.texts("steps-heading").isEmpty());
     String first = open.texts("steps-heading").get(0);
-    assertThat(first).startsWith("pickup axle 1 left, Tue 6 Apr").contains("reads", "settled");
+    assertThat(first).startsWith("pickup axle 1 left, Tue 6 Apr").contains("reads", "cold here");
     assertThat(open.texts("step-figure")).isNotEmpty();
     open.keys(KeyCode.PAGE_DOWN);
     open.until("it is a later one", () -> !open.texts("steps-heading").get(0).equals(first));

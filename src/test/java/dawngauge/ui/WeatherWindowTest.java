@@ -25,7 +25,7 @@ class WeatherWindowTest extends WindowTest {
   void nothingIsAskedWithoutConsent() {
     OpenWindow open = open(demo());
     open.answers.agrees = false;
-    open.press(open.buttons("Fill in air").get(0));
+    open.press(open.buttons("Get temperatures").get(0));
     assertThat(open.answers.asked).containsExactly("agree ");
     assertThat(open.weather.asked()).isZero();
     assertThat(open.document.trip().equals(demo())).isTrue();
@@ -56,7 +56,7 @@ class WeatherWindowTest extends WindowTest {
     OpenWindow open = open(demo());
     open.answers.contact = "nobody";
     open.answers.refuseAfter = 2;
-    open.press(open.buttons("Fill in air").get(0));
+    open.press(open.buttons("Get temperatures").get(0));
     assertThat(open.answers.asked).hasSize(2);
     assertThat(open.answers.asked.get(1)).contains("nobody").contains("is no contact");
     assertThat(open.weather.asked()).isZero();
@@ -65,10 +65,10 @@ class WeatherWindowTest extends WindowTest {
   @Test
   void aSecondQuestionTellsWhatChanged() {
     OpenWindow open = open(demo());
-    open.press(open.buttons("Fill in air").get(0));
+    open.press(open.buttons("Get temperatures").get(0));
     open.until("it is told", () -> notice(open).contains("Places on the way"));
     open.weather.expects(-4);
-    open.press(open.buttons("Fill in air").get(0));
+    open.press(open.buttons("Get temperatures").get(0));
     open.until("the change is told", () -> notice(open).contains("Since the last time"));
     assertThat(notice(open)).contains("16 °F colder").contains("Raton NM");
   }
@@ -77,9 +77,9 @@ class WeatherWindowTest extends WindowTest {
   void theWindowWorksOnAndTheQuestionCanBeStopped() {
     OpenWindow open = open(demo());
     CountDownLatch gate = open.weather.wait(1);
-    open.press(open.buttons("Fill in air").get(0));
+    open.press(open.buttons("Get temperatures").get(0));
     open.until("it says what it asks for", () -> notice(open).startsWith("Asking for"));
-    assertThat(open.buttons("Fill in air").get(0).isDisabled()).isTrue();
+    assertThat(open.buttons("Get temperatures").get(0).isDisabled()).isTrue();
     open.press(open.buttons("Remove").get(0));
     assertThat(open.document.dirtyProperty().get()).isTrue();
     Trip edited = open.document.trip();
@@ -87,14 +87,14 @@ class WeatherWindowTest extends WindowTest {
     gate.countDown();
     open.until("it is told", () -> notice(open).startsWith("Stopped"));
     assertThat(open.document.trip().equals(edited)).isTrue();
-    assertThat(open.buttons("Fill in air").get(0).isDisabled()).isFalse();
+    assertThat(open.buttons("Get temperatures").get(0).isDisabled()).isFalse();
   }
 
   @Test
   void withoutANetworkWhatIsKnownStaysAndTypicalAirHelps() {
     OpenWindow open = open(demo());
     open.weather.fail();
-    open.press(open.buttons("Fill in air").get(0));
+    open.press(open.buttons("Get temperatures").get(0));
     open.until("it is told", () -> notice(open).contains("cannot be reached"));
     assertThat(notice(open)).contains("typical for the date, not a forecast");
     assertThat(open.texts("mark-word")).doesNotContain("not known");

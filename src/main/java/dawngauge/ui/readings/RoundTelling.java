@@ -20,18 +20,15 @@ import dawngauge.trip.Round;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
-import dawngauge.ui.common.MarkShape;
+import dawngauge.ui.common.TaskLine;
 import dawngauge.ui.common.TripDocument;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
@@ -105,12 +102,12 @@ final class RoundTelling extends VBox {
       }
       row.show(tire.mark());
       for (Reason reason : tire.reasons()) {
-        Label text = plain(reason.text().in(units), "figure-line");
-        HBox line = new HBox(6, new MarkShape(reason.mark()), text);
-        HBox.setHgrow(text, Priority.ALWAYS);
-        line.getStyleClass()
-            .addAll("task", "task-" + reason.mark().name().toLowerCase(Locale.ROOT));
-        getChildren().add(line);
+        VBox said = new VBox(plain(reason.text().in(units), "figure-line"));
+        String todo = reason.todo().in(units);
+        if (!todo.isEmpty()) {
+          said.getChildren().add(0, plain(todo, "todo"));
+        }
+        getChildren().add(new TaskLine(reason.mark(), said));
         acts = acts || reason.mark() == Mark.ADJUST || reason.mark() == Mark.HOLD;
       }
     }

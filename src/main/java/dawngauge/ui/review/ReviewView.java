@@ -120,7 +120,7 @@ public final class ReviewView extends BorderPane {
             heading("Tire by tire"),
             tires,
             accounts,
-            new VBox(6, heading("Air that was measured"), air, ask));
+            new VBox(6, heading("Temperatures that were measured"), air, ask));
     page.getStyleClass().add("review");
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);

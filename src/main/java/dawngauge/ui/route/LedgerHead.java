@@ -1,7 +1,8 @@
 package dawngauge.ui.route;
 
+import dawngauge.explain.Terms;
 import dawngauge.trip.WheelPosition;
-import dawngauge.ui.common.Texts;
+import dawngauge.ui.common.Palette;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
@@ -24,8 +25,13 @@ import javafx.scene.layout.VBox;
 final class LedgerHead extends VBox {
 
   private static final String KEY =
-      "Dark line: settled. Light line: as the gauge reads, with the range of 9 in 10 readings."
-          + " Hatched: floor on a leg. Bracket: limit at a cold start. Shaded: night.";
+      "Line alone: "
+          + Terms.COLD_HERE
+          + ". Line in a band: as the gauge reads, 9 of 10 readings within the band. Hatched: "
+          + Terms.LOWEST_SAFE
+          + ", on a leg. Bracket: "
+          + Terms.NEVER_OVER
+          + ", at a cold start. Shaded: night.";
 
   private final ToggleButton traceShown = new ToggleButton("Trace");
   private final ToggleButton stopShown = new ToggleButton("Stop");
@@ -34,6 +40,7 @@ final class LedgerHead extends VBox {
   private final Label of = new Label("of");
   private final GridPane columns = new GridPane();
   private final HBox bar = new HBox(6);
+  private final TraceKey key = new TraceKey();
   private List<WheelPosition> positions = List.of();
   private List<ToggleButton> gaveWay = List.of();
   private boolean filling;
@@ -66,10 +73,6 @@ final class LedgerHead extends VBox {
     stopShown.setTooltip(wrapped("Show or fold away the chosen stop"));
     mapShown.setTooltip(wrapped("Show or fold away the map"));
     of.setMinWidth(USE_PREF_SIZE);
-    Label key =
-        Texts.twoLines(
-            "dark: settled, light: as read, hatched: floor, bracket: cold limit, shaded: night");
-    key.getStyleClass().add("lesser");
     key.setMinWidth(0);
     key.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(key, Priority.ALWAYS);
@@ -88,6 +91,11 @@ final class LedgerHead extends VBox {
     tip.setWrapText(true);
     tip.setMaxWidth(360);
     return tip;
+  }
+
+  /** Draws the trace's key in the colours of the trace. */
+  void color(Palette palette) {
+    key.color(palette);
   }
 
   /** Keeps the heads of the columns above them. */

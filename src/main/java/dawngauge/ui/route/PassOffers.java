@@ -90,7 +90,7 @@ final class PassOffers extends VBox {
     }
     return known.estimated()
         ? "Ground under the track: about " + lowest + " to " + highest + ", an estimate."
-        : "Ground by the track's heights: " + lowest + " to " + highest + ".";
+        : "Ground by the track's elevations: " + lowest + " to " + highest + ".";
   }
 
   private void offer(PassNear pass) {

@@ -198,7 +198,7 @@ public final class PlaceListPane extends BorderPane {
     int all = places.lines().size();
     long left = places.lines().stream().filter(line -> !line.isUsable()).count();
     if (left > 0) {
-      return left + " of " + all + " lines cannot be used yet: mend or remove them.";
+      return left + " of " + all + " lines cannot be used yet: correct or remove them.";
     }
     return all == 0
         ? ""

@@ -1,6 +1,7 @@
 package dawngauge.ui.route;
 
 import dawngauge.advice.Adjustment;
+import dawngauge.explain.Terms;
 import dawngauge.ledger.PlanPage;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.Entered;
@@ -36,7 +37,13 @@ final class PlanPane extends BorderPane {
   private static final List<String> WISHES = List.of("as the plan says", "set here", "not here");
 
   private static final String[] HABIT_HEADS = {
-    "from here on", "stops", "margin", "chance", "under floor", "over limit", "under aim"
+    "from here on",
+    "stops",
+    "margin",
+    "chance",
+    "under " + Terms.LOWEST_SAFE,
+    "over limit",
+    "under aim"
   };
 
   private static final double FIGURE_WIDTH = 92;

@@ -41,7 +41,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
-import javafx.scene.control.TitledPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -77,8 +76,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
   private final VBox top = new VBox();
   private final Label summary = new Label();
   private final Label go = new Label();
-  private final TitledPane missing = new TitledPane();
-  private final Label missingText = new Label();
+  private final MissingPane missing = new MissingPane();
   private final WhatIfPane whatIf;
   private final PlaceListPane placeList;
   private final PlanPane plan;
@@ -102,12 +100,6 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     this.placeList = new PlaceListPane(document, () -> chosen, () -> askPlaces(false));
     summary.getStyleClass().add("summary");
     summary.setWrapText(true);
-    missing.getStyleClass().add("missing");
-    missing.managedProperty().bind(missing.visibleProperty());
-    missing.setExpanded(false);
-    missing.setAnimated(false);
-    missingText.setWrapText(true);
-    missing.setContent(missingText);
     go.getStyleClass().add("go-lines");
     go.setWrapText(true);
     go.managedProperty().bind(go.visibleProperty());
@@ -474,15 +466,15 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     summary.setText(shown.summary());
     go.setText(String.join("\n", GoLines.few(shown.go())));
     go.setVisible(!shown.go().isEmpty());
-    missing.setText(shown.problems().size() + " missing or assumed");
-    missingText.setText(String.join("\n", shown.problems()));
-    missing.setVisible(!shown.problems().isEmpty());
+    missing.show(shown.problems());
     chosen = Math.max(0, Math.min(chosen, shown.stops().size() - 1));
     ledger.show(shown, chosen);
     side.ledger(shown);
     List<WheelPosition> positions = trip.rig().positions();
     boolean known = advice != null && !advice.tracks().isEmpty();
     head.known(known);
+    Palette palette = dark.get() ? Palette.DARK : Palette.LIGHT;
+    head.color(palette);
     if (known && advice != null) {
       WheelPosition wanted =
           position != null && advice.tracks().containsKey(position)
@@ -493,7 +485,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
           Trace.of(advice, wanted, document.units()),
           advice,
           document.units(),
-          dark.get() ? Palette.DARK : Palette.LIGHT,
+          palette,
           ledger.stopRows());
       Platform.runLater(this::look);
     }

@@ -1,8 +1,10 @@
 package dawngauge.ui.route;
 
 import dawngauge.advice.Mark;
+import dawngauge.ledger.Card;
 import dawngauge.ledger.StopLine;
 import dawngauge.ui.common.MarkShape;
+import dawngauge.ui.common.TaskLine;
 import dawngauge.ui.common.Texts;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -105,9 +107,12 @@ final class StopRow extends GridPane {
     StringBuilder text = new StringBuilder();
     text.append("Stop ").append(stop.number()).append(", ").append(stop.place());
     text.append(", ").append(stop.mark().word());
-    for (StopLine.Task task : stop.tasks()) {
-      text.append(". ").append(task.mark().word()).append(' ').append(task.tires());
-      text.append(": ").append(task.text());
+    for (Card.Line line : stop.card().todo()) {
+      text.append(". ").append(line.mark().word()).append(". ").append(line.text());
+    }
+    stop.card().watch().forEach(line -> text.append(". ").append(line));
+    if (!stop.slightChance()) {
+      text.append(". ").append(stop.chance());
     }
     return text.toString();
   }
@@ -173,9 +178,17 @@ final class StopRow extends GridPane {
   private static VBox tasks(StopLine stop) {
     VBox box = new VBox();
     box.getStyleClass().add("tasks");
-    for (StopLine.Task task : stop.tasks()) {
-      box.getChildren().add(TaskLine.brief(task));
+    box.getChildren().addAll(TaskLine.few(stop.card()));
+    stop.card().watch().forEach(line -> box.getChildren().add(lesser(line)));
+    if (!stop.slightChance()) {
+      box.getChildren().add(lesser(stop.chance()));
     }
     return box;
+  }
+
+  private static Label lesser(String text) {
+    Label label = Texts.twoLines(text);
+    label.getStyleClass().add("lesser");
+    return label;
   }
 }

@@ -6,6 +6,7 @@ import dawngauge.ledger.Ledger;
 import dawngauge.ledger.StopLine;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.TaskLine;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import java.util.List;
@@ -31,8 +32,10 @@ final class StopSide extends BorderPane {
   private final StopEditor editor;
   private final SeveralStops several;
   private final VBox tasks = new VBox();
+  private final VBox reasons = new VBox();
   private final Label name = new Label();
   private final TitledPane toDo = section("What to do here", tasks);
+  private final TitledPane why = section("Why", reasons);
   private final TitledPane pressures = section("Tires here", new VBox(8, tires, steps));
   private final FigurePane figures;
   private final TitledPane now;
@@ -51,6 +54,8 @@ final class StopSide extends BorderPane {
     several.managedProperty().bind(several.visibleProperty());
     editor.managedProperty().bind(editor.visibleProperty());
     tasks.getStyleClass().add("tasks");
+    reasons.getStyleClass().add("tasks");
+    why.setExpanded(false);
     name.getStyleClass().add("chosen-stop");
     name.setMinWidth(60);
     name.setMaxWidth(Double.MAX_VALUE);
@@ -64,7 +69,7 @@ final class StopSide extends BorderPane {
             button("Duplicate", "Duplicate the chosen stop", route::duplicate),
             button("Remove", "Remove the chosen stop", route::remove));
     bar.getStyleClass().add("bar");
-    VBox content = new VBox(toDo, pressures, now, editor, several);
+    VBox content = new VBox(toDo, why, pressures, now, editor, several);
     content.getStyleClass().add("side");
     scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
@@ -124,19 +129,13 @@ final class StopSide extends BorderPane {
     }
     Ledger known = ledger;
     tasks.getChildren().clear();
+    reasons.getChildren().clear();
     if (known != null && index < known.stops().size()) {
-      StopLine line = known.stops().get(index);
-      line.tasks().forEach(task -> tasks.getChildren().add(TaskLine.whole(task)));
-      line.routine().forEach(habit -> tasks.getChildren().add(caution("Gauge " + habit)));
-      line.cautions().forEach(caution -> tasks.getChildren().add(caution(caution)));
-      if (!line.chance().isEmpty()) {
-        tasks.getChildren().add(caution(line.chance()));
-      }
-      if (!line.tasks().isEmpty()) {
-        tasks.getChildren().add(caution(Ledger.CAUTIONS.get(1)));
-      }
+      card(known.stops().get(index));
+      reasons(known.stops().get(index));
     }
     toDo.setVisible(!together && !tasks.getChildren().isEmpty());
+    why.setVisible(!together && !reasons.getChildren().isEmpty());
     pressures.setVisible(!together);
     now.setVisible(!together && any);
     showFigures();
@@ -146,6 +145,33 @@ final class StopSide extends BorderPane {
       several.show(taken);
     } else {
       editor.show(index);
+    }
+  }
+
+  /** What to do and what to watch, in whole. */
+  private void card(StopLine line) {
+    List<Node> shown = tasks.getChildren();
+    line.card().todo().forEach(task -> shown.add(TaskLine.whole(task)));
+    line.card().watch().forEach(watched -> shown.add(caution(watched)));
+    if (!line.slightChance()) {
+      shown.add(caution(line.chance()));
+    }
+    line.cautions().forEach(caution -> shown.add(caution(caution)));
+    if (!line.tasks().isEmpty()) {
+      shown.add(caution(Ledger.CAUTIONS.get(1)));
+    }
+  }
+
+  /** The reasons in full, and what they rest on. */
+  private void reasons(StopLine line) {
+    List<Node> shown = reasons.getChildren();
+    line.tasks().forEach(task -> shown.add(TaskLine.whole(task)));
+    line.routine().forEach(habit -> shown.add(caution("Gauge " + habit)));
+    if (!line.chance().isEmpty() && line.slightChance()) {
+      shown.add(caution(line.chance()));
+    }
+    if (!line.airFrom().isEmpty()) {
+      shown.add(caution("Temperature " + line.airFrom()));
     }
   }
 

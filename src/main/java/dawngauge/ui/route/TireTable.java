@@ -4,6 +4,7 @@ import dawngauge.advice.Mark;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.explain.Step;
+import dawngauge.explain.Terms;
 import dawngauge.forecast.Explanation;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
@@ -22,12 +23,14 @@ import java.util.Map;
 import javafx.geometry.HPos;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,10 +44,10 @@ final class TireTable extends VBox {
   /** What there is room for. */
   private enum Room {
     /** Every column, with its range. */
-    ALL(470, 570),
-    /** The range on arrival, which is compared with the gauge; no settled figures. */
-    ARRIVAL(410, 460),
-    /** No ranges and no settled figures: they are told on asking. */
+    ALL(484, 600),
+    /** The range on arrival, which is compared with the gauge; no figures cold here. */
+    ARRIVAL(425, 490),
+    /** No ranges and no figures cold here: they are told on asking. */
     LITTLE(0, 0);
 
     private final double us;
@@ -123,18 +126,29 @@ final class TireTable extends VBox {
         "Pressures in "
             + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
             + (room == Room.LITTLE ? "" : "; 9 of 10 readings lie in the range behind ±")
-            + ". Ahead: the lowest on the leg ahead.");
+            + ".");
     String[] heads = {
-      "tire", "arrive", "leave", "settled", "ahead", "floor", "aim", "limit", "margin", ""
+      "tire",
+      "arrive",
+      "leave",
+      Terms.COLD_HERE,
+      Terms.LOWEST_AHEAD,
+      Terms.LOWEST_SAFE,
+      Terms.SET_COLD_TO,
+      Terms.NEVER_OVER,
+      "margin",
+      ""
     };
     for (int i = 0; i < heads.length; i++) {
       if (room != Room.ALL && i == SETTLED) {
         continue;
       }
-      Label head = new Label(heads[i]);
+      Label head = new Label(heads[i].replaceFirst(" ", "\n"));
       head.getStyleClass().add("table-head");
       head.setMinWidth(USE_PREF_SIZE);
+      head.setTextAlignment(TextAlignment.RIGHT);
       GridPane.setHalignment(head, i == 0 ? HPos.LEFT : HPos.RIGHT);
+      GridPane.setValignment(head, VPos.BOTTOM);
       grid.add(head, i, 0);
     }
     int row = 1;
@@ -165,7 +179,7 @@ final class TireTable extends VBox {
     grid.getChildren().clear();
     figures.clear();
     marks.clear();
-    note.setText("Shown as soon as the times and the air of the way are known.");
+    note.setText("Shown as soon as the times and temperatures of the way are known.");
   }
 
   private void figures(TireAdvice advice, int row) {
@@ -180,19 +194,37 @@ final class TireTable extends VBox {
         2, row, reading(check, room == Room.ALL), who + ", before leaving", () -> stepsTo(check));
     if (room == Room.ALL) {
       figure(
-          SETTLED, row, settled(leaving), who + ", settled when leaving", () -> stepsTo(leaving));
+          SETTLED,
+          row,
+          settled(leaving),
+          who + ", " + Terms.COLD_HERE + " when leaving",
+          () -> stepsTo(leaving));
     }
     Moment low = at.low() == null ? null : at.low().moment();
     figure(
         4,
         row,
         low == null ? "–" : Wording.pressure(low.judged(), units),
-        who + ", lowest on the leg ahead",
+        who + ", " + Terms.LOWEST_AHEAD,
         () -> low == null ? List.of() : Explanation.ofMargin(at, low));
-    figure(5, row, floor(at.limits().floor()), who + ", floor", () -> Explanation.ofLimits(at));
-    figure(6, row, pressure(at.limits().aim()), who + ", aim", () -> Explanation.ofLimits(at));
     figure(
-        7, row, pressure(at.limits().ceiling()), who + ", limit", () -> Explanation.ofLimits(at));
+        5,
+        row,
+        floor(at.limits().floor()),
+        who + ", " + Terms.LOWEST_SAFE,
+        () -> Explanation.ofLimits(at));
+    figure(
+        6,
+        row,
+        pressure(at.limits().aim()),
+        who + ", " + Terms.SET_COLD_TO,
+        () -> Explanation.ofLimits(at));
+    figure(
+        7,
+        row,
+        pressure(at.limits().ceiling()),
+        who + ", " + Terms.NEVER_OVER,
+        () -> Explanation.ofLimits(at));
     Moment judged = low != null && at.lowMargin() < at.margin() ? low : leaving;
     figure(
         8,

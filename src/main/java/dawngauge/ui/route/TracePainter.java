@@ -1,5 +1,6 @@
 package dawngauge.ui.route;
 
+import dawngauge.explain.Terms;
 import dawngauge.ledger.Trace;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
@@ -123,7 +124,7 @@ final class TracePainter {
       }
       g.fillText(units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol(), pressure.middle(), at + 12);
       ends(air, at, "air " + units.unitOf(QuantityKind.TEMPERATURE).symbol());
-      ends(ground, at, "height " + units.unitOf(QuantityKind.ELEVATION).symbol());
+      ends(ground, at, Terms.ELEVATION + " " + units.unitOf(QuantityKind.ELEVATION).symbol());
     }
   }
 

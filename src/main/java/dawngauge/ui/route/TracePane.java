@@ -2,6 +2,7 @@ package dawngauge.ui.route;
 
 import dawngauge.advice.Advice;
 import dawngauge.explain.Step;
+import dawngauge.explain.Terms;
 import dawngauge.forecast.Explanation;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.Track;
@@ -197,7 +198,11 @@ public final class TracePane extends Pane {
       text.append(", 9 of 10 within ").append(format(form, point.low()));
       text.append(" to ").append(format(form, point.high()));
     }
-    text.append("\nsettled ").append(format(form, point.settled())).append(pressure);
+    text.append('\n')
+        .append(Terms.COLD_HERE)
+        .append(' ')
+        .append(format(form, point.settled()))
+        .append(pressure);
     text.append(", air ").append(Math.round(point.air()));
     text.append(' ').append(units.unitOf(QuantityKind.TEMPERATURE).symbol());
     return text.toString();

@@ -12,6 +12,7 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.ui.common.ComparedTable;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
+import dawngauge.ui.common.TaskLine;
 import dawngauge.ui.common.TripDocument;
 import java.time.Duration;
 import java.util.Optional;

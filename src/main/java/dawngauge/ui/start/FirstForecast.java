@@ -6,6 +6,7 @@ import dawngauge.planner.FirstHaul;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.ui.common.MarkShape;
+import dawngauge.ui.common.TaskLine;
 import dawngauge.ui.common.Texts;
 import java.util.List;
 import java.util.Locale;
@@ -38,7 +39,7 @@ final class FirstForecast extends VBox {
       }
       add(Ledger.CAUTIONS.get(1), "caution-line");
       list("Would make it better", haul.better());
-      list("Assumed on the safe side, to be mended later under Route and Rig", haul.assumed(units));
+      list("Assumed on the safe side; fill in later under Route and Rig", haul.assumed(units));
       list("Missing or assumed in the forecast", ledger.problems());
     }
   }
@@ -70,12 +71,10 @@ final class FirstForecast extends VBox {
     } else {
       add(stop.air(), "lesser");
     }
-    for (StopLine.Task task : stop.tasks()) {
-      Label text = new Label(task.tires() + ": " + task.text());
-      text.setWrapText(true);
-      HBox row = new HBox(6, new MarkShape(task.mark()), text);
-      row.getStyleClass().addAll("task", "task-" + task.mark().name().toLowerCase(Locale.ROOT));
-      getChildren().add(row);
+    getChildren().addAll(TaskLine.few(stop.card()));
+    stop.card().watch().forEach(watched -> add(watched, "lesser"));
+    if (!stop.slightChance()) {
+      add(stop.chance(), "lesser");
     }
   }
 
