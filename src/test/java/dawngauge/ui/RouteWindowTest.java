@@ -72,8 +72,8 @@ class RouteWindowTest extends WindowTest {
 
   @Test
   void ofManyLinesTheFirstAreShownAndHowManyThereAreMore() {
-    Card.Line hold = new Card.Line(Mark.HOLD, "t1l", "Hold t1l: worn");
-    Card.Line check = new Card.Line(Mark.RECHECK, "t2r", "Check t2r: find its leak");
+    Card.Line hold = new Card.Line(Mark.HOLD, "t1l", "Hold t1l: worn", false);
+    Card.Line check = new Card.Line(Mark.RECHECK, "t2r", "Check t2r: find its leak", false);
     Card card = new Card(List.of(hold, check, check, check, check), List.of());
     List<String> few =
         OpenWindow.onToolkit(
