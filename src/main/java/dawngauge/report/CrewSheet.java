@@ -111,14 +111,21 @@ public final class CrewSheet {
   }
 
   private void day(SheetPart part) {
-    Rectangle page = options.paper().size;
-    Rectangle turned = new Rectangle(page.getHeight(), page.getWidth());
-    canvas.newPage(part.sideways() ? turned : page);
-    List<String> more = new SheetDay(canvas, tires, part, options.large()).draw(ledger.title());
+    Rectangle upright = options.paper().size;
+    Rectangle page =
+        part.sideways() ? new Rectangle(upright.getHeight(), upright.getWidth()) : upright;
+    canvas.sized(page);
+    SheetDay day = new SheetDay(canvas, tires, part, options.large());
+    if (!day.fits() && part.stops().size() > 1) {
+      part.halves().forEach(this::day);
+      return;
+    }
+    canvas.newPage(page);
+    List<String> more = day.draw(ledger.title());
     if (!more.isEmpty()) {
-      canvas.newPage(page);
-      SheetFlow flow =
-          new SheetFlow(canvas, page, ledger.title(), part.day() + ", continued", BODY * scale, 1);
+      canvas.newPage(upright);
+      String what = part.day() + ", continued";
+      SheetFlow flow = new SheetFlow(canvas, upright, ledger.title(), what, BODY * scale, 1);
       more.forEach(line -> flow.text(line, false));
     }
   }

@@ -50,7 +50,7 @@ final class SheetBack {
             "In a frame: set it to this, on arrival or cold as is said above it; under the frame: what"
                 + " the same filling reads when leaving, and cold.",
             "→: range when leaving, before anything is set. cold: what it reads once cooled at this"
-                + " stop. –: not known.",
+                + " stop. –: not known. ?: a letter that the fonts of this sheet lack.",
             "lowest safe: what the load needs, rounded up: never roll below it. set cold to: what is"
                 + " set when cold. never over: lowest maximum of tire, wheel and valve, cold.",
             tires.words()));

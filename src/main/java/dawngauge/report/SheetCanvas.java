@@ -80,8 +80,13 @@ final class SheetCanvas {
 
   /** Another page of a size. */
   void newPage(Rectangle size) {
-    document.setPageSize(size);
+    sized(size);
     document.newPage();
+  }
+
+  /** What is measured from here on is of a page of a size, which is still to be begun. */
+  void sized(Rectangle size) {
+    document.setPageSize(size);
   }
 
   /** All that is drawn within is an element of a type of the structure, such as "TR". */
@@ -167,7 +172,7 @@ final class SheetCanvas {
     }
   }
 
-  /** A frame without text; a width of 0 leaves its line out. */
+  /** A frame without text. */
   void box(float x, float y, float width, float height, float line) {
     PdfContentByte page = artifact();
     page.setLineWidth(line);
@@ -202,12 +207,19 @@ final class SheetCanvas {
     float room = at - size - left() - wide(what, size * 1.15f, true) - size;
     in("H1", () -> line(what, left(), y, size * 1.15f, true));
     PdfContentByte page = artifact();
+    String name = pen.fitting(names.in(title), room, false, size);
     page.beginText();
     page.setFontAndSize(pen.plainFont, size);
-    String name = pen.fitting(names.in(title), room, false, size);
-    page.showTextAligned(Element.ALIGN_RIGHT, name, at - size, y, 0);
     page.showTextAligned(Element.ALIGN_LEFT, of, at, y, 0);
     page.endText();
+    int way =
+        SheetNames.beginsFromTheRight(name)
+            ? PdfWriter.RUN_DIRECTION_RTL
+            : SheetNames.fromTheRight(name)
+                ? PdfWriter.RUN_DIRECTION_LTR
+                : PdfWriter.RUN_DIRECTION_NO_BIDI;
+    Phrase phrase = new Phrase(new Chunk(name, new Font(pen.plainFont, size)));
+    ColumnText.showTextAligned(page, Element.ALIGN_RIGHT, phrase, at - size, y, 0, way, 0);
     if (total == null) {
       total = page.createTemplate(size * 4, size * 2);
     }

@@ -18,6 +18,8 @@ final class SheetCell {
   /** A figure of the ledger that is not known. */
   private static final String UNKNOWN = "–";
 
+  private static final String COLD = "cold";
+
   private static final float LEAST = 0.6f;
 
   private final SheetCanvas canvas;
@@ -65,13 +67,13 @@ final class SheetCell {
   static String when(StopLine.TireRow row) {
     return !row.setOnArrival().isEmpty()
         ? "on arrival"
-        : figure(row).equals(row.setCold()) || row.setCold().isEmpty() ? "cold" : "leaving";
+        : figure(row).equals(row.setCold()) || row.setCold().isEmpty() ? COLD : "leaving";
   }
 
   /** The other figures for the same filling: later, cold. */
   private static String others(StopLine.TireRow row) {
     String later = row.setOnArrival().isEmpty() || !row.set() ? "" : row.checkReads() + ", ";
-    return when(row).equals("cold") ? "" : later + row.setCold() + " cold";
+    return when(row).equals(COLD) ? "only cold" : later + row.setCold() + " cold";
   }
 
   private static String expected(StopLine.TireRow row) {

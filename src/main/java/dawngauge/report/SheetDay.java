@@ -32,6 +32,14 @@ final class SheetDay {
   /** Rows grow to this where there is room. */
   private static final float HIGHEST_ROW = 1.25f * ROW;
 
+  /** Sizes of what is told under the table. */
+  private static final float MORE = 7;
+
+  private static final float LEAST_MORE = 6.2f;
+
+  /** Where not all has room, so many lines at least go on. */
+  private static final int LEAST_LINES = 5;
+
   private static final float NOTES = 25 * SheetCanvas.MM;
   private static final float NOTE_LINE = 7 * SheetCanvas.MM;
   private static final float GAP = 2.5f;
@@ -52,6 +60,11 @@ final class SheetDay {
   private final float column;
   private final float head;
 
+  /** What is told under the table, and the size of its letters. */
+  private final List<String> more;
+
+  private float size;
+
   /** Where the table ends. */
   private final float right;
 
@@ -67,6 +80,22 @@ final class SheetDay {
         Math.min(Math.max(COLUMN * scale, Math.min(WIDEST_COLUMN * scale, wide)), room / stops);
     this.head = Math.min(WIDEST_HEAD * scale, canvas.width() - column * stops);
     this.right = canvas.left() + head + column * stops;
+    this.more = more();
+    this.size = MORE * scale;
+    this.size = fits() ? size : LEAST_MORE * scale;
+  }
+
+  /** Whether all of it has room on one page. */
+  boolean fits() {
+    float high = canvas.headHigh() + heads(0, false) + tasks(0, false) + 2 * GAP;
+    for (String tire : part.tires()) {
+      high += Math.max(ROW * scale, tire(tire, 0, false));
+    }
+    return high + moreHigh() + caution() <= canvas.top() - canvas.bottom();
+  }
+
+  private float caution() {
+    return canvas.height(Ledger.CAUTIONS.get(1), canvas.width(), MORE * scale, true);
   }
 
   /**
@@ -80,10 +109,9 @@ final class SheetDay {
         (part.day().isEmpty() ? "Stops without a time" : part.day())
             + (part.continued() ? ", continued" : ""));
     float y = canvas.top() - canvas.headHigh();
-    List<String> more = more();
     float above = heads(0, false);
     float below = tasks(0, false);
-    float room = y - canvas.bottom() - above - below - NOTES - moreHigh(more);
+    float room = y - canvas.bottom() - above - below - NOTES - moreHigh();
     int rows = Math.max(1, part.tires().size());
     float row = Math.max(ROW * scale, Math.min(HIGHEST_ROW * scale, room / rows));
     float[] at = {y};
@@ -101,7 +129,7 @@ final class SheetDay {
           canvas.in("TR", () -> tasks(at[0], true));
           at[0] -= below;
         });
-    return foot(at[0], more);
+    return foot(at[0]);
   }
 
   private float x(int index) {
@@ -292,7 +320,7 @@ final class SheetDay {
     lines.computeIfAbsent(text, key -> new ArrayList<>()).add(stop.number());
   }
 
-  private float moreHigh(List<String> more) {
+  private float moreHigh() {
     float half = high(more) / 2;
     float left = 0;
     int first = 0;
@@ -306,7 +334,7 @@ final class SheetDay {
   private float high(List<String> lines) {
     float high = 0;
     for (String text : lines) {
-      high += canvas.height(text, half(), 7 * scale, false);
+      high += canvas.height(text, half(), size, false);
     }
     return high;
   }
@@ -317,17 +345,17 @@ final class SheetDay {
   }
 
   /** From a top to the end of the page; returns what found no room. */
-  private List<String> foot(float top, List<String> more) {
-    float size = 7 * scale;
-    float caution = canvas.height(Ledger.CAUTIONS.get(1), canvas.width(), size, true);
+  private List<String> foot(float top) {
+    float caution = caution();
     float end = canvas.bottom() + caution + GAP;
     float start = top - GAP;
-    float low = Math.max(end, start - moreHigh(more));
+    float low = Math.max(end, start - moreHigh());
     int drawn = 0;
+    int most = fits() ? more.size() : Math.max(0, more.size() - LEAST_LINES);
     for (int i = 0; i < 2; i++) {
       float x = canvas.left() + i * (half() + BETWEEN);
       float y = start;
-      while (drawn < more.size() && y - high(more.subList(drawn, drawn + 1)) >= low - 0.1f) {
+      while (drawn < most && y - high(more.subList(drawn, drawn + 1)) >= low - 0.1f) {
         String text = more.get(drawn);
         float at = y;
         canvas.in("P", () -> canvas.wrapped(text, x, at, half(), size, false));
@@ -338,7 +366,8 @@ final class SheetDay {
     notes(low, end);
     float at = canvas.bottom() + caution;
     String said = Ledger.CAUTIONS.get(1);
-    canvas.in("P", () -> canvas.wrapped(said, canvas.left(), at, canvas.width(), size, true));
+    canvas.in(
+        "P", () -> canvas.wrapped(said, canvas.left(), at, canvas.width(), MORE * scale, true));
     return more.subList(drawn, more.size());
   }
 

@@ -5,21 +5,25 @@ import dawngauge.ledger.Ledger;
 import dawngauge.ledger.StopLine;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 
 /** Names of places that no font of the sheet can write, and what stands for them. */
 final class SheetNames {
 
+  private static final String TRIP = "Trip";
+
   private final Map<String, String> instead = new LinkedHashMap<>();
 
-  /** For the stops of a ledger. */
+  /** For the trip and the stops of a ledger. */
   SheetNames(Ledger ledger, BaseFont font) {
     // Longer names first, since a shorter one may be a part of them.
     ledger.stops().stream()
         .filter(stop -> !writes(stop.place(), font))
         .sorted(Comparator.comparingInt((StopLine stop) -> -stop.place().length()))
         .forEach(stop -> instead.putIfAbsent(stop.place(), "stop " + stop.number()));
+    if (!writes(ledger.title(), font)) {
+      instead.putIfAbsent(ledger.title(), TRIP);
+    }
   }
 
   /** Whether a font has all letters and digits of a text; other signs may be left out. */
@@ -40,12 +44,10 @@ final class SheetNames {
 
   /** What is to be said of them; empty where all names are written. */
   String said() {
-    List<String> stops = instead.values().stream().sorted().toList();
-    return stops.isEmpty()
+    return instead.isEmpty()
         ? ""
-        : "The fonts of this sheet lack letters of the names of these places, which are called by"
-            + " their numbers: "
-            + String.join(", ", stops)
+        : "The fonts of this sheet lack letters of some names. In their place stands: "
+            + String.join(", ", instead.values())
             + ".";
   }
 
@@ -54,9 +56,12 @@ final class SheetNames {
     return text.codePoints().anyMatch(SheetNames::right);
   }
 
-  /** Whether its first letter is. */
+  /** Whether its first letter or digit is: "6. " before such a name stays at the left. */
   static boolean beginsFromTheRight(String text) {
-    return text.codePoints().filter(Character::isLetter).limit(1).anyMatch(SheetNames::right);
+    return text.codePoints()
+        .filter(Character::isLetterOrDigit)
+        .limit(1)
+        .anyMatch(SheetNames::right);
   }
 
   private static boolean right(int point) {

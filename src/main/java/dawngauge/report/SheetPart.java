@@ -69,18 +69,27 @@ record SheetPart(
                 .orElseThrow();
     int pages = up(count, room.stops());
     int most = up(count, pages);
-    // Few stops fit upright in any case.
-    boolean sideways = room.sideways() && most > UPRIGHT.stops();
-    Room taken = sideways || large ? room : UPRIGHT;
+    // Where all pages have few stops, they have room for more tires upright.
+    Room taken = room.sideways() && most <= UPRIGHT.stops() ? UPRIGHT : room;
     List<SheetPart> parts = new ArrayList<>();
     for (int page = 0; page < pages; page++) {
       // As many on each page, to one.
       List<StopLine> here = stops.subList(page * count / pages, (page + 1) * count / pages);
       for (List<String> tires : tirePages(vehicles, taken.tires())) {
-        parts.add(new SheetPart(heading, !parts.isEmpty(), List.copyOf(here), tires, sideways));
+        boolean turned = taken.sideways() && here.size() > UPRIGHT.stops();
+        parts.add(new SheetPart(heading, !parts.isEmpty(), List.copyOf(here), tires, turned));
       }
     }
     return parts;
+  }
+
+  /** The same on two pages, half of the stops on each. */
+  List<SheetPart> halves() {
+    int half = (stops.size() + 1) / 2;
+    boolean turned = sideways && half > UPRIGHT.stops();
+    return List.of(
+        new SheetPart(day, continued, stops.subList(0, half), tires, turned),
+        new SheetPart(day, true, stops.subList(half, stops.size()), tires, turned));
   }
 
   /** Vehicles are kept whole where one fits on a page. */

@@ -437,9 +437,8 @@ class CrewSheetTest {
               places.putIfAbsent(text.getUnicode(), text.getXDirAdj());
             }
           };
-      // The third page is the first day.
+      // The day pages come after front and back.
       stripper.setStartPage(3);
-      stripper.setEndPage(3);
       stripper.getText(document);
       assertThat(strangers).isEmpty();
       assertThat(places.get("\u05d0")).isGreaterThan(places.get("\u05d1"));
@@ -449,9 +448,9 @@ class CrewSheetTest {
       for (String name : NAMES.subList(0, 4)) {
         assertThat(text).contains(plain(name));
       }
-      assertThat(text).contains("ЗимаÆrø").doesNotContain("□g", "🐎", "?");
+      assertThat(text).contains("ЗимаÆrø").doesNotContain("🐎", "\uFFFD", "呼");
       assertThat(columns(tree, 5).get(0).head).contains("5. stop 5");
-      assertThat(tree.words()).contains("which are called by their numbers: stop 5.");
+      assertThat(tree.words()).contains("In their place stands: stop 5.");
       assertThat(document.getDocumentInformation().getTitle())
           .isEqualTo("Spring fleece haul: tires");
       assertThat(document.getDocumentInformation().getAuthor()).isNull();
