@@ -20,6 +20,9 @@ final class SheetCell {
 
   private static final String COLD = "cold";
 
+  /** Stands in the place of further figures where one holds under a condition, told below. */
+  private static final String CONDITION = "see below";
+
   private static final float LEAST = 0.6f;
 
   private final SheetCanvas canvas;
@@ -82,8 +85,12 @@ final class SheetCell {
         : row.arriveRange().isEmpty() ? row.arriveReads() : row.arriveRange();
   }
 
-  /** Draws it, nothing but a line where the tire is not judged. */
-  void draw(StopLine.@Nullable TireRow row, float x, float top) {
+  /**
+   * Draws it, nothing but a line where the tire is not judged.
+   *
+   * @param conditional whether the tire is set only once something else is done
+   */
+  void draw(StopLine.@Nullable TireRow row, boolean conditional, float x, float top) {
     if (row == null) {
       canvas.line(UNKNOWN, x + EDGE * 2, top - 9 * scale, 9 * scale, false);
       return;
@@ -106,7 +113,8 @@ final class SheetCell {
     float left = wide - boxWide - 3 * EDGE;
     float below = top - high + EDGE + boxHigh;
     if (sets(row)) {
-      set(row, x + EDGE, below, left, boxHigh);
+      String others = conditional ? CONDITION : others(row);
+      set(figure(row), others, x + EDGE, below, left, boxHigh);
     } else {
       String leaving = row.checkRange().isEmpty() ? "" : "→ " + row.checkRange();
       boolean known = !row.arriveSettled().isEmpty() && !row.arriveSettled().equals(UNKNOWN);
@@ -117,10 +125,8 @@ final class SheetCell {
     }
   }
 
-  private void set(StopLine.TireRow row, float x, float top, float room, float boxHigh) {
+  private void set(String figure, String others, float x, float top, float room, float boxHigh) {
     float size = 12 * scale;
-    String figure = figure(row);
-    String others = others(row);
     float wider = Math.min(room, canvas.wide(figure, size, true) + 4 * scale);
     float frame = size * 1.1f;
     canvas.box(x, top - frame, wider, frame, 1.3f);

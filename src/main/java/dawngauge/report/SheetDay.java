@@ -206,10 +206,13 @@ final class SheetDay {
     canvas.in("TH", () -> tire(tire, top, true));
     SheetCell cell = new SheetCell(canvas, scale, column, high);
     for (int i = 0; i < part.stops().size(); i++) {
-      StopLine.TireRow row = SheetTires.row(part.stops().get(i), tire);
+      StopLine stop = part.stops().get(i);
+      StopLine.TireRow row = SheetTires.row(stop, tire);
+      boolean conditional =
+          stop.card().todo().stream().anyMatch(line -> line.conditional() && line.of(tire));
       float x = x(i);
       canvas.rule(x, top, x, top - high, 0.4f);
-      canvas.in("TD", () -> cell.draw(row, x, top));
+      canvas.in("TD", () -> cell.draw(row, conditional, x, top));
     }
   }
 
@@ -242,7 +245,16 @@ final class SheetDay {
   /** The task of a stop; null where there is none or it is too long for its column. */
   private Card.@Nullable Line task(StopLine stop) {
     List<Card.Line> todo = stop.card().todo();
-    return todo.isEmpty() || tooLong(todo.get(0).text()) ? null : todo.get(0);
+    if (todo.isEmpty()) {
+      return null;
+    }
+    Card.Line first = todo.get(0);
+    Card.Line task =
+        first.mark() == Mark.HOLD
+            ? first
+            : todo.stream().filter(Card.Line::conditional).findFirst().orElse(first);
+    int lines = canvas.lines(task.text(), column - 2 * GAP, 7 * scale, true);
+    return lines > MOST_LEG_LINES ? null : task;
   }
 
   private boolean longLeg(StopLine stop) {

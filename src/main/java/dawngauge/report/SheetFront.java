@@ -23,6 +23,17 @@ final class SheetFront {
   private static final float CELL = 4 * SheetCanvas.MM;
   private static final float GAP = 4;
 
+  /** What is set or held, in points. */
+  private static final float BOLD = 11;
+
+  /** Width of the words of the marks. */
+  private static final float LEGEND = 60;
+
+  /** Labels and limits stand beside the marks where there is so much room. */
+  private static final float LEAST_RIG = 150;
+
+  private static final String LIMITS = "Labels and limits";
+
   private final SheetCanvas canvas;
   private final SheetFlow flow;
   private final Ledger ledger;
@@ -53,7 +64,6 @@ final class SheetFront {
             + " stops: gauge on arrival, compare with the day page.",
         true);
     grid();
-    rig();
     flow.title("Cautions");
     Ledger.CAUTIONS.forEach(text -> flow.text(text, true, 8 * scale));
   }
@@ -110,11 +120,12 @@ final class SheetFront {
     for (StopLine.TireRow row : stop.rows()) {
       if (SheetCell.sets(row)) {
         changes
-            .computeIfAbsent(SheetCell.change(row), key -> new ArrayList<>())
+            .computeIfAbsent(lead(stop, row) + "\t" + SheetCell.change(row), k -> new ArrayList<>())
             .addAll(SheetTires.names(row.tires()));
       }
     }
-    changes.forEach((change, names) -> bold.add(String.join(" ", names) + " " + change));
+    changes.forEach(
+        (change, names) -> bold.add(change.replace("\t", String.join(" ", names) + " ")));
     small.addAll(words(changes.values().stream().flatMap(List::stream).toList()));
     String place = stop.number() + ". " + stop.place();
     float placeHigh =
@@ -122,7 +133,7 @@ final class SheetFront {
             + canvas.height(stop.hose(), placeWide, 7.5f * scale, false);
     float tasksHigh = 0;
     for (String text : bold) {
-      tasksHigh += canvas.height(text, tasksWide, 12 * scale, true);
+      tasksHigh += canvas.height(text, tasksWide, BOLD * scale, true);
     }
     for (String text : small) {
       tasksHigh += canvas.height(text, tasksWide, 7.5f * scale, false);
@@ -149,13 +160,23 @@ final class SheetFront {
         () -> {
           float y = top - 1;
           for (String text : bold) {
-            y -= canvas.wrapped(text, tasksX, y, tasksWide, 12 * scale, true);
+            y -= canvas.wrapped(text, tasksX, y, tasksWide, BOLD * scale, true);
           }
           for (String text : small) {
             y -= canvas.wrapped(text, tasksX, y, tasksWide, 7.5f * scale, false);
           }
         });
     flow.down(high);
+  }
+
+  /** What is told before a figure that is set, such as a condition. */
+  private static String lead(StopLine stop, StopLine.TireRow row) {
+    String first = SheetTires.names(row.tires()).get(0);
+    return stop.card().todo().stream()
+        .filter(line -> line.mark() == Mark.ADJUST && line.of(first))
+        .map(Card.Line::lead)
+        .findFirst()
+        .orElse("");
   }
 
   /** Which tires these are, where it was not told further up. */
@@ -183,7 +204,8 @@ final class SheetFront {
     for (int from = 0; from < stops.size(); from += most) {
       List<StopLine> here = stops.subList(from, Math.min(stops.size(), from + most));
       flow.title("Every stop, every tire");
-      flow.room((names.size() + 1) * cell + GAP);
+      float right = head + here.size() * cell + 3 * GAP;
+      flow.room(Math.max((names.size() + 1) * cell, rigHigh(right + LEGEND * scale)) + GAP);
       flow.down(GAP);
       float top = flow.y();
       canvas.in(
@@ -196,8 +218,12 @@ final class SheetFront {
               canvas.in("TR", () -> marks(name, here, head, y, cell));
             }
           });
-      legend(flow.x() + head + here.size() * cell + 3 * GAP, top, cell);
-      flow.down((names.size() + 1) * cell + GAP);
+      legend(flow.x() + right, top, cell);
+      float high = (names.size() + 1) * cell;
+      if (from + most >= stops.size()) {
+        high = Math.max(high, rig(flow.x() + right + LEGEND * scale, top));
+      }
+      flow.down(high + GAP);
     }
   }
 
@@ -235,27 +261,49 @@ final class SheetFront {
     }
   }
 
-  /** Rig, label and limits at the first stop. */
-  private void rig() {
-    if (ledger.rig().isEmpty()) {
-      return;
+  /** Rig, label and limits at the first stop, beside the marks; returns its height. */
+  private float rig(float x, float top) {
+    float wide = flow.x() + flow.width() - x;
+    if (wide < LEAST_RIG * scale) {
+      flow.down((tires.all().size() + 1) * CELL * scale + GAP);
+      flow.title(LIMITS);
+      rigLines().forEach(line -> flow.text(line, false, 7 * scale));
+      return 0;
     }
-    float size = 7 * scale;
-    flow.title(
-        "Labels and limits, "
+    float[] y = {top};
+    canvas.in("H2", () -> y[0] -= canvas.wrapped(LIMITS, x, y[0], wide, 8 * scale, true));
+    for (String line : rigLines()) {
+      canvas.in("P", () -> y[0] -= canvas.wrapped(line, x, y[0], wide, 7 * scale, false));
+    }
+    return top - y[0];
+  }
+
+  /** How high it is at a distance from the left; 0 where it does not stand beside the marks. */
+  private float rigHigh(float from) {
+    float wide = flow.width() - from;
+    float high = 10 * scale;
+    for (String line : wide < LEAST_RIG * scale ? List.<String>of() : rigLines()) {
+      high += canvas.height(line, wide, 7 * scale, false);
+    }
+    return high;
+  }
+
+  private List<String> rigLines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "in "
             + ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
             + ", cold, with the loads of the start");
     for (AxleLine axle : ledger.rig()) {
-      flow.text(
+      lines.add(
           axle.positions()
               + "  "
-              + String.join(" · ", axle.axle(), axle.tires(), axle.label(), axle.load()),
-          false,
-          size);
+              + String.join(" · ", axle.axle(), axle.tires(), axle.label(), axle.load()));
     }
+    List<StopLine> stops = ledger.stops();
     List<String> limits = new ArrayList<>();
     for (StopLine.TireRow row :
-        ledger.stops().isEmpty() ? List.<StopLine.TireRow>of() : ledger.stops().get(0).rows()) {
+        stops.isEmpty() ? List.<StopLine.TireRow>of() : stops.get(0).rows()) {
       limits.add(
           row.tires()
               + ": lowest safe "
@@ -265,6 +313,7 @@ final class SheetFront {
               + ", never over "
               + row.ceiling());
     }
-    flow.text(String.join("; ", limits), false, size);
+    lines.add(String.join("; ", limits));
+    return lines;
   }
 }

@@ -33,7 +33,7 @@ final class SheetVoice implements Voice {
   private static final Pattern CELL =
       Pattern.compile(
           "^\\S+(?: read)?(?: (hold|adjust|re-check|not known))?,?(?: (on arrival|leaving|cold)"
-              + " ([0-9.]+))?(?: only cold)?(?: → \\S+)?(?: (?:[0-9.]+, )?([0-9.]+) cold)?$");
+              + " ([0-9.]+))?(?: only cold| see below)?(?: → \\S+)?(?: (?:[0-9.]+, )?([0-9.]+) cold)?$");
 
   /** "46, from 5: 47, from 7: 49". */
   private static final Pattern FROM = Pattern.compile("(?:from (\\d+): )?([0-9.–]+)(?:, |$)");

@@ -294,10 +294,12 @@ class CrewSheetTest {
       List<String> busy = rows.stream().map(PdfTree::words).toList();
       assertThat(busy.get(0))
           .startsWith("12:29 5. Dalhart TX hose up to 110 psi")
-          .contains("p2li 67 → 70 on arrival", "t2r 81 → 85 on arrival")
+          .contains("Add: p2li 67 → 70 on arrival", "Add: t2r 81 → 85 on arrival")
           .contains("Add: t2r to 85 psi on arrival (82 at 13:14, 80 cold)")
           .contains("pickup axle 2 left inner (p2li)");
-      assertThat(busy.get(1)).startsWith("17:50 10. Graham TX").contains("t1l t1r t2l to 80 cold");
+      assertThat(busy.get(1))
+          .startsWith("17:50 10. Graham TX")
+          .contains("Let out, only cold: t1l t1r t2l to 80 cold");
       assertThat(busy.get(2)).contains("11. Weatherford TX", "Do not take 20 rams");
       assertThat(busy).hasSize(3);
     }
