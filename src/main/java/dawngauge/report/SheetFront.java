@@ -220,10 +220,17 @@ final class SheetFront {
           });
       legend(flow.x() + right, top, cell);
       float high = (names.size() + 1) * cell;
-      if (from + most >= stops.size()) {
-        high = Math.max(high, rig(flow.x() + right + LEGEND * scale, top));
+      boolean last = from + most >= stops.size();
+      float words = right + LEGEND * scale;
+      boolean beside = flow.width() - words >= LEAST_RIG * scale;
+      if (last && beside) {
+        high = Math.max(high, rig(flow.x() + words, top));
       }
       flow.down(high + GAP);
+      if (last && !beside) {
+        flow.title(LIMITS);
+        rigLines().forEach(line -> flow.text(line, false, 7 * scale));
+      }
     }
   }
 
@@ -264,12 +271,6 @@ final class SheetFront {
   /** Rig, label and limits at the first stop, beside the marks; returns its height. */
   private float rig(float x, float top) {
     float wide = flow.x() + flow.width() - x;
-    if (wide < LEAST_RIG * scale) {
-      flow.down((tires.all().size() + 1) * CELL * scale + GAP);
-      flow.title(LIMITS);
-      rigLines().forEach(line -> flow.text(line, false, 7 * scale));
-      return 0;
-    }
     float[] y = {top};
     canvas.in("H2", () -> y[0] -= canvas.wrapped(LIMITS, x, y[0], wide, 8 * scale, true));
     for (String line : rigLines()) {
