@@ -25,7 +25,24 @@ public record Card(List<Line> todo, List<String> watch) {
    * @param text what, in a dozen words, with the tires in it
    * @param onlyCold whether it is done while the tires are cold, not on arrival
    */
-  public record Line(Mark mark, String tires, String text, boolean onlyCold) {}
+  public record Line(Mark mark, String tires, String text, boolean onlyCold) {
+
+    /** Whether a tire is set only once something else is done, which the text tells first. */
+    public boolean conditional() {
+      return mark == Mark.ADJUST && !text.startsWith(Cards.ADD) && !text.startsWith(Cards.LET_OUT);
+    }
+
+    /** What the text tells before the tires: "Add: ", "Only once it is found sound, add: ". */
+    public String lead() {
+      return text.substring(0, Math.max(0, text.indexOf(tires)));
+    }
+
+    /** Whether it is of a tire, by its short form. */
+    public boolean of(String tire) {
+      boolean named = List.of(tires.split(" ", -1)).contains(tire);
+      return tires.startsWith(Wording.ALL_BUT) ? !named : named || tires.equals(Wording.ALL);
+    }
+  }
 
   /** Copies the lists. */
   public Card {

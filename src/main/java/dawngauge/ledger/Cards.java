@@ -21,6 +21,11 @@ import java.util.Map;
 /** Makes the card of a stop. */
 final class Cards {
 
+  /** What is set without a condition begins so. */
+  static final String ADD = "Add: ";
+
+  static final String LET_OUT = "Let out, only cold: ";
+
   private final Trip trip;
   private final UnitSystem units;
 
@@ -106,7 +111,7 @@ final class Cards {
         return first + (adds ? ", add: " : ", let out: ");
       }
     }
-    return adds ? "Add: " : "Let out, only cold: ";
+    return adds ? ADD : LET_OUT;
   }
 
   /** " to 85 psi on arrival (82 at 13:14, 80 cold)". */

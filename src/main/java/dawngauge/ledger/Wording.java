@@ -25,6 +25,10 @@ public final class Wording {
 
   private static final double WHOLE = 1e-6;
 
+  static final String ALL = "all tires";
+
+  static final String ALL_BUT = "all but ";
+
   private Wording() {}
 
   /** The clock at a place, to the nearest minute. */
@@ -107,9 +111,9 @@ public final class Wording {
   /** "all tires", "all but t2r", or the tires themselves. */
   static String who(List<String> names, List<String> all) {
     if (names.size() == all.size() && all.size() > 1) {
-      return "all tires";
+      return ALL;
     } else if (names.size() > 3 && names.size() * 2 > all.size()) {
-      return "all but "
+      return ALL_BUT
           + String.join(" ", all.stream().filter(name -> !names.contains(name)).toList());
     }
     return String.join(" ", names);

@@ -5,17 +5,14 @@ import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfPageEventHelper;
 import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
+import dawngauge.ledger.Ledger;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Head and foot of each page: trip, day, page of how many, the shortest cautions. */
 final class SheetPages extends PdfPageEventHelper {
 
-  private static final String[] CAUTIONS = {
-    "Never set above the limit of tire, wheel or valve. Never let air out of a warm tire. A forecast"
-        + " replaces no gauge; label and makers' tables come first.",
-    "Ran at or below 80 % of its recommended pressure: do not just pump it up and go; have it"
-        + " inspected by a qualified technician."
-  };
+  private static final List<String> CAUTIONS = Ledger.CAUTIONS.subList(1, 3);
 
   private final SheetPen pen;
   private final String title;

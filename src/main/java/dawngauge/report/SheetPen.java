@@ -21,13 +21,14 @@ import java.io.UncheckedIOException;
 /** Fonts, sizes and small parts of a sheet of paper: black on white, real text, embedded fonts. */
 final class SheetPen {
 
-  /** Stands for a character that the font lacks. */
-  private static final String MISSING = "\u25A1";
+  /** Stands for a letter that the font lacks; other signs that it lacks are left out. */
+  private static final String MISSING = "?";
 
   /** Body text in points. */
   private static final float BODY = 9.5f;
 
-  private static final float LARGER = 1.4f;
+  /** How much larger all is in larger type. */
+  static final float LARGER = 1.4f;
 
   final PdfWriter writer;
   final BaseFont plainFont;
@@ -58,7 +59,7 @@ final class SheetPen {
     }
   }
 
-  /** A text with a sign in the place of what the font lacks, and no line breaks. */
+  /** A text with a sign in the place of letters that the font lacks, and no line breaks. */
   String shown(String text) {
     StringBuilder out = new StringBuilder();
     text.codePoints()
@@ -68,7 +69,8 @@ final class SheetPen {
                 out.append(' ');
               } else if (Character.getType(point) != Character.FORMAT) {
                 boolean known = Character.isBmpCodePoint(point) && plainFont.charExists(point);
-                out.append(known ? Character.toString(point) : MISSING);
+                String missing = Character.isLetterOrDigit(point) ? MISSING : "";
+                out.append(known ? Character.toString(point) : missing);
               }
             });
     return out.toString();
@@ -96,11 +98,6 @@ final class SheetPen {
     return new Chunk(shown(text), new Font(boldFont, size));
   }
 
-  /** The name of a box, which is written over. */
-  Chunk small(String text) {
-    return new Chunk(shown(text), new Font(plainFont, size * 0.62f));
-  }
-
   /** Somewhat larger and bold. */
   Chunk heading(String text) {
     return new Chunk(shown(text), new Font(boldFont, size * 1.25f));
@@ -126,9 +123,8 @@ final class SheetPen {
     return cell;
   }
 
-  /** The shape of a mark: its meaning is always written beside it. */
-  Chunk mark(Mark mark) {
-    float wide = size * 0.95f;
+  /** The shape of a mark in a square of a width. */
+  PdfTemplate shape(Mark mark, float wide) {
     PdfTemplate shape = writer.getDirectContent().createTemplate(wide, wide);
     float middle = wide / 2;
     float half = middle - 0.8f;
@@ -159,7 +155,7 @@ final class SheetPen {
         shape.stroke();
       }
     }
-    return new Chunk(image(shape), 0, -size * 0.12f);
+    return shape;
   }
 
   private static void ring(PdfTemplate shape, float middle, float radius) {

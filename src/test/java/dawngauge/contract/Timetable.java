@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The rows and tasks of a timetable, as printed and as on the sheet. */
+/** The rows and tasks of a timetable, as printed. */
 final class Timetable {
 
   /** Tires whose figures agree to half a psi share a row. */
@@ -17,13 +17,13 @@ final class Timetable {
           "(?m)^\\s*((?:t\\d[a-z]+ +)+)(.*?) *(\\S+) +(\\S+) +(\\S+) +(?:–|[-+−]?\\d+ %)(?: e)?"
               + "\\W+(hold|adjust|check|re-check|clear|not known|○)\\s*$");
 
-  private static final Pattern SET = Pattern.compile("([0-9.]+) +(?:set|SET)\\b");
+  private static final Pattern SET = Pattern.compile("([0-9.]+) +set\\b");
 
   /** The rig at the head: what an axle carries and how that is known, up to the next axle. */
   private static final Pattern HEAD =
       Pattern.compile(
           "(?ms)^\\s*((?:t\\d[a-z]+ +)+) *trailer axle [^\\n]*?(?:lb|kg), (.*?)"
-              + "(?=\\n *(?:t\\d|\\n|Cold|Pressures))");
+              + "(?=\\n *(?:t\\d|\\n|Pressures))");
 
   private static final Pattern ON_ARRIVAL =
       Pattern.compile(
