@@ -155,7 +155,7 @@ final class Cards {
 
   /** Without its unit: one stands beside it. */
   private String number(SetFigure set) {
-    return Wording.pressure(set.figure().pascals(), units);
+    return Wording.figureNumber(set.figure().pascals(), units);
   }
 
   private String name(TireAdvice tire) {

@@ -112,13 +112,13 @@ final class TireRows {
         set != null && !last,
         pressure(shown),
         read || arrival == null ? "" : range(arrival),
-        onArrival == null ? "" : pressure(onArrival.figure().pascals()),
+        onArrival == null ? "" : figure(onArrival.figure().pascals()),
         read ? "" : arrival == null ? NONE : pressure(arrival.settled()),
-        timed == null ? "" : pressure(timed.cold().figure().pascals()),
+        timed == null ? "" : figure(timed.cold().figure().pascals()),
         last
             ? ""
             : set != null
-                ? pressure(set.gaugePascals())
+                ? figure(set.gaugePascals())
                 : check == null ? NONE : pressure(check.reading()),
         last || set != null || read || check == null ? "" : range(check),
         last ? "" : leaving == null ? NONE : pressure(leaving.settled()),
@@ -174,6 +174,11 @@ final class TireRows {
     }
     double spread = Quantile.NINETY_WITHIN * moment.readingSigma();
     return pressure(moment.reading() - spread) + "–" + pressure(moment.reading() + spread);
+  }
+
+  /** A figure to set, as it is told beside. */
+  private String figure(double pascals) {
+    return Wording.figureNumber(pascals, units);
   }
 
   private String pressure(double pascals) {

@@ -95,6 +95,16 @@ public final class Wording {
         figure, whole(figure.in(Unit.PSI)) ? 0 : 1, whole(figure.in(Unit.BAR) * 10) ? 1 : 2);
   }
 
+  /** The same without its unit. */
+  static String figureNumber(double pascals, UnitSystem units) {
+    GaugePressure figure = new GaugePressure(pascals);
+    int decimals =
+        units == UnitSystem.US
+            ? whole(figure.in(Unit.PSI)) ? 0 : 1
+            : whole(figure.in(Unit.BAR) * 10) ? 1 : 2;
+    return units.number(figure, decimals);
+  }
+
   private static boolean whole(double number) {
     return Math.abs(number - Math.rint(number)) < WHOLE;
   }
