@@ -95,7 +95,7 @@ final class SheetDay {
   }
 
   private float caution() {
-    return canvas.height(Ledger.CAUTIONS.get(1), canvas.width(), MORE * scale, true);
+    return canvas.height(Ledger.AT_THE_VALVE, canvas.width(), MORE * scale, true);
   }
 
   /**
@@ -377,7 +377,7 @@ final class SheetDay {
     }
     notes(low, end);
     float at = canvas.bottom() + caution;
-    String said = Ledger.CAUTIONS.get(1);
+    String said = Ledger.AT_THE_VALVE;
     canvas.in(
         "P", () -> canvas.wrapped(said, canvas.left(), at, canvas.width(), MORE * scale, true));
     return more.subList(drawn, more.size());

@@ -146,7 +146,8 @@ final class SheetFront {
     canvas.in(
         "TH",
         () -> {
-          String clock = stop.arrive().isEmpty() ? stop.leave() : stop.arrive();
+          boolean onLeaving = stop.arrive().isEmpty() || onlyCold(stop);
+          String clock = onLeaving ? stop.leave() : stop.arrive();
           canvas.line(clock, flow.x() + tick + GAP, top - size, size, true);
         });
     canvas.in(
@@ -167,6 +168,13 @@ final class SheetFront {
           }
         });
     flow.down(high);
+  }
+
+  /** Whether all that is set there is set cold, before the rig leaves. */
+  private static boolean onlyCold(StopLine stop) {
+    List<Card.Line> sets =
+        stop.card().todo().stream().filter(line -> line.mark() == Mark.ADJUST).toList();
+    return !sets.isEmpty() && sets.stream().allMatch(Card.Line::onlyCold);
   }
 
   /** What is told before a figure that is set, such as a condition. */

@@ -198,7 +198,7 @@ class CrewSheetTest {
     said.addAll(stop.loads());
     said.addAll(stop.cautions());
     said.add(stop.slightChance() ? "" : stop.chance());
-    said.add(Ledger.CAUTIONS.get(1));
+    said.add(Ledger.AT_THE_VALVE);
     return said;
   }
 

@@ -264,7 +264,7 @@ class MapWindowTest extends WindowTest {
     open.until("the ledger is back", () -> open.rows().size() == 13);
     open.keys(KeyCode.SHORTCUT, KeyCode.M);
     open.until("it is gone", () -> open.nodes(MapSheet.class, sheet -> true).isEmpty());
-    open.press(open.buttons("Dark").get(0));
+    open.keys(KeyCode.SHORTCUT, KeyCode.D);
     open.keys(KeyCode.SHORTCUT, KeyCode.M);
     open.until("it is back", () -> !open.nodes(MapSheet.class, sheet -> true).isEmpty());
     open.until("it is dark", () -> isDark(open));

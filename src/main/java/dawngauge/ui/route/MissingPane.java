@@ -13,6 +13,9 @@ final class MissingPane extends TitledPane {
     getStyleClass().add("missing");
     managedProperty().bind(visibleProperty());
     setExpanded(false);
+    setMinWidth(0); // a long first sentence is cut short, and pushes nothing aside
+    setPrefWidth(0);
+    setMaxWidth(Double.MAX_VALUE);
     setAnimated(false);
     all.setWrapText(true);
     setContent(all);
