@@ -82,7 +82,7 @@ final class FirstEntries extends GridPane {
     hints.setMinWidth(112);
     getColumnConstraints()
         .addAll(
-            new ColumnConstraints(), new ColumnConstraints(150, FIELD_WIDTH, FIELD_WIDTH), hints);
+            new ColumnConstraints(), new ColumnConstraints(178, FIELD_WIDTH, FIELD_WIDTH), hints);
     heading("The haul");
     place("From", "Type a name; Down and Enter take a place", place -> from = place);
     place("To", "", place -> to = place);
