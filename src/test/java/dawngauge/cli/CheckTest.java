@@ -14,7 +14,7 @@ class CheckTest {
 
   @Test
   void someTireMustBeAdjusted() {
-    Run run = Run.of("forecast", Run.DEMO, "--check");
+    Run run = Run.of("forecast", Run.GAP, "--check");
     assertThat(run.out()).contains("  adjust\n").contains("mark\n");
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.err()).contains("not known: ");

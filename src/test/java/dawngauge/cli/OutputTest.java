@@ -107,7 +107,7 @@ class OutputTest {
 
   @Test
   void csvTellsWhatIsMissingOnStandardError() {
-    Run run = Run.of("forecast", Run.DEMO, "--format", "csv");
+    Run run = Run.of("forecast", Run.GAP, "--format", "csv");
     assertThat(run.code()).isZero();
     assertThat(run.err()).contains("Raton NM: no air temperature");
     assertThat(Run.of("forecast", Run.DEMO, "--format", "json").err()).isEmpty();

@@ -86,9 +86,9 @@ class RoadCommandsTest {
   @Test
   void aFigureBelongsToItsMinute() {
     String[] asked = {"figure", Run.DEMO, "--stop", "dalhart", "--tire", "t2r", "--at", "12:50"};
-    assertThat(words(run(asked))).contains("At 12:50: 83 psi until 13:05, 80 psi cold");
+    assertThat(words(run(asked))).contains("At 12:50: 83 psi until 13:06, 80 psi cold");
     assertThat(words(run(with(asked, "--reading", "79 psi"))))
-        .contains("Add 4 psi: to 83 psi until 13:05, 80 psi cold. Let no air out of it warm.");
+        .contains("Add 4 psi: to 83 psi until 13:06, 80 psi cold. Let no air out of it warm.");
     assertThat(words(run(with(asked, "--reading", "84 psi"))))
         .contains("Nothing to add; let no air out of it warm.");
     assertThat(words(run(with(asked, "--reading", "67 psi"))))
@@ -117,10 +117,10 @@ class RoadCommandsTest {
     run = run("figure", Run.DEMO, "--stop", "dalhart", "--tire", "t2r", "--reading", "67 psi");
     assertThat(words(run)).contains("do not add air and go");
     // Nothing is forecast at Raton, yet what is read there is judged: 64 psi is 80 % of 80 psi.
-    run = run("figure", Run.DEMO, "--stop", "raton", "--tire", "t2r", "--reading", "64 psi");
+    run = run("figure", Run.GAP, "--stop", "raton", "--tire", "t2r", "--reading", "64 psi");
     assertThat(run.code()).isEqualTo(ExitCode.DONE);
     assertThat(words(run)).contains("do not add air and go");
-    assertThat(run("figure", Run.DEMO, "--stop", "raton", "--tire", "t2r").code())
+    assertThat(run("figure", Run.GAP, "--stop", "raton", "--tire", "t2r").code())
         .isEqualTo(ExitCode.CONTENT);
     Run wrong = run("figure", Run.DEMO, "--stop", "dalhart", "--tire", "t2r", "--reading", "80");
     assertThat(wrong.code()).isEqualTo(ExitCode.USAGE);

@@ -22,6 +22,10 @@ import java.util.List;
  */
 public record Run(int code, String out, String err) {
   static final String DEMO = Path.of("demo-data", "spring-fleece-haul.dawngauge").toString();
+
+  /** Its first hours, with no temperature for Raton NM. */
+  static final String GAP = Path.of("demo-data", "gap-haul.dawngauge").toString();
+
   static final Path SAMPLES = Path.of("src", "test", "resources", "dawngauge", "tripfile");
 
   static Run of(String... arguments) {

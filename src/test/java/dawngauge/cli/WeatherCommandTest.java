@@ -65,12 +65,15 @@ class WeatherCommandTest {
 
   @Test
   void whatWasMeasuredIsAskedForStopsLeftAlone() {
-    Run run = run("weather", Run.DEMO, "--measured", "--agree", "crew@example.org");
+    Run run = run("weather", Run.GAP, "--measured", "--agree", "crew@example.org");
     assertThat(run.code()).isEqualTo(ExitCode.DONE);
     // Raton NM, whose air the trip does not know; the service says 5 °C for the stop's own height.
     assertThat(run.out())
         .contains("Raton NM, Tue 6 Apr 09:05: 41 °F measured by Test service, expected not known")
         .contains("Dalhart TX") // left at 13:14 there, 18:14 UTC; the clock stands at 20:00 UTC
+        .contains("Amarillo TX");
+    assertThat(run("weather", Run.DEMO, "--measured", "--agree", "crew@example.org").out())
+        .contains("Dalhart TX")
         .doesNotContain("Quanah TX");
     assertThat(run("weather", Run.DEMO).code()).isEqualTo(ExitCode.USAGE);
   }

@@ -48,7 +48,11 @@ class DemoDataTest {
   @Test
   void eachHaulHasItsTest() {
     assertThat(files())
-        .containsExactly(AutumnStockHaulTest.FILE, LoggedHaulTest.FILE, SpringFleeceHaulTest.FILE);
+        .containsExactly(
+            AutumnStockHaulTest.FILE,
+            GapHaulTest.FILE,
+            LoggedHaulTest.FILE,
+            SpringFleeceHaulTest.FILE);
   }
 
   @ParameterizedTest

@@ -212,14 +212,6 @@ class SpringFleeceHaulTest {
   }
 
   @Test
-  void airNotKnownAtOneStop() {
-    StopAdvice stop = DEMO.stop("raton");
-    assertThat(stop.stop().airOnArrival()).isNaN();
-    assertThat(stop.mark()).isEqualTo(Mark.UNKNOWN);
-    assertThat(stop.tires()).extracting(TireAdvice::mark).containsOnly(Mark.UNKNOWN);
-  }
-
-  @Test
   void aLeakOfTwoPsiADay() {
     assertThat(DEMO.trip().rig().tire("T4").map(Tire::lossPerDay))
         .hasValueSatisfying(

@@ -34,8 +34,7 @@ class FeedHaulTest extends FeedTest {
   private static final String GRID = "/nws/gridpoints/.*";
 
   private final Planner planner = new Planner(SettingsFile.defaults(), List.of());
-  private final Trip demo =
-      planner.open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
+  private final Trip demo = planner.open(Path.of("demo-data", "gap-haul.dawngauge")).get();
 
   @BeforeEach
   void service() {

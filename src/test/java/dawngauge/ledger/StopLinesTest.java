@@ -38,7 +38,7 @@ class StopLinesTest {
   /** The air on from Walsenburg is not known: no chance is told, and none is "under 1 %". */
   @Test
   void aLegWithoutAirHasNoChance() {
-    Trip trip = demo("spring-fleece-haul");
+    Trip trip = demo("gap-haul");
     assertThat(at(trip, "Walsenburg CO").chance())
         .isEqualTo("chance of too little air before the next stop: not known");
     assertThat(at(trip, "Alamosa CO").chance()).endsWith("under 1 %");

@@ -260,7 +260,7 @@ class LedgerTextTest {
         .contains("no weight and no GAWR")
         .contains("Loads: not known where neither weighed nor rated.")
         .doesNotContain("load margin +");
-    assertThat(Plans.print(Plans.demo(), UnitSystem.US, null).replaceAll("\\s+", " "))
+    assertThat(Plans.print(Plans.gap(), UnitSystem.US, null).replaceAll("\\s+", " "))
         .contains("not known at Raton NM and Clayton NM")
         .contains("lowest known load margin +");
   }

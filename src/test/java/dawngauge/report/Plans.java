@@ -32,6 +32,11 @@ final class Plans {
     return trip(text(DEMO));
   }
 
+  /** A haul without a temperature at one stop. */
+  static Trip gap() {
+    return trip(text(Path.of("demo-data", "gap-haul.dawngauge")));
+  }
+
   /** A trip whose last stop has no known time. */
   static Trip full() {
     return trip(text(SAMPLES.resolve("full.dawngauge")));
