@@ -33,10 +33,17 @@ class RouteWindowTest extends WindowTest {
     assertThat(open.texts("place")).containsExactlyElementsOf(places);
     assertThat(open.texts("mark-word"))
         .hasSameSizeAs(places)
-        .contains("not known", "adjust", "re-check")
-        .doesNotContain("");
+        .contains("adjust", "re-check")
+        .doesNotContain("", "not known");
     assertThat(open.tireTable()).hasSize(10 * 8).anySatisfy(text -> assertThat(text).contains("±"));
     assertThat(open.onTitle()).isEqualTo("Spring fleece haul (not saved) – Dawngauge");
+  }
+
+  @Test
+  void whatIsNotKnownSaysSo() {
+    OpenWindow open = open(gap());
+    assertThat(open.texts("mark-word"))
+        .containsExactly("re-check", "re-check", "not known", "not known", "adjust", "re-check");
   }
 
   @Test

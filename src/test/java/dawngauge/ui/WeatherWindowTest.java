@@ -64,7 +64,7 @@ class WeatherWindowTest extends WindowTest {
 
   @Test
   void aSecondQuestionTellsWhatChanged() {
-    OpenWindow open = open(demo());
+    OpenWindow open = open(gap());
     open.press(open.buttons("Get temperatures").get(0));
     open.until("it is told", () -> notice(open).contains("Places on the way"));
     open.weather.expects(-4);
@@ -92,7 +92,7 @@ class WeatherWindowTest extends WindowTest {
 
   @Test
   void withoutANetworkWhatIsKnownStaysAndTypicalAirHelps() {
-    OpenWindow open = open(demo());
+    OpenWindow open = open(gap());
     open.weather.fail();
     open.press(open.buttons("Get temperatures").get(0));
     open.until("it is told", () -> notice(open).contains("cannot be reached"));

@@ -85,4 +85,9 @@ abstract class WindowTest {
   static Trip demo() {
     return planner().open(DEMO).get();
   }
+
+  /** The first hours of the demo haul, with no temperature for Raton NM. */
+  static Trip gap() {
+    return planner().open(Path.of("demo-data", "gap-haul.dawngauge")).get();
+  }
 }
