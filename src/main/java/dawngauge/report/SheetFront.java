@@ -128,9 +128,14 @@ final class SheetFront {
         (change, names) -> bold.add(change.replace("\t", String.join(" ", names) + " ")));
     small.addAll(words(changes.values().stream().flatMap(List::stream).toList()));
     String place = stop.number() + ". " + stop.place();
+    boolean onLeaving = stop.arrive().isEmpty() || onlyCold(stop);
+    String hose =
+        onLeaving && !stop.arrive().isEmpty()
+            ? (stop.leave().contains("+") ? "next day, " : "") + "before leaving · " + stop.hose()
+            : stop.hose();
     float placeHigh =
         canvas.height(place, placeWide, 10 * scale, true)
-            + canvas.height(stop.hose(), placeWide, 7.5f * scale, false);
+            + canvas.height(hose, placeWide, 7.5f * scale, false);
     float tasksHigh = 0;
     for (String text : bold) {
       tasksHigh += canvas.height(text, tasksWide, BOLD * scale, true);
@@ -146,15 +151,14 @@ final class SheetFront {
     canvas.in(
         "TH",
         () -> {
-          boolean onLeaving = stop.arrive().isEmpty() || onlyCold(stop);
-          String clock = onLeaving ? stop.leave() : stop.arrive();
+          String clock = onLeaving ? stop.leave().replaceAll("\\+.*", "") : stop.arrive();
           canvas.line(clock, flow.x() + tick + GAP, top - size, size, true);
         });
     canvas.in(
         "TD",
         () -> {
           float used = canvas.wrapped(place, placeX, top - 1, placeWide, 10 * scale, true);
-          canvas.wrapped(stop.hose(), placeX, top - 1 - used, placeWide, 7.5f * scale, false);
+          canvas.wrapped(hose, placeX, top - 1 - used, placeWide, 7.5f * scale, false);
         });
     canvas.in(
         "TD",

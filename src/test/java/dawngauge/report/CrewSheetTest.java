@@ -298,7 +298,7 @@ class CrewSheetTest {
           .contains("Add: t2r to 85 psi on arrival (82 at 13:14, 80 cold)")
           .contains("pickup axle 2 left inner (p2li)");
       assertThat(busy.get(1))
-          .startsWith("06:20+1 10. Graham TX")
+          .startsWith("06:20 10. Graham TX next day, before leaving · no hose")
           .contains("Let out, only cold: t1l t1r t2l to 80 cold");
       assertThat(busy.get(2)).contains("11. Weatherford TX", "Do not take 20 rams");
       assertThat(busy).hasSize(3);
