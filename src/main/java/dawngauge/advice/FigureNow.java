@@ -151,7 +151,7 @@ public record FigureNow(
         justRolled,
         cold,
         warm,
-        new StayFigures(track.stay(visit), wanted, visit == 0 && at.cold(), zone),
+        new StayFigures(track.stay(visit), wanted, visit == 0 && at.cold(), zone, cold),
         ranLow,
         air,
         dawn == null ? -1 : next,

@@ -101,7 +101,9 @@ public final class Reminders {
   private void wheelChanges(List<Reminder> all) {
     for (LogEvent event : advice.forecast().trip().log()) {
       if (event instanceof LogEvent.TireChange) {
-        wheelChange(event.time().instant()).ifPresent(all::add);
+        wheelChange(event.time().instant())
+            .filter(reminder -> !all.contains(reminder))
+            .ifPresent(all::add);
       }
     }
   }

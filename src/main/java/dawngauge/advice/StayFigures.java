@@ -16,10 +16,14 @@ import java.util.Optional;
  */
 public final class StayFigures {
 
+  /** A clock shows whole minutes: an arrival at 12:28:36 is met at 12:28 and at 12:29. */
+  private static final double CLOCK = 60;
+
   private final List<Moment> stay;
   private final FigureRule.Wanted wanted;
   private final boolean neverWarm;
   private final ZoneId zone;
+  private final SetFigure cold;
 
   /**
    * Of a stay.
@@ -27,12 +31,15 @@ public final class StayFigures {
    * @param stay the tire through it, in time order
    * @param neverWarm whether the rig did not roll before it
    * @param zone of its stop
+   * @param cold the figure for a tire as cool as the air when it is to be set
    */
-  StayFigures(List<Moment> stay, FigureRule.Wanted wanted, boolean neverWarm, ZoneId zone) {
+  StayFigures(
+      List<Moment> stay, FigureRule.Wanted wanted, boolean neverWarm, ZoneId zone, SetFigure cold) {
     this.stay = stay;
     this.wanted = wanted;
     this.neverWarm = neverWarm;
     this.zone = zone;
+    this.cold = cold;
   }
 
   /** Zone of its stop. */
@@ -54,18 +61,22 @@ public final class StayFigures {
    * Between nodes of the timeline, ten minutes at most, the tire is taken to cool evenly.
    */
   public Optional<SetFigure> at(Instant time) {
-    double seconds = time.getEpochSecond();
-    for (int i = 0; i < stay.size(); i++) {
-      Moment here = stay.get(i);
-      if (here.seconds() >= seconds) {
-        boolean within = i > 0 || here.seconds() == seconds;
-        Moment then = i == 0 ? here : stay.get(i - 1).towards(here, seconds);
-        return within && !Double.isNaN(then.reading())
-            ? Optional.of(wanted.at(then, isWarm(then)))
-            : Optional.empty();
-      }
+    double first = stay.get(0).seconds();
+    double last = stay.get(stay.size() - 1).seconds();
+    double asked = time.getEpochSecond();
+    double seconds = Math.max(first, Math.min(last, asked));
+    if (Math.abs(asked - seconds) >= CLOCK) {
+      return Optional.empty();
     }
-    return Optional.empty();
+    int after = 0;
+    while (stay.get(after).seconds() < seconds) {
+      after++;
+    }
+    Moment here = stay.get(after);
+    Moment then = after == 0 ? here : stay.get(after - 1).towards(here, seconds);
+    return Double.isNaN(then.reading())
+        ? Optional.empty()
+        : Optional.of(wanted.at(then, isWarm(then)));
   }
 
   /** After three hours a tire counts as cold. */
@@ -87,8 +98,8 @@ public final class StayFigures {
     return last;
   }
 
-  /** The figure for a tire as cool as the air at the end of the stay. */
+  /** The figure for a tire as cool as the air when it is to be set. */
   public SetFigure cold() {
-    return wanted.at(stay.get(stay.size() - 1).cooled(), false);
+    return cold;
   }
 }

@@ -46,9 +46,16 @@ public record ReminderLine(
     List<ReminderLine> lines = new ArrayList<>();
     for (Reminder reminder : reminders) {
       List<String> first = lines.isEmpty() ? GoLines.few(ledger.go()) : List.of();
-      lines.add(of(advice, reminder, ledger, first));
+      ReminderLine line = of(advice, reminder, ledger, first);
+      long before = lines.stream().filter(other -> other.key.startsWith(line.key)).count();
+      lines.add(before == 0 ? line : line.again(before + 1));
     }
     return lines;
+  }
+
+  /** Another one of its kind on the same leg. */
+  private ReminderLine again(long number) {
+    return new ReminderLine(key + number, summary, place, text, start, end, zone, alarms);
   }
 
   private static ReminderLine of(
@@ -61,7 +68,7 @@ public record ReminderLine(
     List<Duration> alarms =
         before ? List.of(Duration.ofMinutes(15), Duration.ZERO) : List.of(Duration.ZERO);
     StopLine stop = ledger.stops().get(reminder.visit());
-    boolean sets = asked(stop, before).stream().anyMatch(line -> line.mark() == Mark.ADJUST);
+    boolean sets = asked(stop, visit, before).stream().anyMatch(line -> line.mark() == Mark.ADJUST);
     String verb = sets ? "Gauge and set" : "Gauge";
     String how = before ? (reminder.cold() ? ", cold: " : ", before the start: ") : " on arrival: ";
     return new ReminderLine(
@@ -91,7 +98,7 @@ public record ReminderLine(
     StopLine stop = ledger.stops().get(reminder.visit());
     List<String> text = new ArrayList<>(first);
     text.add(before ? beforeStart(reminder, visit) : onArrival(reminder));
-    List<Card.Line> asked = asked(stop, before);
+    List<Card.Line> asked = asked(stop, visit, before);
     asked.forEach(line -> text.add(line.text()));
     String soon = soon(advice, reminder.visit(), ledger);
     if (!soon.isEmpty() && asked.stream().anyMatch(line -> line.mark() == Mark.ADJUST)) {
@@ -112,17 +119,15 @@ public record ReminderLine(
     return text;
   }
 
-  /** What is done then: on arrival no air is let out, and what is done cold waits. */
-  private static List<Card.Line> asked(StopLine stop, boolean before) {
+  /**
+   * What is done then. On arrival no air is let out, and what is done cold waits; away from a day's
+   * start what is done on arrival is done when the rig leaves.
+   */
+  private static List<Card.Line> asked(StopLine stop, Itinerary.Visit visit, boolean before) {
+    boolean all = before && visit.firstStartOfDay();
     return stop.card().todo().stream()
-        .filter(line -> before || !line.onlyCold())
-        .filter(line -> !before || line.onlyCold() || line.mark() != Mark.ADJUST || !warm(stop))
+        .filter(line -> all || line.mark() != Mark.ADJUST || before == line.onlyCold())
         .toList();
-  }
-
-  /** Whether something is set there on arrival, so that it is done when a start is near. */
-  private static boolean warm(StopLine stop) {
-    return stop.rows().stream().anyMatch(row -> !row.setOnArrival().isEmpty());
   }
 
   private static String beforeStart(Reminder reminder, Itinerary.Visit visit) {

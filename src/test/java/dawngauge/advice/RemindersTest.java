@@ -2,6 +2,9 @@ package dawngauge.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.ledger.Ledger;
+import dawngauge.ledger.ReminderLine;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.WheelSlot;
 import java.time.Duration;
@@ -89,6 +92,27 @@ class RemindersTest {
     assertThat(Seen.at(scenario.advise(), 2).set().adds()).isFalse();
   }
 
+  /** Parked too short a night to be cold: its one reminder asks for the air all the same. */
+  @Test
+  void aWarmStartAsksForItsAir() {
+    Scenario scenario =
+        Scenario.from("Home", "40 °F")
+            .allRead("70 psi")
+            .to("Night", 2, "40 °F")
+            .drive(18)
+            .air()
+            .to("End", 1, "40 °F");
+    Advice advice = scenario.advise();
+    assertThat(advice.stops().get(1).stop().visit().firstStartOfDay()).isTrue();
+    assertThat(Seen.at(advice, 1).set().warm()).isTrue();
+    Ledger ledger =
+        Ledger.of(advice.forecast().trip(), advice, List.of(), List.of(), UnitSystem.US, null);
+    assertThat(ReminderLine.all(advice, scenario.reminders(), ledger))
+        .filteredOn(line -> line.key().endsWith("/start") && line.place().equals("Night"))
+        .singleElement()
+        .satisfies(line -> assertThat(line.text()).contains("Add: all tires to "));
+  }
+
   /** What was set as asked is not reminded of again. */
   @Test
   void whatIsDoneDropsOut() {
@@ -119,7 +143,12 @@ class RemindersTest {
             .to("Rest", 1, "40 °F")
             .to("Fuel", 1, "40 °F")
             .to("End", 1, "40 °F")
-            .changed(WheelSlot.LEFT, 2.5);
+            .changed(WheelSlot.LEFT, 2.5)
+            .changed(WheelSlot.RIGHT, 2.6); // at the same stop: one reminder for both
+    assertThat(
+            scenario.reminders().stream()
+                .filter(each -> each.reasons().contains(Reminder.Why.WHEEL_CHANGED)))
+        .hasSize(1);
     Reminder wheel =
         scenario.reminders().stream()
             .filter(reminder -> reminder.reasons().contains(Reminder.Why.WHEEL_CHANGED))

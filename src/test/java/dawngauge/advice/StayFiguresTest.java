@@ -77,6 +77,9 @@ class StayFiguresTest {
     StayFigures stay = stay(lowTire(1, "110 psi"));
     assertThat(stay.at(ARRIVAL.minusSeconds(60))).isEmpty();
     assertThat(stay.at(ARRIVAL.plusSeconds(3600))).isPresent();
+    // Clocks show whole minutes: the one that is shown for either end is within.
+    assertThat(stay.at(ARRIVAL.minusSeconds(40))).isEqualTo(stay.at(ARRIVAL));
+    assertThat(stay.at(ARRIVAL.plusSeconds(3640))).isEqualTo(stay.at(ARRIVAL.plusSeconds(3600)));
     assertThat(stay.at(ARRIVAL.plusSeconds(3660))).isEmpty();
   }
 

@@ -93,6 +93,10 @@ class RoadCommandsTest {
         .contains("Nothing to add; let no air out of it warm.");
     assertThat(words(run(with(asked, "--reading", "67 psi"))))
         .contains("No figure at 12:50: it is not to be pumped up before it is inspected.");
+    // The forecast says "82 at 13:14", where it leaves at 13:13:36.
+    assertThat(words(run("figure", Run.DEMO, "--stop", "5", "--tire", "t2r", "--at", "13:14")))
+        .contains("At 13:14: 82 psi, 80 psi cold")
+        .doesNotContain("No figure");
     assertThat(words(run("figure", Run.DEMO, "--stop", "5", "--tire", "t2r", "--at", "18:50")))
         .contains("No figure at 18:50: not within the stay");
     assertThat(run("figure", Run.DEMO, "--stop", "5", "--tire", "t2r", "--at", "25:00").code())

@@ -88,9 +88,6 @@ final class RoundTelling extends VBox {
         getChildren().add(plain(mates, "figure-line"));
       }
     }
-    if (setNow != null) {
-      getChildren().add(plain(setNow, "set-now"));
-    }
     Advice advice = planned.advice();
     if (advice == null || visit >= advice.stops().size()) {
       return;
@@ -101,6 +98,9 @@ final class RoundTelling extends VBox {
         continue;
       }
       row.show(tire.mark());
+      if (setNow != null && tire.set() != null && tire.set().adds()) {
+        getChildren().add(plain(setNow, "set-now")); // only where the advice asks for air too
+      }
       for (Reason reason : tire.reasons()) {
         VBox said = new VBox(plain(reason.text().in(units), "figure-line"));
         String todo = reason.todo().in(units);
