@@ -11,6 +11,9 @@ import java.util.List;
 public final class GoLines {
   private GoLines() {}
 
+  /** What keeps the rig where it stands begins so. */
+  static final String NO_GO = "NO-GO: ";
+
   /** So many lines stand at the head of a page; the rest is counted. */
   private static final int FEW = 3;
 
@@ -33,7 +36,7 @@ public final class GoLines {
     List<String> lines = new ArrayList<>();
     for (Defect defect : fitness) {
       if (defect.severity() == Severity.STOP) {
-        lines.add("NO-GO: " + line(defect, units));
+        lines.add(NO_GO + line(defect, units));
       } else if (defect.code() == Code.HOLD_AHEAD) {
         lines.add(line(defect, units));
       }

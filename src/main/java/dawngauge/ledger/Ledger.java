@@ -1,11 +1,9 @@
 package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
-import dawngauge.advice.StopAdvice;
 import dawngauge.fitness.Defect;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
@@ -23,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param go whether the rig may go, a line each thing that stands against it
  * @param putRight what is to be put right before leaving, a line each, that {@code go} counts
  * @param rig one line an axle: what stands there and how its load is known
- * @param stops every stop of the route, in order
+ * @param stops every stop of the route, in order; each line is made when it is first asked for
  * @param basis what the figures rest on
  * @param problems what is missing or assumed
  * @param units the units
@@ -62,7 +60,7 @@ public record Ledger(
     go = List.copyOf(go);
     putRight = List.copyOf(putRight);
     rig = List.copyOf(rig);
-    stops = List.copyOf(stops);
+    stops = stops instanceof LazyLines ? stops : List.copyOf(stops);
     basis = List.copyOf(basis);
     problems = List.copyOf(problems);
   }
@@ -84,17 +82,6 @@ public record Ledger(
       List<Defect> fitness,
       UnitSystem units,
       @Nullable WheelPosition only) {
-    List<StopLine> lines = new ArrayList<>();
-    if (advice != null) {
-      StopLines maker = new StopLines(trip, advice, units, only);
-      for (StopAdvice stop : advice.stops()) {
-        lines.add(maker.of(stop));
-      }
-    }
-    List<Stop> stops = trip.route().stops();
-    for (int i = lines.size(); i < stops.size(); i++) {
-      lines.add(StopLine.untimed(i + 1, stops.get(i)));
-    }
     return new Ledger(
         trip.name(),
         advice == null ? "" : Summary.days(advice),
@@ -102,7 +89,7 @@ public record Ledger(
         GoLines.of(fitness, units),
         GoLines.putRight(fitness, units),
         AxleLine.all(trip, advice, units),
-        lines,
+        LazyLines.of(trip, advice, units, only),
         Summary.basis(trip, advice, units),
         messages(problems),
         units);

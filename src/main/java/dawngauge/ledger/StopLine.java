@@ -57,6 +57,9 @@ public record StopLine(
     String leg,
     List<String> cautions) {
 
+  /** A figure to set on a tire that is as cool as the air. */
+  public static final String COLD = "cold";
+
   /**
    * Tires with the same figures. Pressures without unit, in the ledger's units, U.S. ones to the
    * whole psi; a dash where a figure is not known.
@@ -101,7 +104,30 @@ public record StopLine(
       String margin,
       double lowestMargin,
       boolean byEstimate,
-      Mark mark) {}
+      Mark mark) {
+
+    /** Whether air is to be added or let out here. */
+    public boolean sets() {
+      return set || !setCold.isEmpty();
+    }
+
+    /** The figure to set, at the time that {@link #when} tells. */
+    public String figure() {
+      return !setOnArrival.isEmpty() ? setOnArrival : set ? checkReads : setCold;
+    }
+
+    /** When the figure to set holds. */
+    public String when() {
+      return !setOnArrival.isEmpty()
+          ? "on arrival"
+          : figure().equals(setCold) || setCold.isEmpty() ? COLD : "leaving";
+    }
+
+    /** Whether it is of a tire, by its short form. */
+    public boolean of(String tire) {
+      return List.of(tires.split(" ", -1)).contains(tire);
+    }
+  }
 
   /**
    * One thing to do.
@@ -150,6 +176,21 @@ public record StopLine(
       }
     }
     return tightest;
+  }
+
+  /** The figures of a tire, by its short form; null where there are none. */
+  public @Nullable TireRow row(String tire) {
+    for (TireRow row : rows) {
+      if (row.of(tire)) {
+        return row;
+      }
+    }
+    return null;
+  }
+
+  /** Whether a tire is set here only once something else is done, which the card tells. */
+  public boolean conditional(String tire) {
+    return card.todo().stream().anyMatch(line -> line.conditional() && line.of(tire));
   }
 
   /** Whether the chance is one that nobody need be told at every stop. */

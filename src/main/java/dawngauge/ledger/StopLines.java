@@ -144,8 +144,12 @@ final class StopLines {
   }
 
   private String newDay(Itinerary.Visit visit) {
-    String day = day(visit);
-    int index = visit.index();
+    return newDay(advice, visit.index());
+  }
+
+  /** Heading of the day of a stop, where it is the first of one; else empty. */
+  static String newDay(Advice advice, int index) {
+    String day = day(advice.stops().get(index).stop().visit());
     return index > 0 && day.equals(day(advice.stops().get(index - 1).stop().visit())) ? "" : day;
   }
 
@@ -199,6 +203,18 @@ final class StopLines {
           + (leaving.isEmpty() ? "not known" : leaving);
     }
     return units.number(new Temperature(forecast.airOnArrival())) + " → " + leaving;
+  }
+
+  /** The same without unit, "31→45", a dot for what is not known. */
+  static String briefAir(StopForecast forecast, UnitSystem units) {
+    String arriving = brief(forecast.airOnArrival(), units);
+    String leaving = brief(forecast.airOnLeaving(), units);
+    boolean once = forecast.visit().index() == 0 || forecast.visit().passes();
+    return once || arriving.equals(leaving) ? leaving : arriving + "→" + leaving;
+  }
+
+  private static String brief(double kelvins, UnitSystem units) {
+    return Double.isNaN(kelvins) ? StopGrid.NOT_KNOWN : units.number(new Temperature(kelvins));
   }
 
   private String temperature(double kelvins) {

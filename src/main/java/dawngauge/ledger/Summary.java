@@ -20,6 +20,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -61,7 +62,7 @@ final class Summary {
     if (untimed > 0) {
       parts.add("no time known at the last " + (untimed == 1 ? "stop" : untimed + " stops"));
     }
-    parts.add(lowestMargin(trip, advice));
+    parts.add(lowest(trip, advice).map(Lowest::text).orElse(""));
     if (only != null) {
       parts.add("all this of the whole rig; below only " + trip.rig().shortForm(only));
     }
@@ -85,10 +86,21 @@ final class Summary {
     return (whole ? "" : "at least ") + units.format(new Distance(meters));
   }
 
-  private static String lowestMargin(Trip trip, Advice advice) {
+  /**
+   * The lowest load margin on the way.
+   *
+   * @param stop the stop after which it is, counted from 0
+   * @param position of the tire
+   * @param text margin, tire and place
+   */
+  record Lowest(int stop, WheelPosition position, String text) {}
+
+  /** The lowest load margin on the way; empty where none is known. */
+  static Optional<Lowest> lowest(Trip trip, Advice advice) {
     boolean allKnown = advice.stops().size() == trip.route().stops().size();
     double lowest = Double.NaN;
-    String where = "";
+    int where = 0;
+    WheelPosition whose = null;
     for (StopAdvice stop : advice.stops()) {
       for (TireAdvice tire : stop.tires()) {
         double margin = tire.tire().worstMargin();
@@ -97,19 +109,23 @@ final class Summary {
             && stop.stop().ahead() != null
             && (Double.isNaN(lowest) || margin < lowest)) {
           lowest = margin;
-          where =
-              trip.rig().shortForm(tire.tire().fitted().position())
-                  + " after "
-                  + stop.stop().visit().stop().place();
+          where = stop.stop().visit().index();
+          whose = tire.tire().fitted().position();
         }
       }
     }
-    return Double.isNaN(lowest)
-        ? ""
-        : (allKnown ? "lowest load margin " : "lowest known load margin ")
-            + Wording.signedPercent(lowest)
-            + ", "
-            + where;
+    return whose == null
+        ? Optional.empty()
+        : Optional.of(
+            new Lowest(
+                where,
+                whose,
+                (allKnown ? "lowest load margin " : "lowest known load margin ")
+                    + Wording.signedPercent(lowest)
+                    + ", "
+                    + trip.rig().shortForm(whose)
+                    + " after "
+                    + trip.route().stops().get(where).place()));
   }
 
   static List<String> basis(Trip trip, @Nullable Advice advice, UnitSystem units) {

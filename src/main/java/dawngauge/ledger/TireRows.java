@@ -17,6 +17,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the rows of the tires at a stop. */
@@ -58,6 +60,7 @@ final class TireRows {
     return a.mark() == b.mark()
         && one.readings().isEmpty() == other.readings().isEmpty()
         && (one.setting() == null) == (other.setting() == null)
+        && toSet(a.timed()).equals(toSet(b.timed()))
         && one.limits().estimated() == other.limits().estimated()
         && close(one.limits().floor(), other.limits().floor())
         && close(one.limits().aim(), other.limits().aim())
@@ -65,6 +68,16 @@ final class TireRows {
         && close(one.arrival(), other.arrival())
         && close(one.check(), other.check())
         && close(one.leaving(), other.leaving());
+  }
+
+  /** The figures to set: what is told to be done to tires together is the same for each. */
+  private static List<GaugePressure> toSet(@Nullable TimedFigures timed) {
+    return timed == null
+        ? List.of()
+        : Stream.of(timed.onArrival(), timed.at(), timed.cold())
+            .filter(Objects::nonNull)
+            .map(SetFigure::figure)
+            .toList();
   }
 
   private static boolean close(@Nullable Moment a, @Nullable Moment b) {

@@ -18,8 +18,6 @@ final class SheetCell {
   /** A figure of the ledger that is not known. */
   private static final String UNKNOWN = "–";
 
-  private static final String COLD = "cold";
-
   /** Stands in the place of further figures where one holds under a condition, told below. */
   private static final String CONDITION = "see below";
 
@@ -40,43 +38,24 @@ final class SheetCell {
   /** What is told of the state of a tire beside its range. */
   private static String word(StopLine.TireRow row) {
     String mark =
-        row.mark() == Mark.CLEAR || (row.mark() == Mark.ADJUST && sets(row))
+        row.mark() == Mark.CLEAR || (row.mark() == Mark.ADJUST && row.sets())
             ? ""
             : row.mark().word();
-    String when = sets(row) ? when(row) : "";
+    String when = row.sets() ? row.when() : "";
     return mark.isEmpty() || when.isEmpty() ? mark + when : mark + ", " + when;
-  }
-
-  /** Whether air is to be added or let out here. */
-  static boolean sets(StopLine.TireRow row) {
-    return row.set() || !row.setCold().isEmpty();
-  }
-
-  /** The figure to set, at the time that {@link #when} tells. */
-  static String figure(StopLine.TireRow row) {
-    return !row.setOnArrival().isEmpty()
-        ? row.setOnArrival()
-        : row.set() ? row.checkReads() : row.setCold();
   }
 
   /** From what to what and when, "81 → 87 on arrival", "to 80 cold" where no reading is of then. */
   static String change(StopLine.TireRow row) {
-    String when = when(row);
+    String when = row.when();
     boolean same = row.read() || when.equals("on arrival");
-    return (same ? row.arriveReads() + " → " : "to ") + figure(row) + " " + when;
-  }
-
-  /** When the figure holds. */
-  static String when(StopLine.TireRow row) {
-    return !row.setOnArrival().isEmpty()
-        ? "on arrival"
-        : figure(row).equals(row.setCold()) || row.setCold().isEmpty() ? COLD : "leaving";
+    return (same ? row.arriveReads() + " → " : "to ") + row.figure() + " " + when;
   }
 
   /** The other figures for the same filling: later, cold. */
   private static String others(StopLine.TireRow row) {
     String later = row.setOnArrival().isEmpty() || !row.set() ? "" : row.checkReads() + ", ";
-    return when(row).equals(COLD) ? "only cold" : later + row.setCold() + " cold";
+    return row.when().equals(StopLine.COLD) ? "only cold" : later + row.setCold() + " cold";
   }
 
   private static String expected(StopLine.TireRow row) {
@@ -112,9 +91,9 @@ final class SheetCell {
     canvas.box(x + wide - EDGE - boxWide, top - high + EDGE, boxWide, boxHigh, 0.6f);
     float left = wide - boxWide - 3 * EDGE;
     float below = top - high + EDGE + boxHigh;
-    if (sets(row)) {
+    if (row.sets()) {
       String others = conditional ? CONDITION : others(row);
-      set(figure(row), others, x + EDGE, below, left, boxHigh);
+      set(row.figure(), others, x + EDGE, below, left, boxHigh);
     } else {
       String leaving = row.checkRange().isEmpty() ? "" : "→ " + row.checkRange();
       boolean known = !row.arriveSettled().isEmpty() && !row.arriveSettled().equals(UNKNOWN);

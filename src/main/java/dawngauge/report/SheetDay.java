@@ -207,9 +207,8 @@ final class SheetDay {
     SheetCell cell = new SheetCell(canvas, scale, column, high);
     for (int i = 0; i < part.stops().size(); i++) {
       StopLine stop = part.stops().get(i);
-      StopLine.TireRow row = SheetTires.row(stop, tire);
-      boolean conditional =
-          stop.card().todo().stream().anyMatch(line -> line.conditional() && line.of(tire));
+      StopLine.TireRow row = stop.row(tire);
+      boolean conditional = stop.conditional(tire);
       float x = x(i);
       canvas.rule(x, top, x, top - high, 0.4f);
       canvas.in("TD", () -> cell.draw(row, conditional, x, top));

@@ -118,7 +118,7 @@ final class SheetFront {
     }
     Map<String, List<String>> changes = new LinkedHashMap<>();
     for (StopLine.TireRow row : stop.rows()) {
-      if (SheetCell.sets(row)) {
+      if (row.sets()) {
         changes
             .computeIfAbsent(lead(stop, row) + "\t" + SheetCell.change(row), k -> new ArrayList<>())
             .addAll(SheetTires.names(row.tires()));
@@ -260,7 +260,7 @@ final class SheetFront {
     float size = 7 * scale;
     canvas.in("TH", () -> canvas.line(name, flow.x(), top - cell * 0.75f, size, true));
     for (int i = 0; i < stops.size(); i++) {
-      StopLine.TireRow row = SheetTires.row(stops.get(i), name);
+      StopLine.TireRow row = stops.get(i).row(name);
       float x = flow.x() + head + i * cell;
       canvas.box(x, top - cell, cell, cell, 0.25f);
       if (row != null) {

@@ -62,23 +62,13 @@ final class SheetTires {
         "; ", all().stream().filter(words::containsKey).map(n -> n + ": " + words(n)).toList());
   }
 
-  /** The figures of a tire at a stop; null where there are none. */
-  static StopLine.@Nullable TireRow row(StopLine stop, String name) {
-    for (StopLine.TireRow row : stop.rows()) {
-      if (names(row.tires()).contains(name)) {
-        return row;
-      }
-    }
-    return null;
-  }
-
   /** "51", or where it changes on the way "46, from 5: 47, from 7: 49"; numbers are of stops. */
   static String overTheStops(
       List<StopLine> stops, String name, Function<StopLine.TireRow, String> figure) {
     StringBuilder said = new StringBuilder();
     String before = "";
     for (StopLine stop : stops) {
-      StopLine.TireRow row = row(stop, name);
+      StopLine.TireRow row = stop.row(name);
       String now = row == null ? before : figure.apply(row);
       if (!now.equals(before)) {
         said.append(said.isEmpty() ? "" : ", from " + stop.number() + ": ").append(now);

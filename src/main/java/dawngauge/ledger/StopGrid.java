@@ -1,0 +1,389 @@
+package dawngauge.ledger;
+
+import dawngauge.advice.Advice;
+import dawngauge.advice.Mark;
+import dawngauge.advice.Reason;
+import dawngauge.advice.StopAdvice;
+import dawngauge.advice.TireAdvice;
+import dawngauge.explain.Terms;
+import dawngauge.trip.Air;
+import dawngauge.trip.Stop;
+import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The stops and the tires as rows and columns, without a toolkit. Each cell has one figure, that of
+ * the ledger's row; its text is made when it is asked for. Rows and columns are counted from 0.
+ */
+public final class StopGrid {
+
+  /** What is not known is shown so, and is never given a figure. */
+  public static final String NOT_KNOWN = "·";
+
+  private static final String NONE = "–";
+
+  /** Which figure the cells show. */
+  public enum Display {
+    /** What the gauge reads on arrival, or was read there. */
+    READS("reads"),
+    /** What it reads once as cool as the air there. */
+    COLD_HERE(Terms.COLD_HERE),
+    /** Load margin until the next stop, in percent. */
+    MARGIN("margin");
+
+    private final String word;
+
+    Display(String word) {
+      this.word = word;
+    }
+
+    /** What it is called. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /** Compressed air at a stop. */
+  public enum Hose {
+    /** None. */
+    NONE,
+    /** Only the rig's own compressor. */
+    OWN,
+    /** A hose that reaches up to a pressure. */
+    LIMITED,
+    /** A hose. */
+    FREE
+  }
+
+  /**
+   * A row.
+   *
+   * @param day heading of the day, where the stop is the first of one; else empty
+   * @param timed whether its time is known
+   * @param passed whether the rig passes without standing
+   * @param pass whether the leg ahead goes over a pass or another named point
+   * @param caution whether there is something to heed on the leg ahead
+   * @param last whether no leg follows
+   */
+  public record Row(
+      String day, boolean timed, boolean passed, boolean pass, boolean caution, boolean last) {}
+
+  /**
+   * One figure.
+   *
+   * @param text the figure without its unit; a dot where it is not known, empty where none belongs
+   * @param mark the tire's mark there
+   * @param framed whether the figure is one to set
+   * @param tire short form of the tire whose figure it is; of several the one that is worst off
+   */
+  public record Cell(String text, Mark mark, boolean framed, String tire) {}
+
+  private final Trip trip;
+  private final Ledger ledger;
+  private final @Nullable Advice advice;
+  private final Display display;
+  private final List<TireColumn> columns;
+  private final @Nullable Cell[] cells;
+
+  private StopGrid(
+      Trip trip,
+      Ledger ledger,
+      @Nullable Advice advice,
+      Display display,
+      List<TireColumn> columns) {
+    this.trip = trip;
+    this.ledger = ledger;
+    this.advice = advice;
+    this.display = display;
+    this.columns = columns;
+    this.cells = new Cell[trip.route().stops().size() * columns.size()];
+  }
+
+  /**
+   * The grid of a trip.
+   *
+   * @param advice what was computed, or null where no time is known
+   * @param unfolded axles, by the head of their column, whose tires have a column each although
+   *     there are many
+   */
+  public static StopGrid of(
+      Trip trip, Ledger ledger, @Nullable Advice advice, Display display, Set<String> unfolded) {
+    return new StopGrid(trip, ledger, advice, display, TireColumn.all(trip.rig(), unfolded));
+  }
+
+  /** The same trip with another figure in each cell. */
+  public StopGrid shown(Display other) {
+    return new StopGrid(trip, ledger, advice, other, columns);
+  }
+
+  /** Which figure the cells show. */
+  public Display display() {
+    return display;
+  }
+
+  /** The ledger whose figures these are. */
+  public Ledger ledger() {
+    return ledger;
+  }
+
+  /** Number of the stops. */
+  public int rows() {
+    return trip.route().stops().size();
+  }
+
+  /** The columns of the tires. */
+  public List<TireColumn> columns() {
+    return columns;
+  }
+
+  /** What a row is, without its figures. */
+  public Row row(int row) {
+    StopAdvice stop = stop(row);
+    boolean last = row == rows() - 1;
+    boolean pass = !last && !trip.route().legs().get(row).profile().isEmpty();
+    return stop == null || advice == null
+        ? new Row("", false, false, pass, false, last)
+        : new Row(
+            StopLines.newDay(advice, row),
+            true,
+            stop.stop().visit().passes(),
+            pass,
+            !stop.legCautions().isEmpty() || (!last && !stop.stop().airAheadKnown()),
+            last);
+  }
+
+  /** The stop of a row as the ledger tells it. */
+  public StopLine line(int row) {
+    return ledger.stops().get(row);
+  }
+
+  /** The clock on arrival, at the start on leaving; empty where it is not known. */
+  public String clock(int row) {
+    StopLine line = line(row);
+    return line.arrive().isEmpty() ? line.leave() : line.arrive();
+  }
+
+  /** Temperature on arrival and on leaving without unit, "31→45". */
+  public String air(int row) {
+    StopAdvice stop = stop(row);
+    return stop == null ? NOT_KNOWN : StopLines.briefAir(stop.stop(), ledger.units());
+  }
+
+  /** Compressed air at a stop. */
+  public Hose hose(int row) {
+    Air air = trip.route().stops().get(row).air();
+    if (!air.available()) {
+      return trip.rig().compressorTop() == null ? Hose.NONE : Hose.OWN;
+    }
+    return air.upTo() == null ? Hose.FREE : Hose.LIMITED;
+  }
+
+  /** The strongest mark at a stop. */
+  public Mark mark(int row) {
+    StopAdvice stop = stop(row);
+    return stop == null ? Mark.UNKNOWN : stop.mark();
+  }
+
+  /** The lowest margin of its tires until the next stop; a dot where it is not known. */
+  public String margin(int row) {
+    StopLine.TireRow tightest = line(row).tightest();
+    return tightest == null ? "" : margin(tightest);
+  }
+
+  /** One figure. */
+  public Cell cell(int row, int column) {
+    int at = row * columns.size() + column;
+    Cell cell = cells[at];
+    if (cell == null) {
+      cell = make(row, columns.get(column));
+      cells[at] = cell;
+    }
+    return cell;
+  }
+
+  private Cell make(int row, TireColumn column) {
+    TireAdvice advised = worst(row, column);
+    if (advised == null) {
+      return new Cell(NOT_KNOWN, Mark.UNKNOWN, false, column.tires().get(0));
+    }
+    String tire = name(advised);
+    Mark mark = advised.mark();
+    StopLine line = line(row);
+    StopLine.TireRow figures = line.row(tire);
+    if (figures == null) {
+      return new Cell(mark == Mark.UNKNOWN ? NOT_KNOWN : "", mark, false, tire);
+    }
+    boolean sets = mark == Mark.ADJUST && figures.sets() && !line.conditional(tire);
+    String toSet = !sets ? "" : toSet(figures);
+    String text =
+        switch (display) {
+          case READS -> reads(figures);
+          case COLD_HERE -> coldHere(figures);
+          case MARGIN -> margin(figures);
+        };
+    return new Cell(toSet.isEmpty() ? text : toSet, mark, !toSet.isEmpty(), tire);
+  }
+
+  /** A figure to set is told as of the moment that the other cells are of; never as a margin. */
+  private String toSet(StopLine.TireRow figures) {
+    return switch (display) {
+      case READS -> figures.figure();
+      case COLD_HERE -> figures.setCold();
+      case MARGIN -> "";
+    };
+  }
+
+  private static String known(String... figures) {
+    return Stream.of(figures)
+        .filter(figure -> !figure.isEmpty() && !figure.equals(NONE))
+        .findFirst()
+        .orElse(NOT_KNOWN);
+  }
+
+  /** Before the start there is no arrival; after a setting the gauge shows what was set. */
+  private static String reads(StopLine.TireRow figures) {
+    return known(figures.arriveReads(), figures.set() ? "" : figures.checkReads());
+  }
+
+  private static String coldHere(StopLine.TireRow figures) {
+    return known(figures.arriveSettled(), figures.set() ? "" : figures.checkSettled());
+  }
+
+  private static String margin(StopLine.TireRow figures) {
+    return known(figures.margin()).replace(" %", "");
+  }
+
+  /** Which tire a column stands for at a stop: the strongest mark, then the lowest margin. */
+  private @Nullable TireAdvice worst(int row, TireColumn column) {
+    StopAdvice stop = stop(row);
+    TireAdvice worst = null;
+    if (stop != null) {
+      for (TireAdvice tire : stop.tires()) {
+        boolean here = column.positions().contains(tire.tire().fitted().position());
+        if (here && (worst == null || isWorse(tire, worst))) {
+          worst = tire;
+        }
+      }
+    }
+    return worst;
+  }
+
+  private static boolean isWorse(TireAdvice tire, TireAdvice than) {
+    int stronger = tire.mark().compareTo(than.mark());
+    return stronger > 0 || (stronger == 0 && tire.tire().worstMargin() < than.tire().worstMargin());
+  }
+
+  private @Nullable StopAdvice stop(int row) {
+    return advice == null || row >= advice.stops().size() ? null : advice.stops().get(row);
+  }
+
+  private String name(TireAdvice tire) {
+    return trip.rig().shortForm(tire.tire().fitted().position());
+  }
+
+  /**
+   * A tire at a stop as it is read out: "Weatherford TX, trailer axle 2 right, reads 73 to 79, set
+   * 85 on arrival".
+   */
+  public String spoken(int row, int column) {
+    TireAdvice advised = worst(row, columns.get(column));
+    Stop stop = trip.route().stops().get(row);
+    if (advised == null) {
+      return stop.place() + ", " + columns.get(column).words() + ", " + Mark.UNKNOWN.word();
+    }
+    WheelPosition position = advised.tire().fitted().position();
+    StopLine line = line(row);
+    StopLine.TireRow figures = line.row(name(advised));
+    String said = stop.place() + ", " + position.words();
+    if (figures == null) {
+      return said + ", " + (advised.mark() == Mark.UNKNOWN ? Mark.UNKNOWN.word() : "passed");
+    }
+    Cell cell = cell(row, column);
+    String text =
+        switch (display) {
+          case READS -> readsSpoken(figures);
+          case COLD_HERE -> Terms.COLD_HERE + " " + spelled(coldHere(figures));
+          case MARGIN -> "load margin " + spelled(known(figures.margin()));
+        };
+    boolean sets = figures.sets() && advised.mark() == Mark.ADJUST;
+    String mark = advised.mark() == Mark.CLEAR || cell.framed() ? "" : ", " + advised.mark().word();
+    return said + ", " + text + mark + (sets ? ", " + setSpoken(line, figures, cell) : "");
+  }
+
+  private static String setSpoken(StopLine line, StopLine.TireRow figures, Cell cell) {
+    return line.conditional(cell.tire())
+        ? "set it only as the stop tells"
+        : "set " + figures.figure() + " " + figures.when();
+  }
+
+  private static String readsSpoken(StopLine.TireRow figures) {
+    String range = range(figures);
+    return figures.read()
+        ? "was read " + figures.arriveReads()
+        : "reads " + (range.isEmpty() ? spelled(reads(figures)) : range.replace("–", " to "));
+  }
+
+  private static String range(StopLine.TireRow figures) {
+    return figures.arriveRange().isEmpty() && !figures.set()
+        ? figures.checkRange()
+        : figures.arriveRange();
+  }
+
+  private static String spelled(String figure) {
+    return figure.equals(NOT_KNOWN) ? Mark.UNKNOWN.word() : figure;
+  }
+
+  /** Two lines about a cell: all its figures with their range, and the strongest reason. */
+  public String tip(int row, int column) {
+    TireAdvice advised = worst(row, columns.get(column));
+    StopLine line = line(row);
+    StopLine.TireRow figures = advised == null ? null : line.row(name(advised));
+    if (advised == null || figures == null) {
+      return spoken(row, column);
+    }
+    String range = range(figures);
+    String said =
+        Stream.of(
+                advised.tire().fitted().position().words(),
+                (figures.read() ? "read " : "reads ")
+                    + spelled(reads(figures))
+                    + (range.isEmpty() ? "" : " (" + range + ")"),
+                Terms.COLD_HERE + " " + spelled(coldHere(figures)),
+                "margin "
+                    + spelled(known(figures.margin()))
+                    + (figures.byEstimate() ? " by estimate" : ""),
+                advised.mark() == Mark.ADJUST && figures.sets()
+                    ? setSpoken(line, figures, cell(row, column))
+                    : "")
+            .filter(part -> !part.isEmpty())
+            .collect(Collectors.joining(" · "));
+    return said
+        + "\n"
+        + advised.reasons().stream()
+            .findFirst()
+            .map(Reason::text)
+            .map(text -> advised.mark().word() + ": " + text.in(ledger.units()))
+            .orElse(advised.mark().word());
+  }
+
+  /** A whole stop as it is read out: its strongest mark, what to do, what to watch. */
+  public String spoken(int row) {
+    StopLine stop = line(row);
+    StringBuilder text = new StringBuilder();
+    text.append("Stop ").append(stop.number()).append(", ").append(stop.place());
+    text.append(", ").append(mark(row).word());
+    for (Card.Line line : stop.card().todo()) {
+      text.append(". ").append(line.mark().word()).append(". ").append(line.text());
+    }
+    stop.card().watch().forEach(line -> text.append(". ").append(line));
+    if (!stop.slightChance()) {
+      text.append(". ").append(stop.chance());
+    }
+    return text.toString();
+  }
+}
