@@ -10,6 +10,7 @@ import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.map.MapTiming;
+import dawngauge.ui.route.StopGridPane;
 import java.lang.management.ManagementFactory;
 import java.lang.reflect.Proxy;
 import java.nio.file.Files;
@@ -25,15 +26,15 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 
 /**
- * Times the window: {@code edits FILE|STOPSxRIGS}, {@code scroll}, {@code first FILE}, {@code
- * bare}, {@code map}. Needs a display. Edits are timed on the window's thread from the edit to the
- * end of the layout pulse that shows it; the wait for that pulse, which comes 60 times a second, is
- * told apart. First paint counts from the start of the process.
+ * Times the window: {@code edits FILE|STOPSxRIGS}, {@code scroll}, {@code stops} and {@code tires}
+ * (going to the next one), {@code first FILE}, {@code bare}, {@code map}. Needs a display. Edits
+ * are timed on the window's thread from the edit to the end of the layout pulse that shows it; the
+ * wait for that pulse, which comes 60 times a second, is told apart. First paint counts from the
+ * start of the process.
  */
 public final class WindowTiming {
 
@@ -84,10 +85,20 @@ public final class WindowTiming {
             if (asked[0].equals("edits")) {
               new Steps(stage.getScene(), i -> edit(document, trip, i)).run();
             } else {
-              ScrollPane ledger = (ScrollPane) stage.getScene().getRoot().lookup(".page-scroll");
-              new Steps(stage.getScene(), i -> ledger.setVvalue((i % 100) / 100.0)).run();
+              StopGridPane grid = (StopGridPane) stage.getScene().getRoot().lookup(".stop-grid");
+              new Steps(stage.getScene(), step(asked[0], grid)).run();
             }
           });
+    }
+
+    /** Scrolling, or going to the next stop or tire by keyboard. */
+    private static IntConsumer step(String what, StopGridPane grid) {
+      return switch (what) {
+        case "scroll" -> i -> grid.scrollPart((i % 100) / 100.0);
+        case "stops" -> i -> grid.choose((i + 1) % grid.stops());
+        case "tires" -> i -> grid.goTo(4 + i % (grid.columnCount() - 6));
+        default -> throw new IllegalArgumentException("edits, scroll, stops, tires: not " + what);
+      };
     }
 
     /** A longer or shorter stay at the second stop: all after it changes. */

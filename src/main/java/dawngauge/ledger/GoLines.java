@@ -14,6 +14,8 @@ public final class GoLines {
   /** What keeps the rig where it stands begins so. */
   static final String NO_GO = "NO-GO: ";
 
+  private static final String PUT_RIGHT = "put right before leaving: ";
+
   /** So many lines stand at the head of a page; the rest is counted. */
   private static final int FEW = 3;
 
@@ -25,6 +27,11 @@ public final class GoLines {
     List<String> few = new ArrayList<>(lines.subList(0, FEW));
     few.set(FEW - 1, few.get(FEW - 1) + " (and " + (lines.size() - FEW) + " more, see the rig)");
     return few;
+  }
+
+  /** Those lines that keep the rig where it stands, or where it will stand. */
+  public static List<String> against(List<String> lines) {
+    return lines.stream().filter(line -> !line.startsWith(PUT_RIGHT)).toList();
   }
 
   /**
@@ -43,11 +50,7 @@ public final class GoLines {
     }
     int others = putRight(fitness, units).size();
     if (others > 0) {
-      lines.add(
-          "put right before leaving: "
-              + others
-              + (lines.isEmpty() ? "" : " more")
-              + ", see the rig");
+      lines.add(PUT_RIGHT + others + (lines.isEmpty() ? "" : " more") + ", see the rig");
     }
     return lines;
   }

@@ -2,17 +2,18 @@ package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
-import dawngauge.advice.Reason;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.explain.Terms;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Air;
-import dawngauge.trip.Stop;
+import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
-import dawngauge.trip.WheelPosition;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -79,15 +80,18 @@ public final class StopGrid {
    * @param text the figure without its unit; a dot where it is not known, empty where none belongs
    * @param mark the tire's mark there
    * @param framed whether the figure is one to set
+   * @param read whether it was read there, else it is expected
    * @param tire short form of the tire whose figure it is; of several the one that is worst off
    */
-  public record Cell(String text, Mark mark, boolean framed, String tire) {}
+  public record Cell(String text, Mark mark, boolean framed, boolean read, String tire) {}
 
   private final Trip trip;
   private final Ledger ledger;
   private final @Nullable Advice advice;
   private final Display display;
   private final List<TireColumn> columns;
+  private final @Nullable StopLines lines;
+  private final List<@Nullable List<StopLine.TireRow>> figures;
   private final @Nullable Cell[] cells;
 
   private StopGrid(
@@ -101,6 +105,8 @@ public final class StopGrid {
     this.advice = advice;
     this.display = display;
     this.columns = columns;
+    this.lines = advice == null ? null : new StopLines(trip, advice, ledger.units(), null);
+    this.figures = new ArrayList<>(Collections.nCopies(trip.route().stops().size(), null));
     this.cells = new Cell[trip.route().stops().size() * columns.size()];
   }
 
@@ -162,10 +168,44 @@ public final class StopGrid {
     return ledger.stops().get(row);
   }
 
-  /** The clock on arrival, at the start on leaving; empty where it is not known. */
+  /** Name of a stop. */
+  public String place(int row) {
+    return trip.route().stops().get(row).place();
+  }
+
+  /** Unit of the figures shown. */
+  public String unit() {
+    return display == Display.MARGIN
+        ? "%"
+        : ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
+  }
+
+  /** Whether figures have decimals, which take more room. */
+  public boolean decimals() {
+    return ledger.units() == UnitSystem.SI;
+  }
+
+  /** Unit of the temperatures. */
+  public String airUnit() {
+    return ledger.units().unitOf(QuantityKind.TEMPERATURE).symbol();
+  }
+
+  /** The clock on arrival, at the start on leaving; a dot where it is not known. */
   public String clock(int row) {
-    StopLine line = line(row);
-    return line.arrive().isEmpty() ? line.leave() : line.arrive();
+    StopAdvice stop = stop(row);
+    if (stop == null) {
+      return NOT_KNOWN;
+    }
+    Itinerary.Visit visit = stop.stop().visit();
+    return row == 0 ? StopLines.leave(visit) : StopLines.arrive(visit);
+  }
+
+  /** Letters of the zone on arrival, where they are new; else empty. */
+  public String zone(int row) {
+    StopAdvice stop = stop(row);
+    return stop == null || lines == null
+        ? ""
+        : lines.zone(stop.stop().visit()).replaceFirst(",.*", "");
   }
 
   /** Temperature on arrival and on leaving without unit, "31→45". */
@@ -191,8 +231,19 @@ public final class StopGrid {
 
   /** The lowest margin of its tires until the next stop; a dot where it is not known. */
   public String margin(int row) {
-    StopLine.TireRow tightest = line(row).tightest();
+    StopLine.TireRow tightest = StopLine.tightest(figures(row));
     return tightest == null ? "" : margin(tightest);
+  }
+
+  /** The figures at a stop as the ledger's line has them, which has much else to tell besides. */
+  private List<StopLine.TireRow> figures(int row) {
+    List<StopLine.TireRow> known = figures.get(row);
+    if (known == null) {
+      StopAdvice stop = stop(row);
+      known = stop == null || lines == null ? List.of() : lines.rows(stop);
+      figures.set(row, known);
+    }
+    return known;
   }
 
   /** One figure. */
@@ -209,16 +260,15 @@ public final class StopGrid {
   private Cell make(int row, TireColumn column) {
     TireAdvice advised = worst(row, column);
     if (advised == null) {
-      return new Cell(NOT_KNOWN, Mark.UNKNOWN, false, column.tires().get(0));
+      return new Cell(NOT_KNOWN, Mark.UNKNOWN, false, false, column.tires().get(0));
     }
     String tire = name(advised);
     Mark mark = advised.mark();
-    StopLine line = line(row);
-    StopLine.TireRow figures = line.row(tire);
+    StopLine.TireRow figures = StopLine.row(figures(row), tire);
     if (figures == null) {
-      return new Cell(mark == Mark.UNKNOWN ? NOT_KNOWN : "", mark, false, tire);
+      return new Cell(mark == Mark.UNKNOWN ? NOT_KNOWN : "", mark, false, false, tire);
     }
-    boolean sets = mark == Mark.ADJUST && figures.sets() && !line.conditional(tire);
+    boolean sets = mark == Mark.ADJUST && figures.sets() && !line(row).conditional(tire);
     String toSet = !sets ? "" : toSet(figures);
     String text =
         switch (display) {
@@ -226,7 +276,9 @@ public final class StopGrid {
           case COLD_HERE -> coldHere(figures);
           case MARGIN -> margin(figures);
         };
-    return new Cell(toSet.isEmpty() ? text : toSet, mark, !toSet.isEmpty(), tire);
+    boolean framed = !toSet.isEmpty();
+    boolean read = !framed && display == Display.READS && figures.read();
+    return new Cell(framed ? toSet : text, mark, framed, read, tire);
   }
 
   /** A figure to set is told as of the moment that the other cells are of; never as a margin. */
@@ -238,7 +290,7 @@ public final class StopGrid {
     };
   }
 
-  private static String known(String... figures) {
+  static String known(String... figures) {
     return Stream.of(figures)
         .filter(figure -> !figure.isEmpty() && !figure.equals(NONE))
         .findFirst()
@@ -246,11 +298,11 @@ public final class StopGrid {
   }
 
   /** Before the start there is no arrival; after a setting the gauge shows what was set. */
-  private static String reads(StopLine.TireRow figures) {
+  static String reads(StopLine.TireRow figures) {
     return known(figures.arriveReads(), figures.set() ? "" : figures.checkReads());
   }
 
-  private static String coldHere(StopLine.TireRow figures) {
+  static String coldHere(StopLine.TireRow figures) {
     return known(figures.arriveSettled(), figures.set() ? "" : figures.checkSettled());
   }
 
@@ -259,7 +311,7 @@ public final class StopGrid {
   }
 
   /** Which tire a column stands for at a stop: the strongest mark, then the lowest margin. */
-  private @Nullable TireAdvice worst(int row, TireColumn column) {
+  @Nullable TireAdvice worst(int row, TireColumn column) {
     StopAdvice stop = stop(row);
     TireAdvice worst = null;
     if (stop != null) {
@@ -282,108 +334,31 @@ public final class StopGrid {
     return advice == null || row >= advice.stops().size() ? null : advice.stops().get(row);
   }
 
-  private String name(TireAdvice tire) {
+  String name(TireAdvice tire) {
     return trip.rig().shortForm(tire.tire().fitted().position());
   }
 
-  /**
-   * A tire at a stop as it is read out: "Weatherford TX, trailer axle 2 right, reads 73 to 79, set
-   * 85 on arrival".
-   */
+  /** A tire at a stop as it is read out; see {@link GridWords#spoken(int, int)}. */
   public String spoken(int row, int column) {
-    TireAdvice advised = worst(row, columns.get(column));
-    Stop stop = trip.route().stops().get(row);
-    if (advised == null) {
-      return stop.place() + ", " + columns.get(column).words() + ", " + Mark.UNKNOWN.word();
-    }
-    WheelPosition position = advised.tire().fitted().position();
-    StopLine line = line(row);
-    StopLine.TireRow figures = line.row(name(advised));
-    String said = stop.place() + ", " + position.words();
-    if (figures == null) {
-      return said + ", " + (advised.mark() == Mark.UNKNOWN ? Mark.UNKNOWN.word() : "passed");
-    }
-    Cell cell = cell(row, column);
-    String text =
-        switch (display) {
-          case READS -> readsSpoken(figures);
-          case COLD_HERE -> Terms.COLD_HERE + " " + spelled(coldHere(figures));
-          case MARGIN -> "load margin " + spelled(known(figures.margin()));
-        };
-    boolean sets = figures.sets() && advised.mark() == Mark.ADJUST;
-    String mark = advised.mark() == Mark.CLEAR || cell.framed() ? "" : ", " + advised.mark().word();
-    return said + ", " + text + mark + (sets ? ", " + setSpoken(line, figures, cell) : "");
-  }
-
-  private static String setSpoken(StopLine line, StopLine.TireRow figures, Cell cell) {
-    return line.conditional(cell.tire())
-        ? "set it only as the stop tells"
-        : "set " + figures.figure() + " " + figures.when();
-  }
-
-  private static String readsSpoken(StopLine.TireRow figures) {
-    String range = range(figures);
-    return figures.read()
-        ? "was read " + figures.arriveReads()
-        : "reads " + (range.isEmpty() ? spelled(reads(figures)) : range.replace("–", " to "));
-  }
-
-  private static String range(StopLine.TireRow figures) {
-    return figures.arriveRange().isEmpty() && !figures.set()
-        ? figures.checkRange()
-        : figures.arriveRange();
-  }
-
-  private static String spelled(String figure) {
-    return figure.equals(NOT_KNOWN) ? Mark.UNKNOWN.word() : figure;
+    return words().spoken(row, column);
   }
 
   /** Two lines about a cell: all its figures with their range, and the strongest reason. */
   public String tip(int row, int column) {
-    TireAdvice advised = worst(row, columns.get(column));
-    StopLine line = line(row);
-    StopLine.TireRow figures = advised == null ? null : line.row(name(advised));
-    if (advised == null || figures == null) {
-      return spoken(row, column);
-    }
-    String range = range(figures);
-    String said =
-        Stream.of(
-                advised.tire().fitted().position().words(),
-                (figures.read() ? "read " : "reads ")
-                    + spelled(reads(figures))
-                    + (range.isEmpty() ? "" : " (" + range + ")"),
-                Terms.COLD_HERE + " " + spelled(coldHere(figures)),
-                "margin "
-                    + spelled(known(figures.margin()))
-                    + (figures.byEstimate() ? " by estimate" : ""),
-                advised.mark() == Mark.ADJUST && figures.sets()
-                    ? setSpoken(line, figures, cell(row, column))
-                    : "")
-            .filter(part -> !part.isEmpty())
-            .collect(Collectors.joining(" · "));
-    return said
-        + "\n"
-        + advised.reasons().stream()
-            .findFirst()
-            .map(Reason::text)
-            .map(text -> advised.mark().word() + ": " + text.in(ledger.units()))
-            .orElse(advised.mark().word());
+    return words().tip(row, column);
+  }
+
+  /** Two lines about a stop: its place and facts, the leg ahead. */
+  public String tip(int row) {
+    return words().tip(row);
   }
 
   /** A whole stop as it is read out: its strongest mark, what to do, what to watch. */
   public String spoken(int row) {
-    StopLine stop = line(row);
-    StringBuilder text = new StringBuilder();
-    text.append("Stop ").append(stop.number()).append(", ").append(stop.place());
-    text.append(", ").append(mark(row).word());
-    for (Card.Line line : stop.card().todo()) {
-      text.append(". ").append(line.mark().word()).append(". ").append(line.text());
-    }
-    stop.card().watch().forEach(line -> text.append(". ").append(line));
-    if (!stop.slightChance()) {
-      text.append(". ").append(stop.chance());
-    }
-    return text.toString();
+    return words().spoken(row);
+  }
+
+  private GridWords words() {
+    return new GridWords(this);
   }
 }

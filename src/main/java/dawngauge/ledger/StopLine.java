@@ -169,6 +169,10 @@ public record StopLine(
    * The tires with the lowest margin, whose figures stand for the stop; null where it is passed.
    */
   public @Nullable TireRow tightest() {
+    return tightest(rows);
+  }
+
+  static @Nullable TireRow tightest(List<TireRow> rows) {
     TireRow tightest = null;
     for (TireRow row : rows) {
       if (tightest == null || row.lowestMargin() < tightest.lowestMargin()) {
@@ -180,6 +184,10 @@ public record StopLine(
 
   /** The figures of a tire, by its short form; null where there are none. */
   public @Nullable TireRow row(String tire) {
+    return row(rows, tire);
+  }
+
+  static @Nullable TireRow row(List<TireRow> rows, String tire) {
     for (TireRow row : rows) {
       if (row.of(tire)) {
         return row;

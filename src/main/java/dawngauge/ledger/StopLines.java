@@ -74,7 +74,7 @@ final class StopLines {
         true,
         newDay(visit),
         visit.index() + 1,
-        first ? "" : Wording.clock(visit.arrive(), visit.zone()),
+        arrive(visit),
         (last && !moreStops(visit)) || visit.passes() ? "" : leave(visit),
         zone(visit),
         visit.stop().place(),
@@ -86,7 +86,7 @@ final class StopLines {
         forecast.airGiven() == null ? "" : forecast.airGiven().in(units),
         hose(visit.stop().air()),
         tires.stream().map(TireAdvice::mark).reduce(Mark.CLEAR, Mark::stronger),
-        visit.passes() ? List.of() : rows.of(tires, last),
+        rows(forecast, tires),
         visit.passes() || last ? "" : chance(tires),
         new Cards(trip, units).of(stop, tires),
         tasks(stop, tires),
@@ -95,6 +95,20 @@ final class StopLines {
         loads(stop),
         leg(forecast),
         stop.legCautions().stream().map(caution -> caution.in(units)).toList());
+  }
+
+  /** The figures of all tires at a stop. */
+  List<StopLine.TireRow> rows(StopAdvice stop) {
+    return rows(stop.stop(), stop.tires());
+  }
+
+  private List<StopLine.TireRow> rows(StopForecast forecast, List<TireAdvice> tires) {
+    return forecast.visit().passes() ? List.of() : rows.of(tires, forecast.ahead() == null);
+  }
+
+  /** The clock on arrival; empty at the start. */
+  static String arrive(Itinerary.Visit visit) {
+    return visit.index() == 0 ? "" : Wording.clock(visit.arrive(), visit.zone());
   }
 
   /** The likeliest tire to have too little for its load before the next stop. */
@@ -137,7 +151,8 @@ final class StopLines {
     return visit.index() + 1 < trip.route().stops().size();
   }
 
-  private static String leave(Itinerary.Visit visit) {
+  /** The clock on leaving, "09:20+1" where that is on the next day. */
+  static String leave(Itinerary.Visit visit) {
     long days =
         visit.index() == 0 ? 0 : Wording.daysBetween(visit.arrive(), visit.leave(), visit.zone());
     return Wording.clock(visit.leave(), visit.zone()) + (days == 0 ? "" : "+" + days);
@@ -159,7 +174,7 @@ final class StopLines {
   }
 
   /** Also where the clocks change while the rig stands. */
-  private String zone(Itinerary.Visit visit) {
+  String zone(Itinerary.Visit visit) {
     String leaving = Wording.zone(visit.leave(), visit.zone());
     if (visit.index() == 0) {
       return leaving;

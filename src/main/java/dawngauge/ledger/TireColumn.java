@@ -30,6 +30,11 @@ public record TireColumn(
   /** More tires than these have a column an axle. */
   public static final int MOST_TIRES = 10;
 
+  /** Name of its vehicle. */
+  public String vehicle() {
+    return positions.get(0).axle().vehicle();
+  }
+
   /** Copies the lists. */
   public TireColumn {
     positions = List.copyOf(positions);

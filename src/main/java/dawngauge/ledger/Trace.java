@@ -19,7 +19,9 @@ import dawngauge.trip.WheelPosition;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One tire along the way as lines to draw, without a toolkit. Figures are in the chosen units.
@@ -140,21 +142,30 @@ public record Trace(
    * The tire with the lowest load margin anywhere on the way; the first one where none is known.
    */
   public static WheelPosition tightest(Advice advice) {
+    List<WheelPosition> all =
+        advice.stops().stream()
+            .flatMap(stop -> stop.tires().stream())
+            .map(tire -> tire.tire().fitted().position())
+            .toList();
+    return tightest(advice, all)
+        .orElseThrow(() -> new IllegalArgumentException("a rig without tires has no trace"));
+  }
+
+  /** The same of some tires; empty where the rig has none of them. */
+  public static Optional<WheelPosition> tightest(Advice advice, Collection<WheelPosition> some) {
     WheelPosition tightest = null;
     double lowest = Double.POSITIVE_INFINITY;
     for (StopAdvice stop : advice.stops()) {
       for (TireAdvice tire : stop.tires()) {
         double margin = tire.tire().worstMargin();
-        if (tightest == null || margin < lowest) {
+        boolean asked = some.contains(tire.tire().fitted().position());
+        if (asked && (tightest == null || margin < lowest)) {
           tightest = tire.tire().fitted().position();
           lowest = Double.isNaN(margin) ? lowest : margin;
         }
       }
     }
-    if (tightest == null) {
-      throw new IllegalArgumentException("a rig without tires has no trace");
-    }
-    return tightest;
+    return Optional.ofNullable(tightest);
   }
 
   /** Breaks the lines where nothing is known for a while. */

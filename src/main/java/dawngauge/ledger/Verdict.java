@@ -2,11 +2,14 @@ package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
-import dawngauge.advice.StopAdvice;
 import dawngauge.trip.Trip;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -53,18 +56,19 @@ public record Verdict(List<Part> parts) {
 
   /** What is told of a trip; where nothing is computed, all of it is not known. */
   public static Verdict of(Trip trip, Ledger ledger, @Nullable Advice advice) {
-    List<Integer> hold = rows(trip, advice, Mark.HOLD);
-    List<Integer> set = rows(trip, advice, Mark.ADJUST);
-    List<Integer> check = rows(trip, advice, Mark.RECHECK);
-    List<Integer> unknown = rows(trip, advice, Mark.UNKNOWN);
+    Map<Mark, List<Integer>> rows = rows(trip, advice);
+    List<Integer> hold = rows.getOrDefault(Mark.HOLD, List.of());
+    List<Integer> set = rows.getOrDefault(Mark.ADJUST, List.of());
+    List<Integer> check = rows.getOrDefault(Mark.RECHECK, List.of());
+    List<Integer> unknown = rows.getOrDefault(Mark.UNKNOWN, List.of());
     Optional<Summary.Lowest> lowest =
         advice == null ? Optional.empty() : Summary.lowest(trip, advice);
     return new Verdict(
         List.of(
             go(trip, ledger, hold, unknown),
-            new Part(Kind.SET, count(set, "to set"), set, Mark.ADJUST),
-            new Part(Kind.CHECK, count(check, "to check"), check, Mark.RECHECK),
-            new Part(Kind.UNKNOWN, count(unknown, "not known"), unknown, Mark.UNKNOWN),
+            new Part(Kind.SET, count(set, "to set", "nothing to set"), set, Mark.ADJUST),
+            new Part(Kind.CHECK, count(check, "to check", "nothing to check"), check, Mark.RECHECK),
+            new Part(Kind.UNKNOWN, count(unknown, "not known", "all known"), unknown, Mark.UNKNOWN),
             new Part(
                 Kind.LEAST,
                 lowest.map(Summary.Lowest::text).orElse("load margin not known"),
@@ -93,26 +97,25 @@ public record Verdict(List<Part> parts) {
         Kind.GO, text + (others == 0 ? "" : ", first put right " + others), hold, Mark.HOLD);
   }
 
-  private static String count(List<Integer> rows, String what) {
-    return (rows.isEmpty() ? "none" : String.valueOf(rows.size())) + " " + what;
+  private static String count(List<Integer> rows, String what, String none) {
+    return rows.isEmpty() ? none : rows.size() + " " + what;
   }
 
   /** The stops at which a tire has a mark; where no time is known, nothing else is. */
-  private static List<Integer> rows(Trip trip, @Nullable Advice advice, Mark mark) {
-    List<Integer> rows = new ArrayList<>();
+  private static Map<Mark, List<Integer>> rows(Trip trip, @Nullable Advice advice) {
+    Map<Mark, List<Integer>> rows = new EnumMap<>(Mark.class);
     for (int i = 0; i < trip.route().stops().size(); i++) {
-      StopAdvice stop = advice == null || i >= advice.stops().size() ? null : advice.stops().get(i);
-      if (has(stop, mark)) {
-        rows.add(i);
+      Set<Mark> marks = EnumSet.noneOf(Mark.class);
+      if (advice != null && i < advice.stops().size()) {
+        advice.stops().get(i).tires().forEach(tire -> marks.add(tire.mark()));
+      }
+      if (marks.isEmpty()) {
+        marks.add(Mark.UNKNOWN);
+      }
+      for (Mark mark : marks) {
+        rows.computeIfAbsent(mark, key -> new ArrayList<>()).add(i);
       }
     }
     return rows;
-  }
-
-  private static boolean has(@Nullable StopAdvice stop, Mark mark) {
-    if (stop == null || stop.tires().isEmpty()) {
-      return mark == Mark.UNKNOWN;
-    }
-    return stop.tires().stream().anyMatch(tire -> tire.mark() == mark);
   }
 }

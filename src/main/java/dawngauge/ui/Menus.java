@@ -183,8 +183,15 @@ final class Menus {
               window.showRoute();
               route.askMap();
             }),
+        item(
+            "Forecast as text",
+            "Shortcut+T",
+            () -> {
+              window.showRoute();
+              route.askText(!route.isText());
+            }),
         new SeparatorMenuItem(),
-        item("Switch units", "Shortcut+U", window::switchUnits),
+        item("Switch units: psi, °F, mi or bar, °C, km", "Shortcut+U", window::switchUnits),
         item("Switch light and dark", "Shortcut+D", window::switchTheme),
         themes(),
         sizes());

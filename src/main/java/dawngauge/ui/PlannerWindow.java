@@ -35,6 +35,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Toggle;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
@@ -47,12 +48,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The planner's one window. */
 public final class PlannerWindow {
-
-  /** Narrower than this, buttons that stand in the menus too are left out. */
-  private static final double ROOM_FOR_BUTTONS = 980;
-
-  /** Lower than this, only the caution about setting tires stands below; help has all. */
-  private static final double ROOM_FOR_BOTH_CAUTIONS = 460;
 
   private final Stage stage;
   private final Planner planner;
@@ -132,15 +127,11 @@ public final class PlannerWindow {
             .filter(toggle -> ((ToggleButton) toggle).getText().equals(desk.state().place()))
             .findFirst()
             .orElse(routeButton));
-    Label caution = new Label();
-    caution
-        .textProperty()
-        .bind(
-            Bindings.when(root.heightProperty().greaterThan(ROOM_FOR_BOTH_CAUTIONS))
-                .then(Ledger.CAUTIONS.get(0) + " " + Ledger.CAUTIONS.get(1))
-                .otherwise(Ledger.CAUTIONS.get(1)));
+    Label caution = new Label(Ledger.AT_THE_VALVE);
     caution.getStyleClass().add("caution");
-    caution.setWrapText(true);
+    caution.setMaxWidth(Double.MAX_VALUE);
+    caution.setMinWidth(0);
+    Texts.tipped(caution, PlannerWindow::cautions);
     root.setTop(
         new VBox(
             new Menus(this, document, route, files, desk, rigs, air, papers, tracks).bar(),
@@ -321,40 +312,19 @@ public final class PlannerWindow {
     redo.disableProperty().bind(document.redoableProperty().not());
     Button fill = button(WeatherActions.GET, air::fill);
     fill.disableProperty().bind(air.askingProperty());
-    Button units = button("", this::switchUnits);
-    units
-        .textProperty()
-        .bind(
-            Bindings.createStringBinding(
-                () ->
-                    document.units() == UnitSystem.US
-                        ? "psi, °F, mi → bar, °C, km"
-                        : "bar, °C, km → psi, °F, mi",
-                document.unitsProperty()));
-    Button theme = button("", this::switchTheme);
-    theme
-        .textProperty()
-        .bind(Bindings.createStringBinding(() -> dark.get() ? "Light" : "Dark", dark));
-    for (Button lesser : List.of(units, theme)) {
-      lesser.managedProperty().bind(lesser.visibleProperty());
-      lesser.visibleProperty().bind(root.widthProperty().greaterThan(ROOM_FOR_BUTTONS));
-    }
     HBox head =
         new HBox(
-            8,
-            name,
-            routeButton,
-            rigButton,
-            readingsButton,
-            reviewButton,
-            gap,
-            fill,
-            undo,
-            redo,
-            units,
-            theme);
+            8, name, routeButton, rigButton, readingsButton, reviewButton, gap, fill, undo, redo);
     head.getStyleClass().add("head");
     return head;
+  }
+
+  /** All cautions: the line at the foot has the shortest form. */
+  private static Tooltip cautions() {
+    Tooltip tip = new Tooltip(String.join("\n", Ledger.CAUTIONS));
+    tip.setWrapText(true);
+    tip.setMaxWidth(640);
+    return tip;
   }
 
   private static Button button(String text, Runnable action) {

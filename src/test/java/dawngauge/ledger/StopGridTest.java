@@ -105,6 +105,7 @@ class StopGridTest {
       assertThat(cell.text()).as(what).isEqualTo(wanted).isNotEmpty();
       return;
     }
+    assertThat(cell.read()).isEqualTo(grid.display() == Display.READS && figures.read());
     // What is set is not what is met: then only the figure on arrival tells what is there.
     String on =
         switch (grid.display()) {
@@ -167,8 +168,8 @@ class StopGridTest {
     assertThat(grid.spoken(2, 0))
         .isEqualTo("Raton NM, pickup axle 1 left, reads not known, not known");
     assertThat(grid.cell(1, 0))
-        .as("read, but not judged on the leg without air")
-        .isEqualTo(new StopGrid.Cell("65", Mark.UNKNOWN, false, "p1l"));
+        .as("expected, but not judged on the leg without air")
+        .isEqualTo(new StopGrid.Cell("65", Mark.UNKNOWN, false, false, "p1l"));
   }
 
   @Test
@@ -213,7 +214,7 @@ class StopGridTest {
     assertThat(grid.tip(4, t2r))
         .startsWith("trailer axle 2 right · reads ")
         .contains(row.arriveRange(), "set " + row.setOnArrival(), "\nadjust: ");
-    assertThat(grid.cell(0, 0)).isEqualTo(new StopGrid.Cell("60", Mark.CLEAR, false, "p1l"));
+    assertThat(grid.cell(0, 0)).isEqualTo(new StopGrid.Cell("60", Mark.CLEAR, false, true, "p1l"));
     assertThat(grid.spoken(0, 0)).isEqualTo("Alamosa CO, pickup axle 1 left, was read 60");
   }
 

@@ -78,6 +78,25 @@ class ContrastTest {
     return Stream.of("light", "dark");
   }
 
+  /** What is drawn by hand beside what the style sheet paints. */
+  @ParameterizedTest
+  @MethodSource("themes")
+  void aColorDrawnByHandIsTheOneOfTheTheme(String theme) {
+    Map<String, Color> colors = colors(theme);
+    Palette palette = theme.equals("dark") ? Palette.DARK : Palette.LIGHT;
+    assertThat(palette.paper()).isEqualTo(color(colors, "paper"));
+    assertThat(palette.ink()).isEqualTo(color(colors, "ink"));
+    assertThat(palette.lesser()).isEqualTo(color(colors, "lesser"));
+    assertThat(palette.raised()).isEqualTo(color(colors, "raised"));
+    assertThat(palette.chosen()).isEqualTo(color(colors, "chosen"));
+    assertThat(palette.accent()).isEqualTo(color(colors, "accent"));
+    assertThat(palette.hold()).isEqualTo(color(colors, "hold"));
+    assertThat(palette.info()).isEqualTo(color(colors, "info"));
+    assertThat(contrast(palette.paper(), palette.hold()))
+        .as("the figure of a tire on hold is written in the color of the paper")
+        .isGreaterThanOrEqualTo(TEXT);
+  }
+
   static Stream<Palette> palettes() {
     return Stream.of(Palette.LIGHT, Palette.DARK);
   }

@@ -15,7 +15,6 @@ import java.util.logging.LogRecord;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import javafx.scene.control.ChoiceBox;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Control;
 import javafx.scene.control.Menu;
@@ -124,10 +123,11 @@ class DialogColorsWindowTest extends WindowTest {
   @InBothThemes
   void listsOfChoices(UserState.Theme theme) {
     OpenWindow open = open(theme);
-    ComboBox<?> traced = open.nodes(ComboBox.class, known -> !known.isDisabled()).get(0);
-    open.run(traced::show);
-    read(open, popped(open), traced.getItems().get(0).toString());
-    open.run(traced::hide);
+    ChoiceBox<?> kind =
+        open.nodes(ChoiceBox.class, box -> "Kind of stop".equals(box.getAccessibleText())).get(0);
+    open.run(kind::show);
+    read(open, popped(open), "waypoint");
+    open.run(kind::hide);
     open.run(open.window::showRig);
     open.until("the rig is shown", () -> !open.nodes(ChoiceBox.class, any -> true).isEmpty());
     ChoiceBox<?> choice =

@@ -3,6 +3,7 @@ package dawngauge.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.UserDesk;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.testdata.Forecasts;
 import dawngauge.trip.Trip;
 import dawngauge.tripfile.TripFile;
@@ -219,14 +220,14 @@ class DocumentWindowTest extends WindowTest {
     open.keys(KeyCode.SHORTCUT, KeyCode.U);
     open.keys(KeyCode.SHORTCUT, KeyCode.D);
     open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT2);
-    open.until("the rig is shown", () -> open.rows().isEmpty());
+    open.until("the rig is shown", () -> open.stops() == 0);
     open.run(() -> open.stage.setWidth(1100));
     open.until("it is narrower", () -> open.stage.getScene().getWidth() == 1100);
     open.run(open.window::quit);
     OpenWindow again = open(demo(), desk(2));
-    assertThat(again.rows()).isEmpty();
-    assertThat(again.buttons("bar, °C, km → psi, °F, mi")).hasSize(1);
-    assertThat(again.buttons("Light")).hasSize(1);
+    assertThat(again.stops()).isZero();
+    assertThat(again.document.units()).isEqualTo(UnitSystem.SI);
+    again.until("it is dark", again::isDark);
     assertThat(OpenWindow.<Double>onToolkit(() -> again.stage.getScene().getWidth()))
         .isEqualTo(1100);
   }

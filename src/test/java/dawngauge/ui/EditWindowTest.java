@@ -24,17 +24,17 @@ class EditWindowTest extends WindowTest {
   @Test
   void aSpeedChangesTheFiguresAndUndoBringsTheSameTripBack() {
     OpenWindow open = open(demo());
-    List<String> clocks = open.texts("clock");
+    List<String> clocks = open.column("time");
     open.write("Average speed", "40");
     open.keys(KeyCode.ENTER);
     open.until(
         "the speed is taken",
         () -> "40 mph".equals(Forecasts.known(leg(open, 0).averageSpeed()).text()));
-    assertThat(open.texts("clock")).isNotEqualTo(clocks);
+    assertThat(open.column("time")).isNotEqualTo(clocks);
     Trip edited = open.document.trip();
     open.press(open.buttons("Undo").get(0));
     assertThat(open.document.trip()).isEqualTo(demo());
-    assertThat(open.texts("clock")).isEqualTo(clocks);
+    assertThat(open.column("time")).isEqualTo(clocks);
     open.press(open.buttons("Redo").get(0));
     assertThat(open.document.trip()).isEqualTo(edited);
   }
@@ -55,20 +55,22 @@ class EditWindowTest extends WindowTest {
   void aStayMovesWhatFollows() {
     OpenWindow open = open(demo());
     choose(open, 1);
-    List<String> clocks = open.texts("clock");
+    List<String> clocks = open.column("time");
     open.write("Stay", "1 h 20 min");
     open.keys(KeyCode.ENTER);
     open.until("it is an edit", () -> open.document.dirtyProperty().get());
-    List<String> later = open.texts("clock");
+    List<String> later = open.column("time");
     assertThat(later.subList(0, 2)).isEqualTo(clocks.subList(0, 2));
-    assertThat(clocks.get(2)).isEqualTo("07:33"); // 05:45 and 73 mi at 50 mph and 20 min: 07:32.6
-    assertThat(later.get(2)).isEqualTo("08:33");
+    // 05:45 and 73 mi at 50 mph and 20 min: 07:32.6; 60 mi at 50 mph more: 08:44.6
+    assertThat(clocks.get(2)).isEqualTo("08:45");
+    assertThat(later.get(2)).isEqualTo("09:45");
+    assertThat(open.texts("lesser")).anyMatch(text -> text.contains("07:13 to 08:33"));
   }
 
   @Test
   void aLowTemperatureChangesTheTires() {
     OpenWindow open = open(demo());
-    open.focus(open.rows().get(0));
+    open.focusStop(0);
     open.keys(KeyCode.DOWN);
     open.until("the second stop is chosen", () -> open.chosen() == 1);
     List<String> before = open.tireTable();
@@ -142,7 +144,7 @@ class EditWindowTest extends WindowTest {
   void whatIsTypedBelongsToItsStopAlthoughAnotherOneIsChosenMeanwhile() {
     OpenWindow open = open(demo());
     open.write("Place", "Alamosa yard");
-    open.click(open.rows().get(1));
+    open.clickStop(1);
     open.until("the second stop is chosen", () -> open.chosen() == 1);
     open.until("it is an edit", () -> open.document.dirtyProperty().get());
     assertThat(open.document.trip().route().stops().get(0).place()).isEqualTo("Alamosa yard");
@@ -153,10 +155,10 @@ class EditWindowTest extends WindowTest {
   void aDraftOutlivesAVisitToAnotherStop() {
     OpenWindow open = open(demo());
     open.write("Elevation", "abc");
-    open.click(open.rows().get(1));
+    open.clickStop(1);
     open.until("the second stop is chosen", () -> open.chosen() == 1);
     assertThat(errors(open)).isEmpty();
-    open.click(open.rows().get(0));
+    open.clickStop(0);
     open.until("the first stop is chosen", () -> open.chosen() == 0);
     assertThat(open.field("Elevation").getText()).isEqualTo("abc");
     assertThat(errors(open)).hasSize(1);
@@ -193,7 +195,7 @@ class EditWindowTest extends WindowTest {
     int stops = demo().route().stops().size();
     open.write("Place", "Alamosa yard");
     open.click(open.buttons("+ stop").get(0));
-    open.until("the stop is there", () -> open.rows().size() == stops + 1);
+    open.until("the stop is there", () -> open.stops() == stops + 1);
     assertThat(open.document.trip().route().stops().get(0).place()).isEqualTo("Alamosa yard");
     assertThat(open.document.trip().route().stops().get(1).place()).isEqualTo("New stop");
   }
@@ -214,7 +216,7 @@ class EditWindowTest extends WindowTest {
   }
 
   private static void choose(OpenWindow open, int stop) {
-    open.focus(open.rows().get(0));
+    open.focusStop(0);
     for (int i = 0; i < stop; i++) {
       open.keys(KeyCode.DOWN);
     }

@@ -32,7 +32,7 @@ class FirstStartWindowTest extends WindowTest {
     Trip trip = open.document.trip();
     assertThat(trip.route().stops()).hasSize(2);
     assertThat(trip.rig().tires()).hasSize(4);
-    assertThat(open.rows()).hasSize(2);
+    assertThat(open.stops()).isEqualTo(2);
     assertThat(open.onTitle()).startsWith("• ");
   }
 
@@ -55,7 +55,7 @@ class FirstStartWindowTest extends WindowTest {
     open.keys(KeyCode.SHORTCUT, KeyCode.N);
     open.until("the page is there", () -> !open.texts("first-title").isEmpty());
     open.run(() -> open.window.open(DEMO));
-    open.until("the route is there", () -> !open.rows().isEmpty());
+    open.until("the route is there", () -> open.stops() > 0);
   }
 
   @Test
@@ -65,16 +65,16 @@ class FirstStartWindowTest extends WindowTest {
     open.until("it can be taken", () -> !goOn(open).isDisabled());
     open.focus(goOn(open));
     open.keys(KeyCode.SPACE);
-    open.until("the route is there", () -> open.rows().size() == 2);
-    open.focus(open.rows().get(0));
+    open.until("the route is there", () -> open.stops() == 2);
+    open.focusStop(0);
     open.keys(KeyCode.INSERT);
-    open.until("a stop came", () -> open.rows().size() == 3);
+    open.until("a stop came", () -> open.stops() == 3);
     open.until("its place has the keyboard", () -> open.field("Place").isFocused());
     open.write("Place", "Raton NM");
     open.until("places are offered", FirstStartWindowTest::offers);
     open.keys(KeyCode.DOWN);
     open.keys(KeyCode.ENTER);
-    open.until("it is known", () -> open.texts("place").contains("Raton NM"));
+    open.until("it is known", () -> open.column("stop").contains("Raton NM"));
     open.write("Low", "20");
     open.write("High", "55");
     open.keys(KeyCode.ENTER);
@@ -89,7 +89,7 @@ class FirstStartWindowTest extends WindowTest {
       edits++;
     }
     assertThat(edits).isEqualTo(4); // the stop, its place, its low, its high
-    assertThat(open.rows()).hasSize(2);
+    assertThat(open.stops()).isEqualTo(2);
   }
 
   /**

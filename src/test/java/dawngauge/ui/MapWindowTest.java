@@ -103,7 +103,7 @@ class MapWindowTest extends WindowTest {
     robot.clickOn(screen(open, painted(open, 8)), MouseButton.PRIMARY);
     open.until("it is chosen in the ledger", () -> open.chosen() == 8);
     open.until("the first is ringed no more", () -> !isRinged(open, 0));
-    open.focus(open.rows().get(8));
+    open.focusStop(8);
     open.keys(KeyCode.HOME);
     open.until("the first is chosen", () -> open.chosen() == 0);
     open.until("the map rings it", () -> isRinged(open, 0));
@@ -259,9 +259,9 @@ class MapWindowTest extends WindowTest {
     double small = frame(open).getWidth();
     toggle(open, "Wide");
     open.until("it is wide", () -> frame(open).getWidth() > 1.5 * small);
-    open.until("no ledger", () -> open.rows().isEmpty());
+    open.until("no ledger", () -> open.stops() == 0);
     toggle(open, "Wide");
-    open.until("the ledger is back", () -> open.rows().size() == 13);
+    open.until("the ledger is back", () -> open.stops() == 13);
     open.keys(KeyCode.SHORTCUT, KeyCode.M);
     open.until("it is gone", () -> open.nodes(MapSheet.class, sheet -> true).isEmpty());
     open.keys(KeyCode.SHORTCUT, KeyCode.D);

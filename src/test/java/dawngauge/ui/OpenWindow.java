@@ -8,6 +8,7 @@ import dawngauge.settings.UserState;
 import dawngauge.testdata.FakeWeatherDesk;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
+import dawngauge.ui.route.StopGridPane;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -15,8 +16,8 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
-import javafx.css.PseudoClass;
 import javafx.event.EventHandler;
+import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -27,8 +28,10 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.robot.Robot;
@@ -143,27 +146,77 @@ final class OpenWindow {
         .toList();
   }
 
-  /** The figures in the tire table. */
+  /** The figures in the tire table of the chosen stop, which is unfolded where there is one. */
   List<String> tireTable() {
+    for (TitledPane tires : nodes(TitledPane.class, pane -> "Tires here".equals(pane.getText()))) {
+      run(
+          () -> {
+            tires.setExpanded(true);
+            stage.getScene().getRoot().applyCss();
+            stage.getScene().getRoot().layout();
+          });
+    }
     return nodes(Button.class, button -> button.getStyleClass().contains("figure-button")).stream()
         .map(Labeled::getText)
         .toList();
   }
 
-  /** The rows of the stops. */
-  List<Region> rows() {
-    return nodes(Region.class, region -> region.getStyleClass().contains("stop-row"));
+  /** The grid of stops and tires. */
+  StopGridPane grid() {
+    List<StopGridPane> found = nodes(StopGridPane.class, grid -> true);
+    assertThat(found).as("the grid is seen").hasSize(1);
+    return found.get(0);
+  }
+
+  /** How many stops are shown; none where the grid is not. */
+  int stops() {
+    return nodes(StopGridPane.class, grid -> true).stream()
+        .mapToInt(StopGridPane::stops)
+        .findFirst()
+        .orElse(0);
+  }
+
+  /** What stands in a column of the grid: "stop", "time", "mark", a tire's short form. */
+  List<String> column(String head) {
+    StopGridPane grid = grid();
+    return onToolkit(() -> grid.texts(head));
   }
 
   /** The number of the row that is shown as chosen, 0 first. */
   int chosen() {
-    List<Region> rows = rows();
-    for (int i = 0; i < rows.size(); i++) {
-      if (rows.get(i).getPseudoClassStates().contains(PseudoClass.getPseudoClass("chosen"))) {
-        return i;
-      }
-    }
-    return -1;
+    return stops() == 0 ? -1 : grid().chosen();
+  }
+
+  /** Chooses a stop and gives the grid the keyboard. */
+  void focusStop(int row) {
+    StopGridPane grid = grid();
+    run(() -> grid.choose(row));
+    focus(grid);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  /** Where the name of a stop is on the screen. */
+  private Point2D placeOf(int row) {
+    StopGridPane grid = grid();
+    return onToolkit(
+        () -> {
+          Bounds cell = grid.bounds(row, 1);
+          return grid.localToScreen(cell.getMinX() + 20, cell.getCenterY());
+        });
+  }
+
+  void clickStop(int row, KeyCode... held) {
+    robot.press(held);
+    robot.clickOn(placeOf(row), MouseButton.PRIMARY);
+    robot.release(held);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  /** Drags one stop to just above the middle of another. */
+  void drag(int from, int onto) {
+    Point2D end = placeOf(onto).subtract(0, 6);
+    robot.drag(placeOf(from), MouseButton.PRIMARY).moveTo(end).drop();
+    WaitForAsyncUtils.waitForFxEvents();
   }
 
   /** A text field, by the name that is read out. */
@@ -190,10 +243,15 @@ final class OpenWindow {
   }
 
   void choosePaper(String name) {
+    choose("Paper", name);
+  }
+
+  /** Chooses an item of a menu. */
+  void choose(String menuName, String name) {
     MenuBar bar = nodes(MenuBar.class, known -> true).get(0);
     Menu menu =
         bar.getMenus().stream()
-            .filter(known -> known.getText().equals("Paper"))
+            .filter(known -> known.getText().equals(menuName))
             .findFirst()
             .orElseThrow();
     MenuItem item =
@@ -256,12 +314,5 @@ final class OpenWindow {
 
   void click(Node node) {
     robot.clickOn(node);
-  }
-
-  /** Drags one node to just above the middle of another. */
-  void drag(Region from, Region onto) {
-    Point2D start = onToolkit(() -> from.localToScreen(60, from.getHeight() / 2));
-    Point2D end = onToolkit(() -> onto.localToScreen(60, onto.getHeight() / 2 - 8));
-    robot.drag(start.getX(), start.getY()).moveTo(end.getX(), end.getY()).drop();
   }
 }

@@ -42,7 +42,7 @@ class OpeningWindowTest extends WindowTest {
     desk.remember(state -> state.withWindow(FAR_AND_LARGE));
     OpenWindow open = open(demo(), desk);
     Rectangle2D screen = screen();
-    open.until("it is laid out", () -> !open.rows().isEmpty());
+    open.until("it is laid out", () -> open.stops() > 0);
     open.run(
         () -> {
           assertThat(open.stage.getWidth()).isLessThanOrEqualTo(screen.getWidth());

@@ -155,7 +155,7 @@ class PicturesTest extends WindowTest {
     SEVERAL(
         true,
         open -> {
-          open.focus(open.rows().get(0));
+          open.focusStop(0);
           open.keys(KeyCode.SHIFT, KeyCode.DOWN);
           open.keys(KeyCode.ENTER); // in a small window their fields come up by this
           open.until("two are taken", () -> open.texts("chosen-stop").contains("2 stops"));
@@ -201,7 +201,10 @@ class PicturesTest extends WindowTest {
             open.stage.setWidth(look.width);
             open.stage.setHeight(look.height);
           });
-      open.buttons(look.dark ? "Dark" : "Light").forEach(open::press);
+      if (look.dark) {
+        open.choose("View", "Switch light and dark");
+        open.until("it is dark", open::isDark);
+      }
       open.until("it has its size", () -> open.stage.getScene().getWidth() == look.width);
       page.way.accept(open);
       WaitForAsyncUtils.waitForFxEvents();

@@ -49,16 +49,16 @@ class PlanWindowTest extends WindowTest {
   @Test
   void followedByKeyboardItDecidesWhereAdjustStandsAndIsUndone() {
     OpenWindow open = planned();
-    List<String> marks = open.texts("mark-word");
+    List<String> marks = open.column("mark");
     CheckBox follow = open.nodes(CheckBox.class, box -> true).get(0);
     open.until("the keyboard is on it", follow::isFocused);
     open.keys(KeyCode.SPACE);
     open.until("it is followed", () -> open.document.trip().plan().followed());
-    List<String> followed = open.texts("mark-word");
+    List<String> followed = open.column("mark");
     assertThat(reasons(open)).anyMatch(text -> text.contains("by the plan that you follow"));
     assertThat(followed.stream().filter("adjust"::equals)).hasSize(2);
     open.keys(KeyCode.SHORTCUT, KeyCode.Z);
-    open.until("it is undone", () -> open.texts("mark-word").equals(marks));
+    open.until("it is undone", () -> open.column("mark").equals(marks));
     assertThat(reasons(open)).noneMatch(text -> text.contains("by the plan that you follow"));
     assertThat(follow.isSelected()).isFalse();
   }
@@ -123,7 +123,7 @@ class PlanWindowTest extends WindowTest {
     OpenWindow open = open(demo());
     TitledPane pane =
         open.nodes(TitledPane.class, known -> known.getText().startsWith("Set a tire here")).get(0);
-    open.focus(open.rows().get(0));
+    open.focusStop(0);
     open.keys(KeyCode.DOWN);
     open.until("the second stop is chosen", () -> open.chosen() == 1);
     open.run(() -> pane.setExpanded(true));

@@ -127,7 +127,7 @@ class RoadPapersWindowTest extends WindowTest {
   @Test
   void theLedgerIsCopiedAsTextAndAsATable() {
     OpenWindow open = open(demo());
-    open.focus(open.rows().get(0));
+    open.focusStop(0);
     open.keys(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.C);
     open.until("the text is there", () -> copied().contains("5. Dalhart TX"));
     assertThat(OpenWindow.onToolkit(RoadPapersWindowTest::copied))

@@ -10,9 +10,11 @@ import dawngauge.planner.PlannedTrip;
 import dawngauge.testdata.Forecasts;
 import dawngauge.trip.Stop;
 import dawngauge.ui.common.TaskLine;
+import dawngauge.ui.route.StopGridPane;
 import dawngauge.ui.route.TracePane;
 import java.time.Duration;
 import java.util.List;
+import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
@@ -20,7 +22,6 @@ import javafx.scene.control.TextArea;
 import javafx.scene.control.TitledPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.Region;
 import org.junit.jupiter.api.Test;
 
 /** The route as it is seen and walked through. */
@@ -30,28 +31,40 @@ class RouteWindowTest extends WindowTest {
   void theDemoShowsEveryStopWithItsMarkAndTheTireTable() {
     OpenWindow open = open(demo());
     List<String> places = demo().route().stops().stream().map(Stop::place).toList();
-    assertThat(open.texts("place")).containsExactlyElementsOf(places);
-    assertThat(open.texts("mark-word"))
+    assertThat(open.column("stop")).containsExactlyElementsOf(places);
+    assertThat(open.column("mark"))
         .hasSameSizeAs(places)
         .contains("adjust", "re-check")
         .doesNotContain("", "not known");
-    assertThat(open.tireTable()).hasSize(10 * 8).anySatisfy(text -> assertThat(text).contains("±"));
+    assertThat(open.grid().columnCount()).isEqualTo(4 + 10 + 2);
+    List<String> t2r = ledger(open).stops().stream().map(RouteWindowTest::ofT2r).toList();
+    assertThat(open.column("t2r")).isEqualTo(t2r);
+    assertThat(open.tireTable()).hasSize(10 * 7);
+    open.focusStop(1);
+    assertThat(open.tireTable()).hasSize(10 * 7).anySatisfy(text -> assertThat(text).contains("±"));
     assertThat(open.onTitle()).isEqualTo("Spring fleece haul (not saved) – Dawngauge");
+  }
+
+  /** The figure to set, or else the one on arrival; none where the rig passes. */
+  private static String ofT2r(StopLine line) {
+    StopLine.TireRow row = line.row("t2r");
+    return row == null
+        ? ""
+        : row.mark() == Mark.ADJUST && row.sets() ? row.figure() : row.arriveReads();
   }
 
   @Test
   void whatIsNotKnownSaysSo() {
     OpenWindow open = open(gap());
-    assertThat(open.texts("mark-word"))
+    assertThat(open.column("mark"))
         .containsExactly("re-check", "re-check", "not known", "not known", "adjust", "re-check");
   }
 
   @Test
   void arrowKeysChooseAnotherStop() {
     OpenWindow open = open(demo());
-    List<Region> rows = open.rows();
     List<String> first = open.tireTable();
-    open.focus(rows.get(0));
+    open.focusStop(0);
     open.keys(KeyCode.DOWN);
     open.until("the second stop is chosen", () -> open.chosen() == 1);
     assertThat(open.tireTable()).hasSameSizeAs(first).isNotEqualTo(first);
@@ -63,17 +76,22 @@ class RouteWindowTest extends WindowTest {
   }
 
   @Test
-  void aRowSaysWhatToDoAndWhatToWatch() {
+  void aStopSaysWhatToDoAndWhatToWatchBesideItsRow() {
     OpenWindow open = open(demo());
     List<StopLine> stops = ledger(open).stops();
+    StopGridPane grid = open.grid();
     for (int i = 0; i < stops.size(); i++) {
+      int row = i;
       Card card = stops.get(i).card();
-      List<String> texts = labels(open.rows().get(i));
-      assertThat(texts).containsAll(card.first().stream().map(Card.Line::text).toList());
-      assertThat(texts).containsAll(card.watch());
+      open.run(() -> grid.choose(row));
+      if (!card.todo().isEmpty() || !card.watch().isEmpty()) {
+        assertThat(shown(section(open, "What to do here")))
+            .containsAll(card.todo().stream().map(Card.Line::text).toList())
+            .containsAll(card.watch());
+      }
       assertThat(card.todo().stream().map(Card.Line::text))
           .as("all of it is read out")
-          .allMatch(open.rows().get(i).getAccessibleText()::contains);
+          .allMatch(OpenWindow.onToolkit(() -> grid.spoken(row, 1))::contains);
     }
   }
 
@@ -95,7 +113,7 @@ class RouteWindowTest extends WindowTest {
     StopLine first = stops.get(0);
     assertThat(first.tasks()).isNotEmpty();
     TitledPane why = section(open, "Why");
-    open.focus(open.rows().get(0));
+    open.focusStop(0);
     assertThat(why.isExpanded()).isFalse();
     assertThat(shown(section(open, "What to do here")))
         .containsAll(first.card().todo().stream().map(Card.Line::text).toList())
@@ -106,7 +124,7 @@ class RouteWindowTest extends WindowTest {
     open.keys(KeyCode.SPACE);
     open.until("the reasons are told", why::isExpanded);
     assertThat(shown(why)).contains(reasons(first)).contains("Temperature " + first.airFrom());
-    open.focus(open.rows().get(0));
+    open.focusStop(0);
     open.keys(KeyCode.DOWN);
     open.until("the second stop is chosen", () -> open.chosen() == 1);
     assertThat(why.isExpanded()).isTrue();
@@ -150,7 +168,7 @@ class RouteWindowTest extends WindowTest {
   @Test
   void theRowThatIsChosenIsAlwaysSeen() {
     OpenWindow open = open(demo());
-    open.focus(open.rows().get(0));
+    open.focusStop(0);
     open.keys(KeyCode.END);
     int last = demo().route().stops().size() - 1;
     open.until("the last stop is chosen", () -> open.chosen() == last);
@@ -160,24 +178,49 @@ class RouteWindowTest extends WindowTest {
   }
 
   private static boolean seen(OpenWindow open, int row) {
-    Region region = open.rows().get(row);
-    var bounds = region.localToScene(region.getBoundsInLocal());
-    return bounds.getMinY() > 100 && bounds.getMaxY() <= open.stage.getScene().getHeight();
+    return open.grid().sees(row);
+  }
+
+  /** All stops of the demo with their four days, at the size of the first start. */
+  @Test
+  void theWholeHaulIsSeenAtOnce() {
+    OpenWindow open = open(demo());
+    open.run(
+        () -> {
+          open.stage.setWidth(1280);
+          open.stage.setHeight(820);
+        });
+    open.until("all rows are seen", () -> IntStream.range(0, 13).allMatch(row -> seen(open, row)));
+    StopGridPane grid = open.grid();
+    for (int column = 0; column < grid.columnCount(); column++) {
+      var at = grid.bounds(0, column);
+      assertThat(at.getMinX()).isNotNegative();
+      assertThat(at.getMaxX()).as("column %s", column).isLessThanOrEqualTo(grid.getWidth());
+    }
+    assertThat(open.nodes(TracePane.class, pane -> pane.getWidth() > 100)).hasSize(1);
+    assertThat(open.texts("chosen-stop")).hasSize(1);
   }
 
   @Test
-  void inANarrowWindowTraceAndStopTakeTurns() {
+  void inANarrowWindowTheStopComesByEnterAndGoesByEscape() {
     OpenWindow open = open(demo());
     assertThat(open.nodes(TracePane.class, pane -> true)).hasSize(1);
     assertThat(open.tireTable()).isNotEmpty();
     open.run(() -> open.stage.setWidth(900));
-    open.until("the stop gave way", () -> open.tireTable().isEmpty());
+    open.until("the stop gave way", () -> open.texts("chosen-stop").isEmpty());
     assertThat(open.nodes(TracePane.class, pane -> true)).hasSize(1);
+    open.focusStop(1);
+    open.keys(KeyCode.ENTER);
+    open.until("the stop came", () -> !open.texts("chosen-stop").isEmpty());
+    open.until("its place has the keyboard", () -> open.field("Place").isFocused());
+    assertThat(open.tireTable()).isNotEmpty();
+    open.keys(KeyCode.ESCAPE);
+    open.until("it went", () -> open.texts("chosen-stop").isEmpty());
+    open.until("the grid has the keyboard", () -> open.grid().isFocused());
     ToggleButton stop =
         open.nodes(ToggleButton.class, button -> "Stop".equals(button.getText())).get(0);
     open.run(stop::fire);
-    open.until("the trace gave way", () -> open.nodes(TracePane.class, pane -> true).isEmpty());
-    assertThat(open.tireTable()).isNotEmpty();
+    open.until("the stop came by its button", () -> !open.texts("chosen-stop").isEmpty());
     open.run(() -> open.stage.setWidth(1300));
     open.until("both are there", () -> !open.nodes(TracePane.class, pane -> true).isEmpty());
     assertThat(open.tireTable()).isNotEmpty();
@@ -199,20 +242,20 @@ class RouteWindowTest extends WindowTest {
   @Test
   void aRowIsDraggedToAnotherPlaceAndBackByKeyboard() {
     OpenWindow open = open(demo());
-    List<String> places = open.texts("place");
-    open.drag(open.rows().get(1), open.rows().get(0)); // both on a small screen too
-    open.until("it stands elsewhere", () -> !open.texts("place").equals(places));
-    assertThat(open.texts("place").subList(0, 3))
+    List<String> places = open.column("stop");
+    open.drag(1, 0);
+    open.until("it stands elsewhere", () -> !open.column("stop").equals(places));
+    assertThat(open.column("stop").subList(0, 3))
         .containsExactly(places.get(1), places.get(0), places.get(2));
-    open.focus(open.rows().get(0));
+    open.focusStop(0);
     open.keys(KeyCode.ALT, KeyCode.DOWN);
-    open.until("it is back", () -> open.texts("place").equals(places));
+    open.until("it is back", () -> open.column("stop").equals(places));
   }
 
   @Test
   void severalRowsTakenTogetherHaveFieldsInCommon() {
     OpenWindow open = open(demo());
-    open.focus(open.rows().get(1));
+    open.focusStop(1);
     open.keys(KeyCode.SPACE);
     open.keys(KeyCode.SHIFT, KeyCode.DOWN);
     open.keys(KeyCode.SHIFT, KeyCode.DOWN);
@@ -236,7 +279,7 @@ class RouteWindowTest extends WindowTest {
     open.keys(KeyCode.ESCAPE);
     open.press(open.buttons("Undo").get(0));
     assertThat(open.document.trip().equals(demo())).isTrue();
-    open.focus(open.rows().get(2));
+    open.focusStop(2);
     open.keys(KeyCode.SPACE);
     open.until("one is taken", () -> open.texts("chosen-stop").equals(List.of("Raton NM")));
     assertThat(open.field("Stay").isVisible()).isTrue();
@@ -249,7 +292,7 @@ class RouteWindowTest extends WindowTest {
   @Test
   void aPastedListIsShownAsUnderstoodAndAddedAsOneEdit() {
     OpenWindow open = open(demo());
-    open.focus(open.rows().get(2));
+    open.focusStop(2);
     open.keys(KeyCode.SPACE);
     open.keys(KeyCode.SHORTCUT, KeyCode.L);
     open.until("the page is there", () -> open.nodes(TextArea.class, area -> true).size() == 1);
@@ -276,9 +319,9 @@ class RouteWindowTest extends WindowTest {
   @Test
   void enterGoesToTheFieldsOfAStopThatWasClicked() {
     OpenWindow open = open(demo());
-    open.click(open.rows().get(1));
+    open.clickStop(1);
     open.until("it is chosen", () -> open.chosen() == 1);
-    assertThat(open.rows().get(1).isFocused()).isTrue();
+    assertThat(open.grid().isFocused()).isTrue();
     open.keys(KeyCode.ENTER);
     open.until("its place has the keyboard", () -> open.field("Place").isFocused());
     assertThat(open.field("Place").getText()).isEqualTo("Walsenburg CO");

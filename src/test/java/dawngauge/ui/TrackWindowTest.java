@@ -46,7 +46,7 @@ class TrackWindowTest extends WindowTest {
   @Test
   void aTrackIsTakenByKeyboardAndUndone(@TempDir Path folder) throws IOException {
     OpenWindow open = open(demo());
-    List<String> before = open.texts("place");
+    List<String> before = open.column("stop");
     open.answers.file = Optional.of(track(folder));
     open.keys(KeyCode.SHORTCUT, KeyCode.G);
     open.until("its points are offered", () -> open.nodes(CheckBox.class, box -> true).size() >= 4);
@@ -56,14 +56,14 @@ class TrackWindowTest extends WindowTest {
     assertThat(open.texts("lesser"))
         .anySatisfy(text -> assertThat(text).contains("left out: lat 99"));
     open.press(open.buttons("Make this the route").get(0));
-    open.until("it is the route", () -> open.texts("place").size() == 3);
-    assertThat(open.texts("place").get(1)).isEqualTo("Pass");
+    open.until("it is the route", () -> open.column("stop").size() == 3);
+    assertThat(open.column("stop").get(1)).isEqualTo("Pass");
     List<Stop> stops = open.document.trip().route().stops();
     assertThat(stops.get(0).leave()).as("the departure stays").isNotNull();
     assertThat(open.document.trip().route().legs().get(0).distance()).isNotNull();
     assertThat(open.document.planned().advice()).isNotNull();
     open.press(open.buttons("Undo").get(0));
-    open.until("the old route is back", () -> open.texts("place").equals(before));
+    open.until("the old route is back", () -> open.column("stop").equals(before));
     assertThat(open.document.trip().equals(demo())).isTrue();
   }
 
@@ -122,8 +122,8 @@ class TrackWindowTest extends WindowTest {
         .contains("track “Stub” holds no point")
         .contains("Hay barn is 4 mi (6 km) off the track: left out");
     open.press(open.buttons("Make this the route").get(0));
-    open.until("it is the route", () -> open.texts("place").size() == 4);
-    assertThat(open.texts("place").get(1)).isEqualTo("Vet");
+    open.until("it is the route", () -> open.column("stop").size() == 4);
+    assertThat(open.column("stop").get(1)).isEqualTo("Vet");
     assertThat(open.document.trip().route().legs())
         .allMatch(leg -> leg.track().size() > 1 && leg.isHeightOfTrackKnown());
     open.until(

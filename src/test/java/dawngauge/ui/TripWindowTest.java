@@ -25,18 +25,23 @@ import org.junit.jupiter.api.io.TempDir;
 /** The whole trip: its stops, its file, how it is shown. */
 class TripWindowTest extends WindowTest {
 
+  private static final String UNITS = "Switch units: psi, °F, mi or bar, °C, km";
+
   @Test
   void otherUnitsChangeWhatIsShownAndNothingElse() {
     OpenWindow open = open(demo());
     List<String> table = open.tireTable();
-    open.press(open.buttons("psi, °F, mi → bar, °C, km").get(0));
+    List<String> figures = open.column("t2r");
+    open.choose("View", UNITS);
+    assertThat(open.column("t2r")).hasSameSizeAs(figures).isNotEqualTo(figures);
     assertThat(open.tireTable()).isNotEmpty().isNotEqualTo(table);
     assertThat(open.texts("lesser").toString()).contains("°C", " m").doesNotContain("°F", " ft ");
     assertThat(open.field("Elevation").getText()).isEqualTo("7543 ft"); // as it was typed
     assertThat(open.document.trip()).isEqualTo(demo());
     assertThat(TripFile.text(open.document.trip())).isEqualTo(TripFile.text(demo()));
     assertThat(open.document.dirtyProperty().get()).isFalse();
-    open.press(open.buttons("bar, °C, km → psi, °F, mi").get(0));
+    open.choose("View", UNITS);
+    assertThat(open.column("t2r")).isEqualTo(figures);
     assertThat(open.tireTable()).isEqualTo(table);
   }
 
@@ -47,9 +52,8 @@ class TripWindowTest extends WindowTest {
     open.until("it is light", () -> !open.isDark());
     open.keys(KeyCode.SHORTCUT, KeyCode.D);
     open.until("it is dark", open::isDark);
-    assertThat(open.buttons("Light")).hasSize(1);
     assertThat(open.tireTable()).isEqualTo(table);
-    open.press(open.buttons("Light").get(0));
+    open.choose("View", "Switch light and dark");
     open.until("it is light again", () -> !open.isDark());
   }
 
@@ -57,15 +61,15 @@ class TripWindowTest extends WindowTest {
   void aStopIsAddedAndRemovedAndUndone() {
     OpenWindow open = open(demo());
     int stops = demo().route().stops().size();
-    assertThat(open.buttons("+ stop")).hasSize(stops - 1);
+    assertThat(open.buttons("+ stop")).hasSize(1);
     open.press(open.buttons("+ stop").get(0));
-    assertThat(open.rows()).hasSize(stops + 1);
+    assertThat(open.stops()).isEqualTo(stops + 1);
     assertThat(open.chosen()).isEqualTo(1);
     assertThat(open.texts("chosen-stop")).containsExactly("New stop");
     open.press(open.buttons("Remove").get(0));
     assertThat(open.document.trip().route().stops()).isEqualTo(demo().route().stops());
     open.keys(KeyCode.SHORTCUT, KeyCode.Z);
-    open.until("the stop is back", () -> open.rows().size() == stops + 1);
+    open.until("the stop is back", () -> open.stops() == stops + 1);
     open.press(open.buttons("Undo").get(0));
     assertThat(open.document.trip()).isEqualTo(demo());
     assertThat(open.buttons("Undo").get(0).isDisabled()).isTrue();
@@ -75,7 +79,7 @@ class TripWindowTest extends WindowTest {
   void theWayIsReversed() {
     OpenWindow open = open(demo());
     menu(open, "Edit", "Reverse the route");
-    assertThat(open.texts("place")).startsWith("Childress TX").endsWith("Alamosa CO");
+    assertThat(open.column("stop")).startsWith("Childress TX").endsWith("Alamosa CO");
     assertThat(open.nodes(TitledPane.class, pane -> true).get(0).getText())
         .startsWith("Missing or assumed");
     open.press(open.buttons("Undo").get(0));
@@ -138,8 +142,8 @@ class TripWindowTest extends WindowTest {
       trips.stop(i == 0 ? stop.leaves("2027-06-01T06:00Z") : stop.stays(Duration.ofMinutes(15)));
     }
     OpenWindow open = open(trips.readAll("2027-06-01T05:50Z", "80 psi").trip());
-    assertThat(open.rows()).hasSize(60);
-    open.focus(open.rows().get(58));
+    assertThat(open.stops()).isEqualTo(60);
+    open.focusStop(58);
     open.keys(KeyCode.DOWN);
     open.until("the last stop is chosen", () -> open.chosen() == 59);
     assertThat(open.tireTable()).isNotEmpty();
@@ -148,7 +152,7 @@ class TripWindowTest extends WindowTest {
   @Test
   void theStarterOpensAndSaysWhatIsMissing() {
     OpenWindow open = open(planner().starterTrip().get());
-    assertThat(open.texts("place")).containsExactly("Home", "Show");
+    assertThat(open.column("stop")).containsExactly("Home", "Show");
     TitledPane missing = open.nodes(TitledPane.class, pane -> true).get(0);
     assertThat(missing.getText()).matches("Missing or assumed( \\([0-9]+\\))?: .*departure.*");
     open.run(() -> missing.setExpanded(true));
@@ -158,7 +162,7 @@ class TripWindowTest extends WindowTest {
     open.write("Leaving time", "2027-04-06 05:45");
     open.keys(KeyCode.ENTER);
     open.until("it has a time", () -> open.document.planned().advice() != null);
-    assertThat(open.texts("clock")).contains("05:45");
+    assertThat(open.column("time")).contains("05:45");
   }
 
   @Test
@@ -184,11 +188,12 @@ class TripWindowTest extends WindowTest {
                 first.loadChanges(),
                 first.remarks()));
     OpenWindow open = open(trip);
-    assertThat(open.texts("place").get(0)).hasSizeLessThan(400).endsWith("…");
-    assertThat(name).startsWith(open.texts("place").get(0).replace("…", ""));
+    assertThat(open.texts("chosen-stop").get(0)).hasSizeLessThan(400).endsWith("…");
+    assertThat(name).startsWith(open.texts("chosen-stop").get(0).replace("…", ""));
+    assertThat(open.column("stop").get(0)).isEqualTo(name);
     assertThat(open.field("Place").getText()).isEqualTo(name);
     open.keys(KeyCode.SHORTCUT, KeyCode.D);
-    open.until("it is dark", () -> !open.buttons("Light").isEmpty());
+    open.until("it is dark", open::isDark);
     assertThat(open.document.trip()).isEqualTo(trip);
   }
 

@@ -97,6 +97,6 @@ class WeatherWindowTest extends WindowTest {
     open.press(open.buttons("Get temperatures").get(0));
     open.until("it is told", () -> notice(open).contains("cannot be reached"));
     assertThat(notice(open)).contains("typical for the date, not a forecast");
-    assertThat(open.texts("mark-word")).doesNotContain("not known");
+    assertThat(open.column("mark")).doesNotContain("not known");
   }
 }

@@ -7,10 +7,8 @@ import dawngauge.planner.PlannedTrip;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.Look;
-import dawngauge.ui.common.Palette;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.NavigableSet;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -31,27 +29,11 @@ public final class LedgerPrint {
 
   private static final double HEAD = 82;
 
-  private static final LedgerPane.Hands NONE =
-      new LedgerPane.Hands() {
-        @Override
-        public void choose(int row, NavigableSet<Integer> taken) {}
+  private static final double TRACE = 300;
 
-        @Override
-        public void insertAfter(int row) {}
-
-        @Override
-        public void move(NavigableSet<Integer> rows, int before) {}
-
-        @Override
-        public void remove(NavigableSet<Integer> rows) {}
-
-        @Override
-        public void open() {}
-      };
-
-  private final LedgerPane ledger = new LedgerPane(NONE);
+  private final PrintedRows ledger;
   private final TracePane trace = new TracePane((heading, steps) -> {});
-  private final HBox content = new HBox(ledger, trace);
+  private final HBox content = new HBox();
   private final Pane window = new Pane(content);
   private final Label head = new Label();
   private final VBox sheet = new VBox(head, window);
@@ -90,11 +72,14 @@ public final class LedgerPrint {
     head.setPrefWidth(WIDE);
     head.getStyleClass().add("printed-head");
     sheet.getStyleClass().addAll("planner", "printed");
+    ledger = new PrintedRows(shown);
+    content.getChildren().addAll(ledger, trace);
     HBox.setHgrow(ledger, Priority.ALWAYS);
+    trace.setPrefWidth(TRACE);
+    trace.setMinWidth(TRACE);
     Scene unseen = new Scene(new Group(page));
     Look.ruleOnPaper(unseen);
     page.getTransforms().add(new Scale(scale, scale));
-    ledger.show(shown, 0);
     content.setPrefWidth(WIDE);
     settle();
     Advice advice = planned.advice();
@@ -104,7 +89,11 @@ public final class LedgerPrint {
     settle();
     if (traced && advice != null && position != null) {
       trace.show(
-          Trace.of(advice, position, units), advice, units, Palette.LIGHT, ledger.stopRows());
+          Trace.of(advice, position, units),
+          advice,
+          units,
+          planned.trip().rig().shortForm(position));
+      trace.beside(new RegionRows(ledger.stopRows()));
     }
     settle();
     split(height / scale - HEAD);
@@ -160,6 +149,7 @@ public final class LedgerPrint {
     window.setMaxHeight(to - from);
     settle();
     trace.see(from, to - from);
+    settle();
     return page;
   }
 }

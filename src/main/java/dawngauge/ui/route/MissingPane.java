@@ -7,7 +7,11 @@ import javafx.scene.control.TitledPane;
 /** What is missing or assumed, folded: the first of it is named, and how much there is. */
 final class MissingPane extends TitledPane {
 
+  /** More of the first sentence is not seen on any screen. */
+  private static final int LONGEST = 300;
+
   private final Label all = new Label();
+  private List<String> told = List.of();
 
   MissingPane() {
     getStyleClass().add("missing");
@@ -19,16 +23,28 @@ final class MissingPane extends TitledPane {
     setAnimated(false);
     all.setWrapText(true);
     setContent(all);
+    setVisible(false);
+    expandedProperty().addListener(change -> write());
   }
 
   /** Shows sentences; none at all hides it. */
   void show(List<String> sentences) {
-    setVisible(!sentences.isEmpty());
-    if (!sentences.isEmpty()) {
-      int count = sentences.size();
-      setText(
-          "Missing or assumed" + (count == 1 ? "" : " (" + count + ")") + ": " + sentences.get(0));
+    if (sentences.equals(told)) {
+      return;
     }
-    all.setText(String.join("\n", sentences));
+    told = List.copyOf(sentences);
+    setVisible(!told.isEmpty());
+    if (!told.isEmpty()) {
+      int count = told.size();
+      String first =
+          "Missing or assumed" + (count == 1 ? "" : " (" + count + ")") + ": " + told.get(0);
+      setText(first.substring(0, Math.min(LONGEST, first.length())));
+    }
+    write();
+  }
+
+  /** A long text takes long to lay out, also where it is folded away. */
+  private void write() {
+    all.setText(isExpanded() ? String.join("\n", told) : "");
   }
 }

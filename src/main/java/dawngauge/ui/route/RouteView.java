@@ -3,21 +3,19 @@ package dawngauge.ui.route;
 import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.geo.Coordinate;
-import dawngauge.geo.Spot;
 import dawngauge.geo.TrackLine;
 import dawngauge.ledger.GoLines;
 import dawngauge.ledger.Ledger;
+import dawngauge.ledger.StopGrid;
+import dawngauge.ledger.TireColumn;
 import dawngauge.ledger.Trace;
+import dawngauge.ledger.Verdict;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.TileSource;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.QuantityKind;
-import dawngauge.trip.Air;
-import dawngauge.trip.GroupEdits;
-import dawngauge.trip.Remarks;
-import dawngauge.trip.RouteEdits;
+import dawngauge.report.LedgerText;
 import dawngauge.trip.Stop;
-import dawngauge.trip.StopEdits;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.Palette;
@@ -27,60 +25,55 @@ import dawngauge.ui.map.MapHands;
 import dawngauge.ui.map.MapPicture;
 import dawngauge.ui.map.MapSheet;
 import dawngauge.ui.map.MapStop;
-import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
-import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.control.SplitPane;
+import javafx.scene.control.TextArea;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The route: ledger and trace, and beside them the chosen stop with what to do there, its tires and
- * fields. Where the window is too narrow for all three, trace or stop gives way.
+ * The route at a glance: stops and tires as a grid with the trace of one tire, and beside it the
+ * chosen stop with what to do there and its fields. In a narrow window the stop comes when it is
+ * asked for. The map takes the place of trace and stop.
  */
-public final class RouteView extends BorderPane implements LedgerPane.Hands, MapHands {
+public final class RouteView extends BorderPane implements GridHands, MapHands {
 
-  /** Narrower than this only one of trace and stop stands beside the ledger. */
-  private static final double ROOM_FOR_BOTH = 1180;
-
-  /** Narrower than this only one of ledger and stop or map is seen. */
-  private static final double ROOM_FOR_TWO = 780;
-
-  private static final double LEDGER_MIN = 474;
+  /** Lower than this the key below the grid is left out. */
+  private static final double ROOM_FOR_KEY = 420;
 
   private final TripDocument document;
   private final BooleanProperty dark;
-  private final LedgerPane ledger = new LedgerPane(this);
-  private final LedgerHead head = new LedgerHead();
+  private final StopActions actions;
   private final StopSide side;
   private final TracePane trace;
-  private final ScrollPane scroll;
-  private final SplitPane split = new SplitPane();
-  private final SplitPane column = new SplitPane();
-  private final MapSheet map;
+  private final StopGridPane grid;
+  private final GridKey key = new GridKey();
+  private final VerdictBar verdict = new VerdictBar(this::walk, this::display);
   private final BorderPane left = new BorderPane();
-  private final VBox top = new VBox();
-  private final Label summary = new Label();
+  private final RouteSpace space;
+  private final MapSheet map;
   private final Label go = new Label();
   private final MissingPane missing = new MissingPane();
+  private final TextArea text = new TextArea();
   private final WhatIfPane whatIf;
   private final PlaceListPane placeList;
   private final PlanPane plan;
   private final TrackPane track;
+  private final Set<String> unfolded = new HashSet<>(); // axles
+  private StopGrid shown;
   private @Nullable WheelPosition position;
   private Supplier<Optional<TileSource>> onlineMap = Optional::empty;
   private int chosen;
@@ -89,173 +82,174 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
   public RouteView(TripDocument document, BooleanProperty dark) {
     this.document = document;
     this.dark = dark;
+    this.actions = new StopActions(document, row -> chosen = row);
     this.side = new StopSide(document, this);
-    this.trace = new TracePane(side::explain);
+    this.trace = new TracePane(this::explain);
+    this.shown = made(StopGrid.Display.READS);
+    this.grid = new StopGridPane(shown, this, trace);
     this.map = new MapSheet(this, picture());
+    this.space = new RouteSpace(left, side, map);
     this.whatIf = new WhatIfPane(document, () -> askWhatIf(false));
     whatIf.setVisible(false);
     this.track = new TrackPane(document, () -> showBelow(null));
     this.plan = new PlanPane(document, () -> askPlan(false));
     plan.setVisible(false);
     this.placeList = new PlaceListPane(document, () -> chosen, () -> askPlaces(false));
-    summary.getStyleClass().add("summary");
-    summary.setWrapText(true);
     go.getStyleClass().add("go-lines");
     go.setWrapText(true);
     go.managedProperty().bind(go.visibleProperty());
-    top.getChildren().addAll(summary, go, missing);
-    setTop(top);
-    HBox page = new HBox(ledger, trace);
-    HBox.setHgrow(ledger, Priority.ALWAYS);
-    HBox.setHgrow(trace, Priority.SOMETIMES);
-    ledger.setMinWidth(LEDGER_MIN);
-    ledger.setPrefWidth(LEDGER_MIN);
-    page.getStyleClass().add("page");
-    scroll = new ScrollPane(page);
-    scroll.setFitToWidth(true);
-    scroll.getStyleClass().add("page-scroll");
-    left.setCenter(scroll);
-    left.setTop(head);
-    column.setOrientation(Orientation.VERTICAL);
-    column.setMinWidth(300);
-    column.getItems().add(side);
-    split.getItems().addAll(left, column);
-    split.setDividerPositions(0.6);
-    setCenter(split);
-    head.follow(ledger, trace);
-    trace.visibleProperty().bind(head.traceShown());
-    trace.managedProperty().bind(head.traceShown());
-    head.traceShown().addListener(change -> arrange(true));
-    head.stopShown().addListener(change -> arrange(false));
-    head.mapShown().addListener(change -> arrange(false));
-    map.wideProperty().addListener(change -> arrange(false));
-    widthProperty().addListener(change -> arrange(true));
-    head.onPosition(
-        wanted -> {
-          position = wanted;
-          refresh();
-        });
-    ledger.layoutBoundsProperty().addListener(change -> Platform.runLater(this::look));
-    scroll.vvalueProperty().addListener(change -> look());
-    scroll.viewportBoundsProperty().addListener(change -> look());
+    key.managedProperty().bind(key.visibleProperty());
+    key.visibleProperty().bind(left.heightProperty().greaterThan(ROOM_FOR_KEY));
+    text.setEditable(false);
+    text.getStyleClass().add("forecast-text");
+    text.setAccessibleText("The forecast as text");
+    left.setCenter(grid);
+    left.setBottom(key);
+    left.getStyleClass().add("page");
+    setTop(new VBox(verdict, go, missing));
+    setCenter(space);
+    verdict.stopShown().addListener(change -> arrange());
+    verdict.mapShown().addListener(change -> arrange());
+    map.wideProperty().addListener(change -> arrange());
+    widthProperty().addListener(change -> arrange());
+    addEventHandler(KeyEvent.KEY_PRESSED, this::escaped);
     document.plannedProperty().addListener(change -> refresh());
     document.unitsProperty().addListener(change -> refresh());
-    dark.addListener(change -> refresh());
+    dark.addListener(change -> color());
+    color();
     refresh();
   }
 
-  /** Shows trace and stop as they are wanted and as there is room. */
-  private void arrange(boolean traceLast) {
-    if (getWidth() > 0) {
-      head.room(getWidth() >= ROOM_FOR_BOTH, traceLast);
+  /** Escape takes away what came last: the stop in a narrow window, the text, the dimming. */
+  private void escaped(KeyEvent event) {
+    if (event.getCode() != KeyCode.ESCAPE) {
+      return;
     }
-    boolean mapped = head.mapShown().get();
-    boolean wide = mapped && map.wideProperty().get();
-    boolean wasMapped = column.getItems().contains(map);
-    List<Node> inColumn = new ArrayList<>();
-    if (head.stopShown().get() && !wide) {
-      inColumn.add(side);
+    if (space.narrow() && verdict.stopShown().get()) {
+      verdict.stopShown().set(false);
+      grid.requestFocus();
+      event.consume();
+    } else if (left.getCenter() == text) {
+      askText(false);
+      event.consume();
+    } else if (verdict.rest()) {
+      grid.brighten(Set.of());
+      event.consume();
     }
-    if (mapped) {
-      inColumn.add(map);
-    }
-    boolean narrow = getWidth() > 0 && getWidth() < ROOM_FOR_TWO;
-    lend(narrow);
-    List<Node> inPage = new ArrayList<>();
-    if (!wide && (!narrow || inColumn.isEmpty())) {
-      inPage.add(left);
-    }
-    if (!inColumn.isEmpty()) {
-      inPage.add(column);
-    }
-    fill(column, inColumn, 0.5);
-    fill(split, inPage, head.traceShown().get() ? 0.6 : 0.52);
+  }
+
+  /** Shows grid, stop and map as they are wanted and as there is room. */
+  private void arrange() {
+    boolean mapped = verdict.mapShown().get();
+    boolean wasMapped = map.getScene() != null;
+    space.arrange(getWidth(), verdict.stopShown().get(), mapped, map.wideProperty().get());
+    verdict.narrow(space.narrow() && !mapped);
+    grid.showTrace(!mapped);
     if (mapped && !wasMapped) {
       map.show(picture());
       map.open();
     }
-    Platform.runLater(this::look);
+    grid.reveal();
   }
 
-  /** Puts the buttons that show and fold away above all, where the ledger itself may go. */
-  private void lend(boolean away) {
-    HBox buttons = head.buttons();
-    if (away && !top.getChildren().contains(buttons)) {
-      top.getChildren().add(head.lend(true));
-    } else if (!away && top.getChildren().remove(buttons)) {
-      head.lend(false);
+  /** Shows the forecast as text, in the place of the grid, or the grid again. */
+  public void askText(boolean wanted) {
+    if (wanted) {
+      text.setText(LedgerText.of(shown.ledger(), true));
+      text.positionCaret(0);
+    }
+    left.setCenter(wanted ? text : grid);
+    (wanted ? text : grid).requestFocus();
+  }
+
+  /** Whether the forecast is shown as text. */
+  public boolean isText() {
+    return left.getCenter() == text;
+  }
+
+  private void explain(String heading, List<dawngauge.explain.Step> steps) {
+    verdict.stopShown().set(true);
+    side.explain(heading, steps);
+  }
+
+  private void walk(Set<Integer> rows, int row) {
+    grid.brighten(rows);
+    if (row >= 0) {
+      grid.choose(row);
     }
   }
 
-  /** Puts into a pane what it is to hold; what is there already is not touched. */
-  private static void fill(SplitPane pane, List<Node> wanted, double divider) {
-    if (!pane.getItems().equals(wanted)) {
-      pane.getItems().retainAll(wanted);
-      for (int i = 0; i < wanted.size(); i++) {
-        if (!pane.getItems().contains(wanted.get(i))) {
-          pane.getItems().add(i, wanted.get(i));
-        }
+  private void display(StopGrid.Display display) {
+    Set<Integer> bright = grid.brightRows();
+    shown = shown.shown(display);
+    grid.show(shown, chosen, traced(shown));
+    grid.brighten(bright);
+  }
+
+  /** The column of the tire whose trace is shown; -1 where nothing is known. */
+  private int traced(StopGrid next) {
+    WheelPosition wanted = wanted().orElse(null);
+    for (int i = 0; i < next.columns().size() && wanted != null; i++) {
+      if (next.columns().get(i).positions().contains(wanted)) {
+        return i;
       }
-      pane.setDividerPositions(divider);
-      // Laid out anew, it would go by what its contents would like to have.
-      Platform.runLater(() -> pane.setDividerPositions(divider));
+    }
+    return -1;
+  }
+
+  /** The tire whose trace is shown: the one that was asked for, else the one with least margin. */
+  private Optional<WheelPosition> wanted() {
+    Advice advice = document.planned().advice();
+    if (advice == null || advice.tracks().isEmpty()) {
+      return Optional.empty();
+    }
+    WheelPosition asked = position;
+    return Optional.of(
+        asked != null && advice.tracks().containsKey(asked) ? asked : Trace.tightest(advice));
+  }
+
+  @Override
+  public void trace(TireColumn column) {
+    Advice advice = document.planned().advice();
+    if (advice != null) {
+      position = Trace.tightest(advice, column.positions()).orElse(null);
+      showTrace();
     }
   }
 
-  /** Tells the trace which part of the page is seen. */
-  private void look() {
-    trace.see(seenFrom(), scroll.getViewportBounds().getHeight());
-  }
-
-  private double seenFrom() {
-    double over = scroll.getContent().getLayoutBounds().getHeight() - viewport();
-    return Math.max(0, over) * scroll.getVvalue();
-  }
-
-  private double viewport() {
-    return scroll.getViewportBounds().getHeight();
-  }
-
-  /** Scrolls so far that the chosen row is seen whole. */
-  private void reveal() {
-    List<Region> rows = ledger.stopRows();
-    double over = scroll.getContent().getLayoutBounds().getHeight() - viewport();
-    if (chosen >= rows.size() || over <= 0) {
+  private void showTrace() {
+    Advice advice = document.planned().advice();
+    WheelPosition wanted = wanted().orElse(null);
+    if (advice == null || wanted == null) {
+      trace.clear();
       return;
     }
-    var bounds = rows.get(chosen).getBoundsInParent();
-    double from = seenFrom();
-    if (bounds.getMinY() < from) {
-      scroll.setVvalue(bounds.getMinY() / over);
-    } else if (bounds.getMaxY() > from + viewport()) {
-      scroll.setVvalue(Math.min(bounds.getMinY(), bounds.getMaxY() - viewport()) / over);
+    String name = document.trip().rig().shortForm(wanted);
+    trace.show(Trace.of(advice, wanted, document.units()), advice, document.units(), name);
+    grid.trace(traced(shown));
+  }
+
+  @Override
+  public void unfold(String axle, boolean each) {
+    if (each ? unfolded.add(axle) : unfolded.remove(axle)) {
+      refresh();
     }
   }
 
   /**
-   * Ledger and trace on paper, as they are shown.
+   * Stops, what to do there and trace on paper.
    *
    * @param width what can be printed on, points
    * @param height of the same
    */
   public LedgerPrint printed(double width, double height) {
-    Advice advice = document.planned().advice();
-    boolean known = advice != null && !advice.tracks().isEmpty();
-    WheelPosition wanted = position;
-    if (advice != null && known && (wanted == null || !advice.tracks().containsKey(wanted))) {
-      wanted = Trace.tightest(advice);
-    }
     return new LedgerPrint(
-        document.planned(),
-        document.units(),
-        known && head.traceShown().get() ? wanted : null,
-        width,
-        height);
+        document.planned(), document.units(), wanted().orElse(null), width, height);
   }
 
   /** Shows or folds away the map. */
   public void askMap() {
-    head.mapShown().set(!head.mapShown().get());
+    verdict.mapShown().set(!verdict.mapShown().get());
   }
 
   /** Ends what paints beside the window's own thread. */
@@ -282,7 +276,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
 
   @Override
   public void chooseOnMap(int stop) {
-    ledger.choose(stop);
+    grid.choose(stop);
   }
 
   @Override
@@ -310,9 +304,8 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
 
   @Override
   public void addOnMap(Coordinate at) {
-    Trip trip = document.trip();
-    Spot spot = document.planner().spotAt(at);
-    insert(StopEdits.at(newStop(trip, spot.name()), spot));
+    actions.insertAt(chosen, at);
+    grid.reveal();
   }
 
   /** Shows or folds away another plan under another weather or start. */
@@ -335,7 +328,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     askWhatIf(false);
     setBottom(page);
     if (page == null) {
-      ledger.requestFocus();
+      grid.requestFocus();
     }
   }
 
@@ -347,7 +340,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     if (shown) {
       plan.ask();
     } else {
-      ledger.requestFocus();
+      grid.requestFocus();
     }
   }
 
@@ -358,7 +351,7 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     if (shown) {
       placeList.open();
     } else {
-      ledger.requestFocus();
+      grid.requestFocus();
     }
   }
 
@@ -367,65 +360,37 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     chosen = row;
     whatIf.chosen(row);
     showSide();
-    reveal();
     showMap();
   }
 
   @Override
   public void open() {
-    head.stopShown().set(true);
+    verdict.stopShown().set(true);
     side.edit();
   }
 
   @Override
   public void insertAfter(int index) {
-    Trip trip = document.trip();
-    chosen = index;
-    insert(newStop(trip, "New stop"));
+    actions.insertAfter(index);
+    grid.reveal();
     Platform.runLater(this::open);
   }
 
-  /** Puts a stop after the chosen one and chooses it. */
-  private void insert(Stop stop) {
-    Trip trip = document.trip();
-    boolean none = trip.route().stops().isEmpty();
-    chosen = none ? 0 : chosen + 1;
-    Trip grown = RouteEdits.insert(trip, chosen, stop);
-    document.edit(stop.coordinate() == null ? grown : document.planner().withoutGaps(grown));
-    Platform.runLater(this::reveal);
-  }
-
-  private static Stop newStop(Trip trip, String place) {
-    return new Stop(
-        RouteEdits.freeId(trip, place.toLowerCase(Locale.ROOT)),
-        place,
-        Stop.Kind.REST,
-        null,
-        null,
-        null,
-        Duration.ofMinutes(20),
-        null,
-        null,
-        Air.NONE,
-        List.of(),
-        Remarks.NONE);
+  /** Puts a stop behind the chosen one. */
+  void insert() {
+    insertAfter(chosen);
   }
 
   @Override
   public void move(NavigableSet<Integer> rows, int before) {
-    Trip moved = GroupEdits.move(document.trip(), rows, before);
-    if (!moved.equals(document.trip())) {
-      chosen = Math.max(0, before - rows.headSet(before).size());
-      document.edit(moved);
-      Platform.runLater(this::reveal);
+    if (actions.move(rows, before)) {
+      grid.reveal();
     }
   }
 
   @Override
   public void remove(NavigableSet<Integer> rows) {
-    Trip rest = GroupEdits.remove(document.trip(), rows);
-    chosen = Math.max(0, Math.min(rows.first(), rest.route().stops().size() - 1));
-    document.edit(rest);
+    actions.remove(rows);
   }
 
   /** Adds a stop behind the last one. */
@@ -433,73 +398,71 @@ public final class RouteView extends BorderPane implements LedgerPane.Hands, Map
     insertAfter(document.trip().route().stops().size() - 1);
   }
 
-  /** Puts a copy of the chosen stop behind it. */
+  /** Puts a copy of the taken stops behind them. */
   void duplicate() {
-    if (!document.trip().route().stops().isEmpty()) {
-      NavigableSet<Integer> rows = ledger.taken();
-      chosen = rows.last() + 1;
-      document.edit(GroupEdits.duplicate(document.trip(), rows));
-    }
+    actions.duplicate(taken());
   }
 
   /** Moves the taken stops up or down. */
   void shift(int by) {
-    NavigableSet<Integer> rows = ledger.taken();
-    if (!rows.isEmpty()) {
-      move(rows, by < 0 ? rows.first() - 1 : rows.last() + 2);
-    }
+    actions.shift(taken(), by);
+    grid.reveal();
   }
 
   /** Removes the taken stops. */
   void remove() {
-    if (!ledger.taken().isEmpty()) {
-      remove(ledger.taken());
-    }
+    actions.remove(taken());
   }
 
-  private void refresh() {
+  /** What is taken now; it changes while the stops do. */
+  private NavigableSet<Integer> taken() {
+    return new TreeSet<>(grid.taken());
+  }
+
+  private void color() {
+    Palette palette = dark.get() ? Palette.DARK : Palette.LIGHT;
+    grid.color(palette);
+    trace.color(palette);
+    key.color(palette);
+    showMap();
+  }
+
+  /** The grid of the trip as it is now. */
+  private StopGrid made(StopGrid.Display display) {
     PlannedTrip planned = document.planned();
     Trip trip = planned.trip();
     Advice advice = planned.advice();
-    Ledger shown =
+    Ledger ledger =
         Ledger.of(trip, advice, planned.problems(), planned.fitness(), document.units(), null);
-    summary.setText(shown.summary());
-    go.setText(String.join("\n", GoLines.few(shown.go())));
-    go.setVisible(!shown.go().isEmpty());
-    missing.show(shown.problems());
-    chosen = Math.max(0, Math.min(chosen, shown.stops().size() - 1));
-    ledger.show(shown, chosen);
-    side.ledger(shown);
-    List<WheelPosition> positions = trip.rig().positions();
-    boolean known = advice != null && !advice.tracks().isEmpty();
-    head.known(known);
-    Palette palette = dark.get() ? Palette.DARK : Palette.LIGHT;
-    head.color(palette);
-    if (known && advice != null) {
-      WheelPosition wanted =
-          position != null && advice.tracks().containsKey(position)
-              ? position
-              : Trace.tightest(advice);
-      head.positions(positions, wanted);
-      trace.show(
-          Trace.of(advice, wanted, document.units()),
-          advice,
-          document.units(),
-          palette,
-          ledger.stopRows());
-      Platform.runLater(this::look);
+    return StopGrid.of(trip, ledger, advice, display, unfolded);
+  }
+
+  private void refresh() {
+    shown = made(shown.display());
+    Ledger ledger = shown.ledger();
+    verdict.show(Verdict.of(document.trip(), ledger, document.planned().advice()), ledger);
+    List<String> against = GoLines.against(ledger.go());
+    go.setText(String.join("\n", GoLines.few(against)));
+    go.setVisible(!against.isEmpty());
+    missing.show(ledger.problems());
+    chosen = Math.max(0, Math.min(chosen, shown.rows() - 1));
+    grid.show(shown, chosen, traced(shown));
+    showTrace();
+    side.ledger(ledger);
+    if (isText()) {
+      askText(true);
     }
     showSide();
     showMap();
   }
 
   private void showMap() {
-    if (head.mapShown().get()) {
+    if (verdict.mapShown().get()) {
       map.show(picture());
     }
   }
 
   private void showSide() {
-    side.show(chosen, ledger.taken());
+    side.show(chosen, grid.taken());
   }
 }

@@ -11,6 +11,8 @@ import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -19,7 +21,6 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TitledPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +34,7 @@ final class StopSide extends BorderPane {
   private final SeveralStops several;
   private final VBox tasks = new VBox();
   private final VBox reasons = new VBox();
+  private final VBox facts = new VBox();
   private final Label name = new Label();
   private final TitledPane toDo = section("What to do here", tasks);
   private final TitledPane why = section("Why", reasons);
@@ -49,6 +51,10 @@ final class StopSide extends BorderPane {
     this.figures = new FigurePane(document);
     this.now = section("Set a tire here, or what does a reading mean?", figures);
     now.setExpanded(false);
+    pressures.setExpanded(false);
+    pressures.expandedProperty().addListener(change -> showTires());
+    facts.getStyleClass().add("facts");
+    facts.managedProperty().bind(facts.visibleProperty());
     now.expandedProperty().addListener(change -> showFigures());
     this.several = new SeveralStops(document);
     several.managedProperty().bind(several.visibleProperty());
@@ -59,17 +65,17 @@ final class StopSide extends BorderPane {
     name.getStyleClass().add("chosen-stop");
     name.setMinWidth(60);
     name.setMaxWidth(Double.MAX_VALUE);
-    HBox.setHgrow(name, Priority.ALWAYS);
-    HBox bar =
+    HBox buttons =
         new HBox(
-            6,
-            name,
+            4,
+            button("+ stop", "Insert a stop after the chosen one", route::insert),
             button("Up", "Move the chosen stop up", () -> route.shift(-1)),
             button("Down", "Move the chosen stop down", () -> route.shift(1)),
             button("Duplicate", "Duplicate the chosen stop", route::duplicate),
             button("Remove", "Remove the chosen stop", route::remove));
+    VBox bar = new VBox(3, name, buttons);
     bar.getStyleClass().add("bar");
-    VBox content = new VBox(toDo, why, pressures, now, editor, several);
+    VBox content = new VBox(facts, toDo, why, editor, several, pressures, now);
     content.getStyleClass().add("side");
     scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
@@ -114,29 +120,25 @@ final class StopSide extends BorderPane {
     index = stop;
     boolean together = taken.size() > 1;
     Trip trip = document.trip();
-    UnitSystem units = document.units();
     boolean any = index < trip.route().stops().size();
     name.setText(
         together
             ? taken.size() + " stops"
             : any ? Texts.shortened(trip.route().stops().get(index).place()) : "No stop");
-    steps.clear(units);
-    Advice advice = document.planned().advice();
-    if (advice != null && index < advice.stops().size()) {
-      tires.show(trip, advice.stops().get(index), units);
-    } else {
-      tires.clear();
-    }
     Ledger known = ledger;
     tasks.getChildren().clear();
     reasons.getChildren().clear();
+    facts.getChildren().clear();
     if (known != null && index < known.stops().size()) {
+      facts(known.stops().get(index));
       card(known.stops().get(index));
       reasons(known.stops().get(index));
     }
     toDo.setVisible(!together && !tasks.getChildren().isEmpty());
     why.setVisible(!together && !reasons.getChildren().isEmpty());
+    facts.setVisible(!together && any);
     pressures.setVisible(!together);
+    showTires();
     now.setVisible(!together && any);
     showFigures();
     editor.setVisible(!together);
@@ -145,6 +147,49 @@ final class StopSide extends BorderPane {
       several.show(taken);
     } else {
       editor.show(index);
+    }
+  }
+
+  /** When the rig is there, what is there, and the leg ahead. */
+  private void facts(StopLine line) {
+    String times =
+        line.arrive().isEmpty() || line.leave().isEmpty()
+            ? line.arrive() + line.leave()
+            : line.arrive() + " to " + line.leave();
+    List<Node> shown = facts.getChildren();
+    shown.add(
+        caution(
+            Stream.of(line.kind(), times, line.zone(), line.air(), line.elevation(), line.hose())
+                .filter(fact -> !fact.isEmpty())
+                .collect(Collectors.joining(" · "))));
+    line.loads().forEach(load -> shown.add(caution(load)));
+    StopLine.TireRow tight = line.tightest();
+    if (tight != null) {
+      shown.add(
+          caution(
+              "margin "
+                  + tight.margin()
+                  + " of "
+                  + tight.tires()
+                  + (tight.byEstimate() ? ", by estimate" : "")));
+    }
+    if (!line.leg().isEmpty()) {
+      shown.add(caution("then " + line.leg()));
+    }
+  }
+
+  /** The tires are told in full only where that is asked for: the grid has them all. */
+  private void showTires() {
+    UnitSystem units = document.units();
+    steps.clear(units);
+    Advice advice = document.planned().advice();
+    if (!pressures.isVisible() || !pressures.isExpanded()) {
+      return;
+    }
+    if (advice != null && index < advice.stops().size()) {
+      tires.show(document.trip(), advice.stops().get(index), units);
+    } else {
+      tires.clear();
     }
   }
 

@@ -45,8 +45,8 @@ final class TireTable extends VBox {
   private enum Room {
     /** Every column, with its range. */
     ALL(484, 600),
-    /** The range on arrival, which is compared with the gauge; no figures cold here. */
-    ARRIVAL(425, 490),
+    /** The range on arrival, which is compared with the gauge; cold here is told by the grid. */
+    ARRIVAL(360, 425),
     /** No ranges and no figures cold here: they are told on asking. */
     LITTLE(0, 0);
 
@@ -243,9 +243,13 @@ final class TireTable extends VBox {
         .removeIf(
             node ->
                 node instanceof HBox && Integer.valueOf(row).equals(GridPane.getRowIndex(node)));
-    Label word = new Label(shown.word());
-    word.setMinWidth(USE_PREF_SIZE);
-    HBox mark = new HBox(5, new MarkShape(shown), word);
+    HBox mark = new HBox(5, new MarkShape(shown));
+    if (room == Room.ALL) {
+      Label word = new Label(shown.word());
+      word.setMinWidth(USE_PREF_SIZE);
+      mark.getChildren().add(word);
+    }
+    mark.setAccessibleText(shown.word());
     mark.setAlignment(Pos.CENTER_LEFT);
     mark.setPadding(new Insets(0, 0, 0, 4));
     grid.add(mark, COLUMNS - 1, row);

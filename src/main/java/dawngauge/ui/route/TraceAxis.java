@@ -17,6 +17,9 @@ import java.util.function.ToDoubleFunction;
  */
 record TraceAxis(double low, double high, double left, double right, double step) {
 
+  /** Figures of an axis stand no nearer to each other, in pixels. */
+  private static final double ROOM_FOR_FIGURE = 22;
+
   /** The axis of one figure of the points. */
   static TraceAxis of(
       List<Trace.Point> points,
@@ -46,7 +49,11 @@ record TraceAxis(double low, double high, double left, double right, double step
     for (Trace.Ceiling ceiling : trace.ceilings()) {
       high = Math.max(high, ceiling.pressure());
     }
-    return spanning(low, high, left, right, units == UnitSystem.US ? 10 : 1);
+    double step = units == UnitSystem.US ? 10 : 1;
+    while ((high - low) / step * ROOM_FOR_FIGURE > right - left && right > left) {
+      step *= 2;
+    }
+    return spanning(low, high, left, right, step);
   }
 
   private static TraceAxis spanning(

@@ -3,10 +3,9 @@ package dawngauge.ui.route;
 import dawngauge.explain.Terms;
 import dawngauge.ui.common.Palette;
 import java.util.List;
-import javafx.geometry.Pos;
 import javafx.scene.Group;
 import javafx.scene.control.Label;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
@@ -14,7 +13,7 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 
 /** What the lines of the trace are: each drawn as it is there, its name beside it. */
-final class TraceKey extends FlowPane {
+final class TraceKey {
 
   private static final double HEIGHT = 12;
   private static final double MIDDLE = HEIGHT / 2;
@@ -32,19 +31,23 @@ final class TraceKey extends FlowPane {
           drawn(5, 8, 1, HEIGHT),
           drawn(7, 1, 2, 1, 2, HEIGHT - 1, 7, HEIGHT - 1));
 
+  private final List<Label> entries;
+
   TraceKey() {
-    super(10, 2);
-    setAlignment(Pos.CENTER_LEFT);
-    setPrefWrapLength(100); // as little as there is room for
     List<Shape> hatch = limits.subList(0, 4);
-    getChildren()
-        .addAll(
+    entries =
+        List.of(
             entry(Terms.COLD_HERE, cold),
             entry("as read", band, reading),
             entry(Terms.LOWEST_SAFE, hatch.toArray(Shape[]::new)),
             entry(Terms.NEVER_OVER, limits.get(4)),
             entry("night", night));
     color(Palette.LIGHT);
+  }
+
+  /** The lines with their names. */
+  List<Label> entries() {
+    return entries;
   }
 
   private static Line line(double y, double thickness) {
@@ -63,7 +66,7 @@ final class TraceKey extends FlowPane {
   private static Label entry(String name, Shape... shapes) {
     Label label = new Label(name, new Group(shapes));
     label.setGraphicTextGap(5);
-    label.setMinWidth(USE_PREF_SIZE);
+    label.setMinWidth(Region.USE_PREF_SIZE);
     label.getStyleClass().add("lesser");
     return label;
   }

@@ -14,10 +14,17 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
-/** Draws the part of a trace that is seen. Heights are those of the ledger. */
+/**
+ * Draws the part of a trace that is seen. Heights are those of the rows beside it. Where there is
+ * little room, air and elevation are left out: they stand in the rows.
+ */
 final class TracePainter {
 
   private static final double LEFT = 14;
+
+  /** Narrower than this only pressures are drawn. */
+  private static final double ROOM_FOR_ALL = 250;
+
   private static final double THIN = 18;
   private static final double AIR_FROM_RIGHT = 98;
   private static final double GROUND_FROM_RIGHT = 34;
@@ -29,6 +36,8 @@ final class TracePainter {
   private final UnitSystem units;
   private final Palette palette;
   private final double width;
+  private final String name;
+  private final boolean wide;
   private final TraceAxis pressure;
   private final TraceAxis air;
   private final TraceAxis ground;
@@ -39,15 +48,18 @@ final class TracePainter {
       TraceScale scale,
       UnitSystem units,
       Palette palette,
-      double width) {
+      double width,
+      String name) {
+    this.name = name;
     this.g = g;
     this.trace = trace;
     this.scale = scale;
     this.units = units;
     this.palette = palette;
     this.width = width;
-    this.pressure =
-        TraceAxis.ofPressures(trace, units, LEFT, width - AIR_FROM_RIGHT - THIN - LEFT - 10);
+    this.wide = width >= ROOM_FOR_ALL;
+    double right = wide ? AIR_FROM_RIGHT + THIN + LEFT + 10 : LEFT;
+    this.pressure = TraceAxis.ofPressures(trace, units, LEFT, width - right);
     this.air = thin(Trace.Point::air, AIR_FROM_RIGHT, 10);
     this.ground = thin(Trace.Point::elevation, GROUND_FROM_RIGHT, 500);
   }
@@ -74,9 +86,23 @@ final class TracePainter {
     band();
     line(pressure, Trace.Point::reading, palette.warm(), 1.4, false);
     line(pressure, Trace.Point::settled, palette.settled(), 1.8, false);
-    line(air, Trace.Point::air, palette.lesser(), 1.2, false);
-    line(ground, Trace.Point::elevation, palette.lesser(), 1.2, true);
+    if (wide) {
+      line(air, Trace.Point::air, palette.lesser(), 1.2, false);
+      line(ground, Trace.Point::elevation, palette.lesser(), 1.2, true);
+    }
     g.restore();
+  }
+
+  /** Draws the axes' figures above all, on ground of its own. */
+  void head(double height) {
+    g.setFill(palette.paper());
+    g.fillRect(0, 0, width, height);
+    g.setFont(SMALL);
+    g.setTextBaseline(VPos.TOP);
+    figures(height - 28);
+    g.setStroke(palette.ink());
+    g.setLineWidth(1);
+    g.strokeLine(0, height - 0.5, width, height - 0.5);
   }
 
   /** A line across at a height, with its ends at what is meant. */
@@ -111,18 +137,26 @@ final class TracePainter {
     for (double value = pressure.low(); value <= pressure.high() + 1e-9; value += pressure.step()) {
       upright(pressure.x(value), top, bottom);
     }
-    for (double x : new double[] {air.left(), air.right(), ground.left(), ground.right()}) {
-      upright(x, top, bottom);
-    }
-    g.setFill(palette.lesser());
-    for (double at : scale.headings()) {
-      g.setTextAlign(TextAlignment.CENTER);
-      for (double value = pressure.low();
-          value <= pressure.high() + 1e-9;
-          value += pressure.step()) {
-        g.fillText(TraceAxis.number(value, pressure.step()), pressure.x(value), at);
+    if (wide) {
+      for (double x : new double[] {air.left(), air.right(), ground.left(), ground.right()}) {
+        upright(x, top, bottom);
       }
-      g.fillText(units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol(), pressure.middle(), at + 12);
+    }
+    scale.headings().forEach(this::figures);
+  }
+
+  /** What the axes say, in two lines. */
+  private void figures(double at) {
+    g.setFill(palette.lesser());
+    g.setTextAlign(TextAlignment.CENTER);
+    for (double value = pressure.low(); value <= pressure.high() + 1e-9; value += pressure.step()) {
+      g.fillText(TraceAxis.number(value, pressure.step()), pressure.x(value), at);
+    }
+    g.fillText(
+        name + ", " + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol(),
+        pressure.middle(),
+        at + 12);
+    if (wide) {
       ends(air, at, "air " + units.unitOf(QuantityKind.TEMPERATURE).symbol());
       ends(ground, at, Terms.ELEVATION + " " + units.unitOf(QuantityKind.ELEVATION).symbol());
     }

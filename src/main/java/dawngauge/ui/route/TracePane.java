@@ -19,8 +19,8 @@ import java.util.function.BiConsumer;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
-import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,9 +40,11 @@ public final class TracePane extends Pane {
   private @Nullable Advice advice;
   private UnitSystem units = UnitSystem.US;
   private Palette palette = Palette.LIGHT;
-  private List<Region> rows = List.of();
+  private @Nullable RowSpans rows;
   private double top;
   private double seen = 10;
+  private double head;
+  private String name = "";
   private int cursor = -1;
 
   /**
@@ -55,66 +57,108 @@ public final class TracePane extends Pane {
     getStyleClass().add("trace");
     getChildren().add(canvas);
     canvas.setMouseTransparent(true);
-    setMinWidth(270);
-    setPrefWidth(300);
-    setMaxWidth(430);
     setFocusTraversable(true);
     setAccessibleText(
         "Trace of the chosen tire; the arrow keys go along the way and tell its figures");
     Tooltip.install(this, tip);
-    setOnMouseMoved(event -> point(nearest(event.getY())));
+    setOnMouseMoved(event -> point(nearest(along(event))));
     setOnMouseExited(event -> point(-1));
     setOnMousePressed(
         event -> {
           requestFocus();
-          point(nearest(event.getY()));
+          point(nearest(along(event)));
           explain();
         });
     setOnKeyPressed(this::keyed);
-    widthProperty().addListener(change -> draw());
   }
 
-  /** Shows a trace beside the rows of the stops, which lie in the same coordinates. */
-  public void show(
-      Trace trace, Advice advice, UnitSystem units, Palette palette, List<Region> rows) {
+  /** Stays where it is while the rows go by, under axes of its own at the top. */
+  void stay(double headHeight) {
+    head = headHeight;
+    requestLayout();
+  }
+
+  /**
+   * Shows a trace.
+   *
+   * @param name short form of its tire
+   */
+  void show(Trace trace, Advice advice, UnitSystem units, String name) {
+    this.name = name;
     this.trace = trace;
     this.advice = advice;
     this.units = units;
-    this.palette = palette;
-    this.rows = rows;
     cursor = -1;
-    draw();
+    requestLayout();
+  }
+
+  /** Colours to draw in. */
+  void color(Palette other) {
+    palette = other;
+    requestLayout();
+  }
+
+  /** Shows none. */
+  void clear() {
+    trace = null;
+    requestLayout();
+  }
+
+  /** Follows rows that lie elsewhere. */
+  void beside(RowSpans moved) {
+    rows = moved;
+    requestLayout();
   }
 
   /** Tells which part is seen: only that is drawn. */
   public void see(double from, double height) {
     top = Math.max(0, from);
     seen = Math.max(10, height);
+    requestLayout();
+  }
+
+  @Override
+  protected void layoutChildren() {
     draw();
   }
 
-  /** Draws anew, as after the rows moved. */
-  public void draw() {
+  /** How far below the top of the rows the mouse is. */
+  private double along(MouseEvent event) {
+    return head > 0 ? event.getY() - head + top : event.getY();
+  }
+
+  private void draw() {
     Trace shown = trace;
     Advice known = advice;
+    RowSpans spans = rows;
     double width = getWidth();
-    if (shown == null || known == null || rows.isEmpty() || width < 1) {
+    if (width < 1) {
       return;
     }
-    TraceScale scale = new TraceScale(rows, known);
-    double height = Math.max(10, Math.min(seen, scale.height() - top));
+    double below = head > 0 || spans == null ? seen : Math.min(seen, spans.height() - top);
+    double height = Math.max(10, below);
     canvas.setWidth(width);
-    canvas.setHeight(height);
-    canvas.setLayoutY(top);
+    canvas.setHeight(height + head);
+    canvas.setLayoutY(head > 0 ? 0 : top);
     var g = canvas.getGraphicsContext2D();
-    g.clearRect(0, 0, width, height);
-    if (scale.isEmpty() || shown.points().isEmpty()) {
+    g.clearRect(0, 0, width, height + head);
+    if (shown == null || known == null || spans == null || shown.points().isEmpty()) {
       return;
     }
-    TracePainter painter = new TracePainter(g, shown, scale, units, palette, width);
+    TraceScale scale = new TraceScale(spans, known);
+    if (scale.isEmpty()) {
+      return;
+    }
+    TracePainter painter = new TracePainter(g, shown, scale, units, palette, width, name);
+    g.save();
+    g.translate(0, head);
     painter.paint(top, height);
     if (cursor >= 0 && cursor < shown.points().size()) {
       painter.cursor(top, shown.points().get(cursor));
+    }
+    g.restore();
+    if (head > 0) {
+      painter.head(head);
     }
   }
 
@@ -139,17 +183,18 @@ public final class TracePane extends Pane {
   private void point(int index) {
     cursor = index;
     tip.setText(index < 0 ? "" : brief(index));
-    draw();
+    requestLayout();
   }
 
   /** The point of the trace whose height is nearest. */
   private int nearest(double y) {
     Trace shown = trace;
     Advice known = advice;
-    if (shown == null || known == null || rows.isEmpty()) {
+    RowSpans spans = rows;
+    if (shown == null || known == null || spans == null) {
       return -1;
     }
-    TraceScale scale = new TraceScale(rows, known);
+    TraceScale scale = new TraceScale(spans, known);
     int nearest = -1;
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < shown.points().size() && !scale.isEmpty(); i++) {

@@ -5,43 +5,31 @@ import dawngauge.trip.Itinerary;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import javafx.geometry.Bounds;
-import javafx.scene.layout.Region;
 
 /**
- * Which time stands at which height beside the ledger's rows: a stop's stay runs down its row, a
- * leg's drive down to the next. Heights are pixels from the top of the ledger.
+ * Which time stands at which height beside the rows of the stops: a stop's stay runs down its row,
+ * a leg's drive down to the next. Heights are pixels from the top of the first row.
  */
 final class TraceScale {
-
-  private static final double INSET = 10;
 
   private record Knot(double seconds, double y) {}
 
   private final List<Knot> knots = new ArrayList<>();
-  private final List<Double> headings = new ArrayList<>();
-  private final double height;
+  private final RowSpans rows;
 
-  TraceScale(List<Region> rows, Advice advice) {
-    double before = -100;
-    for (int i = 0; i < Math.min(rows.size(), advice.stops().size()); i++) {
-      Bounds bounds = rows.get(i).getBoundsInParent();
+  TraceScale(RowSpans rows, Advice advice) {
+    this.rows = rows;
+    for (int i = 0; i < Math.min(rows.count(), advice.stops().size()); i++) {
       Itinerary.Visit visit = advice.stops().get(i).stop().visit();
-      double top = bounds.getMinY() + INSET;
-      double bottom = Math.max(top + 1, bounds.getMaxY() - INSET);
+      double top = rows.top(i);
+      double bottom = Math.max(top + 1, rows.bottom(i));
       if (visit.arrive().equals(visit.leave())) {
         knots.add(new Knot(seconds(visit.arrive()), (top + bottom) / 2));
       } else {
         knots.add(new Knot(seconds(visit.arrive()), top));
         knots.add(new Knot(seconds(visit.leave()), bottom));
       }
-      boolean newDay = rows.get(i).getUserData() instanceof Boolean day && day;
-      if ((i == 0 || newDay) && bounds.getMinY() - before > 60) {
-        headings.add(Math.max(0, bounds.getMinY() - 27));
-        before = bounds.getMinY();
-      }
     }
-    height = rows.isEmpty() ? 0 : rows.get(rows.size() - 1).getBoundsInParent().getMaxY() + INSET;
   }
 
   boolean isEmpty() {
@@ -50,12 +38,12 @@ final class TraceScale {
 
   /** Height of the whole. */
   double height() {
-    return height;
+    return rows.height();
   }
 
-  /** Where the axes are written: beside each day's heading, above its first stop. */
+  /** Where the axes are written again. */
   List<Double> headings() {
-    return headings;
+    return rows.headings();
   }
 
   double y(Instant instant) {
@@ -63,15 +51,23 @@ final class TraceScale {
   }
 
   double y(double seconds) {
-    for (int i = 1; i < knots.size(); i++) {
-      Knot from = knots.get(i - 1);
-      Knot to = knots.get(i);
-      if (seconds <= to.seconds) {
-        double part = (seconds - from.seconds) / Math.max(1, to.seconds - from.seconds);
-        return from.y + Math.max(0, part) * (to.y - from.y);
+    int low = 1;
+    int high = knots.size();
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (knots.get(middle).seconds < seconds) {
+        low = middle + 1;
+      } else {
+        high = middle;
       }
     }
-    return knots.get(knots.size() - 1).y;
+    if (low >= knots.size()) {
+      return knots.get(knots.size() - 1).y;
+    }
+    Knot from = knots.get(low - 1);
+    Knot to = knots.get(low);
+    double part = (seconds - from.seconds) / Math.max(1, to.seconds - from.seconds);
+    return from.y + Math.max(0, part) * (to.y - from.y);
   }
 
   private static double seconds(Instant instant) {

@@ -1,0 +1,182 @@
+package dawngauge.ui.route;
+
+import dawngauge.advice.Mark;
+import dawngauge.ledger.Ledger;
+import dawngauge.ledger.StopGrid;
+import dawngauge.ledger.Verdict;
+import dawngauge.ledger.Wording;
+import dawngauge.ui.common.MarkShape;
+import dawngauge.ui.common.Texts;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.beans.property.BooleanProperty;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/**
+ * The trip in one line above the grid: pressing a part dims the stops it does not speak of and goes
+ * to the first it does, pressing it again to the next. At the right, which figure the cells show.
+ */
+final class VerdictBar extends HBox {
+
+  /** Told which rows are spoken of, and which of them to go to. */
+  interface Walk {
+    void to(Set<Integer> rows, int row);
+  }
+
+  private static final double ROOM_FOR_NOTHING = 860;
+
+  private final Walk walk;
+  private final List<ToggleButton> buttons = new ArrayList<>();
+  private final ToggleGroup displays = new ToggleGroup();
+  private final ToggleButton stopShown = new ToggleButton("Stop");
+  private final ToggleButton mapShown = new ToggleButton("Map");
+  private List<Verdict.Part> parts = List.of();
+  private Verdict.Kind walked = Verdict.Kind.GO;
+  private int steps;
+  private boolean walking;
+
+  /**
+   * An empty line.
+   *
+   * @param display told which figure is wanted in the cells
+   */
+  VerdictBar(Walk walk, Consumer<StopGrid.Display> display) {
+    super(2);
+    this.walk = walk;
+    getStyleClass().add("verdict");
+    for (Verdict.Kind kind : Verdict.Kind.values()) {
+      ToggleButton button = new ToggleButton();
+      button
+          .getStyleClass()
+          .addAll("verdict-part", "verdict-" + kind.name().toLowerCase(Locale.ROOT));
+      button.setMinWidth(kind == Verdict.Kind.LEAST ? 40 : USE_PREF_SIZE);
+      button.setOnAction(event -> press(kind));
+      button.managedProperty().bind(button.visibleProperty());
+      buttons.add(button);
+      getChildren().add(button);
+    }
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    getChildren().add(gap);
+    for (StopGrid.Display each : StopGrid.Display.values()) {
+      ToggleButton button =
+          small(new ToggleButton(each.word()), "Show in each cell: " + each.word());
+      button.setToggleGroup(displays);
+      button.setSelected(each == StopGrid.Display.READS);
+      button.setOnAction(
+          event -> {
+            button.setSelected(true); // one of them always is
+            display.accept(each);
+          });
+      getChildren().add(button);
+    }
+    Region small = new Region();
+    small.setMinWidth(6);
+    stopShown.managedProperty().bind(stopShown.visibleProperty());
+    getChildren()
+        .addAll(
+            small,
+            small(stopShown, "Show or fold away the chosen stop"),
+            small(mapShown, "Show or fold away the map"));
+    widthProperty().addListener(change -> leaveOut());
+  }
+
+  private static ToggleButton small(ToggleButton button, String tip) {
+    button.getStyleClass().add("small-toggle");
+    button.setMinWidth(USE_PREF_SIZE);
+    Texts.tipped(button, () -> new Tooltip(tip));
+    return button;
+  }
+
+  BooleanProperty stopShown() {
+    return stopShown.selectedProperty();
+  }
+
+  BooleanProperty mapShown() {
+    return mapShown.selectedProperty();
+  }
+
+  /** Whether the stop is shown only when it is asked for. */
+  void narrow(boolean asked) {
+    stopShown.setVisible(asked);
+  }
+
+  /** In little room what counts nothing is left out. */
+  private void leaveOut() {
+    for (int i = 0; i < parts.size(); i++) {
+      Verdict.Part part = parts.get(i);
+      boolean nothing = part.rows().isEmpty() && part.kind() != Verdict.Kind.GO;
+      buttons.get(i).setVisible(!nothing || getWidth() > ROOM_FOR_NOTHING);
+    }
+  }
+
+  /** Shows what is told of a trip; a walk ends. */
+  void show(Verdict verdict, Ledger ledger) {
+    parts = verdict.parts();
+    for (int i = 0; i < buttons.size(); i++) {
+      Verdict.Part part = parts.get(i);
+      ToggleButton button = buttons.get(i);
+      boolean marked = !part.rows().isEmpty() && part.mark() != Mark.CLEAR;
+      if (!part.text().equals(button.getText())) {
+        button.setText(part.text());
+        button.setGraphic(marked ? new MarkShape(part.mark()) : null);
+      }
+      button.setSelected(false);
+      button.setTooltip(null);
+      Texts.tipped(button, () -> tip(part, ledger));
+    }
+    walking = false;
+    leaveOut();
+  }
+
+  private static Tooltip tip(Verdict.Part part, Ledger ledger) {
+    List<String> lines = new ArrayList<>();
+    if (part.kind() == Verdict.Kind.GO) {
+      lines.addAll(ledger.go());
+      lines.addAll(ledger.putRight());
+    }
+    lines.add(0, part.text());
+    if (part.mark() != Mark.CLEAR && !part.rows().isEmpty()) {
+      lines.add(
+          "At "
+              + Wording.list(
+                  part.rows().stream().map(row -> ledger.stops().get(row).place()).toList())
+              + ".");
+    }
+    lines.add(
+        part.rows().isEmpty() ? "" : "Press: dims the other stops and goes to the next of these.");
+    Tooltip tip =
+        new Tooltip(String.join("\n", lines.stream().filter(line -> !line.isEmpty()).toList()));
+    tip.setWrapText(true);
+    tip.setMaxWidth(520);
+    return tip;
+  }
+
+  private void press(Verdict.Kind kind) {
+    Verdict.Part part = parts.get(kind.ordinal());
+    steps = walking && kind == walked ? steps + 1 : 0;
+    walked = kind;
+    walking = !part.rows().isEmpty();
+    for (ToggleButton button : buttons) {
+      button.setSelected(walking && button == buttons.get(kind.ordinal()));
+    }
+    walk.to(new HashSet<>(part.rows()), walking ? part.rows().get(steps % part.rows().size()) : -1);
+  }
+
+  /** Ends a walk; whether there was one. */
+  boolean rest() {
+    boolean was = walking;
+    walking = false;
+    buttons.forEach(button -> button.setSelected(false));
+    return was;
+  }
+}
