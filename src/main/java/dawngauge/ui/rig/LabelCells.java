@@ -64,26 +64,14 @@ final class LabelCells {
         book.text(
             range,
             () -> line().map(LabelFitment::loadRange).orElse(null),
-            value ->
-                changed(
-                    l ->
-                        new LabelFitment(
-                            l.size(), l.tireClass(), value, l.coldPressure(), l.remarks())));
+            value -> changed(l -> l.withLoadRange(value)));
     Node classBox =
         book.choice(
             tireClass,
             () -> KindForm.CLASSES,
             () -> line().map(LabelFitment::tireClass),
             KindForm::word,
-            value ->
-                changed(
-                    l ->
-                        new LabelFitment(
-                            l.size(),
-                            value.orElse(null),
-                            l.loadRange(),
-                            l.coldPressure(),
-                            l.remarks())));
+            value -> changed(l -> l.withTireClass(value.orElse(null))));
     book.onRefresh(
         () -> {
           rangeField.setDisable(line().isEmpty());
@@ -131,10 +119,7 @@ final class LabelCells {
     Entered<GaugePressure> pressure = typedCold();
     return line().isEmpty() && pressure != null
         ? begun(text, pressure)
-        : changed(
-            l ->
-                new LabelFitment(
-                    text, l.tireClass(), l.loadRange(), l.coldPressure(), l.remarks()));
+        : changed(l -> l.withSize(text));
   }
 
   private Trip withCold(@Nullable Entered<GaugePressure> pressure) {
@@ -144,8 +129,7 @@ final class LabelCells {
     }
     return line().isEmpty()
         ? begun(typedSize(), pressure)
-        : changed(
-            l -> new LabelFitment(l.size(), l.tireClass(), l.loadRange(), pressure, l.remarks()));
+        : changed(l -> l.withColdPressure(pressure));
   }
 
   private Trip begun(String text, Entered<GaugePressure> pressure) {

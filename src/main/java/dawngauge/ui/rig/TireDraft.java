@@ -24,14 +24,6 @@ final class TireDraft {
   }
 
   Tire tire() {
-    return new Tire(
-        tire.id(),
-        type,
-        dateCode,
-        tread,
-        tire.heatFactor(),
-        lossPerDay,
-        tire.damage(),
-        tire.remarks());
+    return tire.withType(type).withDateCode(dateCode).withTread(tread).withLossPerDay(lossPerDay);
   }
 }

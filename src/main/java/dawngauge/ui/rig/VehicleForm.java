@@ -56,34 +56,14 @@ final class VehicleForm extends VBox {
             name,
             text -> RigForms.name("vehicle", others(), text),
             owner,
-            value ->
-                RigEdits.withVehicle(
-                    book.trip(),
-                    index,
-                    new Vehicle(
-                        value,
-                        vehicle().letter(),
-                        vehicle().kind(),
-                        vehicle().gvwr(),
-                        vehicle().axles(),
-                        vehicle().remarks())));
+            value -> RigEdits.withVehicle(book.trip(), index, vehicle().withName(value)));
     FieldBook.Words gvwr = new FieldBook.Words("GVWR", "certification label", owner);
     var gvwrField =
         book.positive(
             gvwr,
             QuantityKind.MASS,
             () -> vehicle().gvwr(),
-            value ->
-                RigEdits.withVehicle(
-                    book.trip(),
-                    index,
-                    new Vehicle(
-                        vehicle().name(),
-                        vehicle().letter(),
-                        vehicle().kind(),
-                        value,
-                        vehicle().axles(),
-                        vehicle().remarks())));
+            value -> RigEdits.withVehicle(book.trip(), index, vehicle().withGvwr(value)));
     return FieldBook.cells(FieldBook.wideCell(name, nameField), FieldBook.cell(gvwr, gvwrField));
   }
 
