@@ -1,4 +1,4 @@
-package dawngauge.tripfile;
+package dawngauge.field;
 
 import dawngauge.problem.Outcome;
 import dawngauge.problem.ProblemCode;
@@ -9,59 +9,80 @@ import dawngauge.trip.Air;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.WheelPosition;
 import dawngauge.trip.WheelSlot;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** How axles, wheel positions and the air at a stop stand in the file. */
-final class RigForms {
-  private static final Pattern AXLE = Pattern.compile("(\\S|\\S.*\\S) ([1-9]\\d{0,2})");
-  private static final Pattern POSITION =
+/** How axles, wheel positions and the air at a stop stand in the file, and days. */
+public final class TripCodecs {
+  private static final Pattern AXLE_TEXT = Pattern.compile("(\\S|\\S.*\\S) ([1-9]\\d{0,2})");
+  private static final Pattern POSITION_TEXT =
       Pattern.compile("(\\S|\\S.*\\S) axle ([1-9]\\d{0,2}) (left|right)((?: outer| inner)?)");
+  private static final String DATE_EXAMPLE = "\"2027-03-09\"";
   private static final String UP_TO = "up to ";
 
   /** An axle, such as "trailer 2". */
-  static final Form<AxleRef> AXLE_FORM =
-      new Form<>(
+  public static final Codec<AxleRef> AXLE =
+      new Codec<>(
           "an axle",
           "\"trailer 2\"",
           new AxleRef("", 1),
-          RigForms::parseAxle,
+          TripCodecs::parseAxle,
           ref -> ref.vehicle() + " " + ref.number());
 
   /** A place on an axle. */
-  static final Form<WheelSlot> SLOT_FORM = Form.choice(WheelSlot.class, WheelSlot::words);
+  public static final Codec<WheelSlot> SLOT = Codec.choice(WheelSlot.class, WheelSlot::words);
 
   /** A place on the rig, such as "trailer axle 2 left". */
-  static final Form<WheelPosition> POSITION_FORM =
-      new Form<>(
+  public static final Codec<WheelPosition> POSITION =
+      new Codec<>(
           "a wheel position",
           "\"trailer axle 2 left\"",
           new WheelPosition(new AxleRef("", 1), WheelSlot.LEFT),
-          RigForms::parsePosition,
+          TripCodecs::parsePosition,
           WheelPosition::words);
 
   /** Whether air is to be had. */
-  static final Form<Air> AIR_FORM =
-      new Form<>(
+  public static final Codec<Air> AIR =
+      new Codec<>(
           "\"none\", \"yes\" or \"up to\" a pressure",
           "\"up to 100 psi\"",
           Air.NONE,
-          RigForms::parseAir,
-          RigForms::airText);
+          TripCodecs::parseAir,
+          TripCodecs::airText);
 
-  private RigForms() {}
+  /** A day. */
+  public static final Codec<LocalDate> DATE =
+      new Codec<>(
+          "a date",
+          DATE_EXAMPLE,
+          LocalDate.EPOCH,
+          TripCodecs::parseDate,
+          DateTimeFormatter.ISO_LOCAL_DATE::format);
+
+  private TripCodecs() {}
+
+  private static Outcome<LocalDate> parseDate(String text) {
+    try {
+      return Outcome.of(LocalDate.parse(text));
+    } catch (DateTimeException notADate) {
+      return Codec.failed(ProblemCode.NOT_A_DATE, Codec.shortened(text), DATE_EXAMPLE);
+    }
+  }
 
   private static Outcome<AxleRef> parseAxle(String text) {
-    Matcher matcher = AXLE.matcher(text);
+    Matcher matcher = AXLE_TEXT.matcher(text);
     return matcher.matches()
         ? Outcome.of(new AxleRef(matcher.group(1), Integer.parseInt(matcher.group(2))))
-        : Form.failed(ProblemCode.NOT_AN_AXLE, Form.shortened(text), AXLE_FORM.example());
+        : Codec.failed(ProblemCode.NOT_AN_AXLE, Codec.shortened(text), AXLE.example());
   }
 
   private static Outcome<WheelPosition> parsePosition(String text) {
-    Matcher matcher = POSITION.matcher(text);
+    Matcher matcher = POSITION_TEXT.matcher(text);
     if (matcher.matches()) {
       String slotWords = matcher.group(3) + matcher.group(4);
       Optional<WheelSlot> slot =
@@ -71,7 +92,7 @@ final class RigForms {
         return Outcome.of(new WheelPosition(axle, slot.get()));
       }
     }
-    return Form.failed(ProblemCode.NOT_A_POSITION, Form.shortened(text), POSITION_FORM.example());
+    return Codec.failed(ProblemCode.NOT_A_POSITION, Codec.shortened(text), POSITION.example());
   }
 
   private static Outcome<Air> parseAir(String text) {
@@ -80,10 +101,10 @@ final class RigForms {
     } else if (text.equals("yes")) {
       return Outcome.of(Air.YES);
     } else if (text.startsWith(UP_TO)) {
-      Form<Entered<GaugePressure>> form = Form.positive(QuantityKind.GAUGE_PRESSURE);
+      Codec<Entered<GaugePressure>> form = Codec.positive(QuantityKind.GAUGE_PRESSURE);
       return form.parse().apply(text.substring(UP_TO.length())).map(top -> new Air(true, top));
     }
-    return Form.failed(ProblemCode.NOT_A_CHOICE, Form.shortened(text), AIR_FORM.what());
+    return Codec.failed(ProblemCode.NOT_A_CHOICE, Codec.shortened(text), AIR.what());
   }
 
   private static String airText(Air air) {
