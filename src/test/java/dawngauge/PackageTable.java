@@ -44,7 +44,7 @@ record PackageTable(Map<String, Set<String>> rows) {
               row("review", "rules forecast ambient trip tire physics explain quantity problem"),
               row(
                   "ledger",
-                  "review advice fitness forecast rules ambient trip tire geo explain quantity problem"),
+                  "review advice fitness forecast rules ambient field trip tire geo explain quantity problem"),
               row(
                   "report",
                   "ledger review advice fitness forecast rules ambient trip tire geo explain quantity"
@@ -60,8 +60,8 @@ record PackageTable(Map<String, Set<String>> rows) {
                       + " explain quantity problem"),
               row(
                   "ui",
-                  "planner report ledger settings review advice fitness forecast rules ambient trip tire geo"
-                      + " explain quantity problem")));
+                  "planner report ledger settings review advice fitness forecast rules ambient field trip"
+                      + " tire geo explain quantity problem")));
 
   private static final String ROOT = "dawngauge";
 

@@ -142,34 +142,43 @@ public final class TireFields {
           TireSpec::maxColdPressure,
           TireSpec::withMaxColdPressure);
 
+  /** Pressure of a row. */
+  public static final Field<Row, Entered<GaugePressure>> ROW_PRESSURE =
+      Field.required(
+          "pressure",
+          "Cold pressure",
+          TABLE,
+          PRESSURE,
+          Row::pressure,
+          (row, value) -> new Row(value, row.single(), row.dual()));
+
+  /** Load of a single tire. */
+  public static final Field<Row, Entered<Mass>> ROW_SINGLE =
+      Field.required(
+          "single",
+          "Load, single",
+          TABLE,
+          LOAD,
+          Row::single,
+          (row, value) -> new Row(row.pressure(), value, row.dual()));
+
+  /** Load of each tire of a pair. */
+  public static final Field<Row, Entered<Mass>> ROW_DUAL =
+      Field.optional(
+          "dual",
+          "Load, dual",
+          TABLE,
+          LOAD,
+          Row::dual,
+          (row, value) -> new Row(row.pressure(), row.single(), value));
+
   /** A row of the maker's table. */
   public static final Part<Row> ROW =
       Part.bare(
           "row",
           "row",
           new Row(PRESSURE.standIn(), LOAD.standIn(), null),
-          List.of(
-              Field.<Row, Entered<GaugePressure>>required(
-                  "pressure",
-                  "Cold pressure",
-                  TABLE,
-                  PRESSURE,
-                  Row::pressure,
-                  (row, value) -> new Row(value, row.single(), row.dual())),
-              Field.<Row, Entered<Mass>>required(
-                  "single",
-                  "Load, single",
-                  TABLE,
-                  LOAD,
-                  Row::single,
-                  (row, value) -> new Row(row.pressure(), value, row.dual())),
-              Field.<Row, Entered<Mass>>optional(
-                  "dual",
-                  "Load, dual",
-                  TABLE,
-                  LOAD,
-                  Row::dual,
-                  (row, value) -> new Row(row.pressure(), row.single(), value))));
+          List.<Member<Row>>of(ROW_PRESSURE, ROW_SINGLE, ROW_DUAL));
 
   /** Rows of the maker's table. */
   public static final Parts<TireSpec, Row> ROWS =

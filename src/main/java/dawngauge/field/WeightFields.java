@@ -31,6 +31,9 @@ public final class WeightFields {
   private static final Comparator<AxleRef> ORDER =
       Comparator.comparing(AxleRef::vehicle).thenComparing(AxleRef::number);
 
+  private static final List<Fault> NO_AXLES =
+      List.of(Fault.of("axles", ProblemCode.MISSING_FIELD, "axles", "the axles that stood on it"));
+
   /** A side of an axle. */
   public enum Side {
     /** Left. */
@@ -60,31 +63,54 @@ public final class WeightFields {
           Platform::weight,
           (platform, value) -> new Platform(platform.axles(), value));
 
+  /** Axles on a platform. */
+  public static final Texts<Platform, AxleRef> PLATFORM_AXLES =
+      new Texts<>(
+          "axles",
+          "Axles",
+          SCALE,
+          TripCodecs.AXLE,
+          Platform::axles,
+          (platform, axles) -> new Platform(axles, platform.weight()));
+
   /** What one platform of the scale showed. */
   public static final Part<Platform> PLATFORM =
       Part.<Platform>bare(
               "platform",
               "platform",
               new Platform(List.of(), TireFields.LOAD.standIn()),
-              List.of(
-                  new Texts<>(
-                      "axles",
-                      "Axles",
-                      SCALE,
-                      TripCodecs.AXLE,
-                      Platform::axles,
-                      (platform, axles) -> new Platform(axles, platform.weight())),
-                  PLATFORM_WEIGHT))
-          .checked(
-              (platform, sound) ->
-                  platform.axles().isEmpty()
-                      ? List.of(
-                          Fault.of(
-                              "axles",
-                              ProblemCode.MISSING_FIELD,
-                              "axles",
-                              "the axles that stood on it"))
-                      : List.of());
+              List.of(PLATFORM_AXLES, PLATFORM_WEIGHT))
+          .checked((platform, sound) -> platform.axles().isEmpty() ? NO_AXLES : List.of());
+
+  /** Axle under a wheel scale. */
+  public static final Field<WheelWeight, AxleRef> WHEEL_AXLE =
+      Field.required(
+          "axle",
+          "Axle",
+          SCALE,
+          TripCodecs.AXLE,
+          WheelWeight::axle,
+          (wheel, axle) -> new WheelWeight(axle, wheel.left(), wheel.weight()));
+
+  /** Side under a wheel scale. */
+  public static final Field<WheelWeight, Side> WHEEL_SIDE =
+      Field.required(
+          "side",
+          "Side",
+          SCALE,
+          Codec.choice(Side.class, Side::word),
+          wheel -> wheel.left() ? Side.LEFT : Side.RIGHT,
+          (wheel, side) -> new WheelWeight(wheel.axle(), side == Side.LEFT, wheel.weight()));
+
+  /** Weight on a wheel scale. */
+  public static final Field<WheelWeight, Entered<Mass>> WHEEL_LOAD =
+      Field.required(
+          "weight",
+          "Weight",
+          SCALE,
+          TireFields.LOAD,
+          WheelWeight::weight,
+          (wheel, weight) -> new WheelWeight(wheel.axle(), wheel.left(), weight));
 
   /** What a wheel scale showed. */
   public static final Part<WheelWeight> WHEEL_WEIGHT =
@@ -92,29 +118,7 @@ public final class WeightFields {
           "wheel weight",
           "wheelWeight",
           new WheelWeight(TripCodecs.AXLE.standIn(), true, TireFields.LOAD.standIn()),
-          List.of(
-              Field.<WheelWeight, AxleRef>required(
-                  "axle",
-                  "Axle",
-                  SCALE,
-                  TripCodecs.AXLE,
-                  WheelWeight::axle,
-                  (wheel, axle) -> new WheelWeight(axle, wheel.left(), wheel.weight())),
-              Field.<WheelWeight, Side>required(
-                  "side",
-                  "Side",
-                  SCALE,
-                  Codec.choice(Side.class, Side::word),
-                  wheel -> wheel.left() ? Side.LEFT : Side.RIGHT,
-                  (wheel, side) ->
-                      new WheelWeight(wheel.axle(), side == Side.LEFT, wheel.weight())),
-              Field.<WheelWeight, Entered<Mass>>required(
-                  "weight",
-                  "Weight",
-                  SCALE,
-                  TireFields.LOAD,
-                  WheelWeight::weight,
-                  (wheel, weight) -> new WheelWeight(wheel.axle(), wheel.left(), weight))));
+          List.<Member<WheelWeight>>of(WHEEL_AXLE, WHEEL_SIDE, WHEEL_LOAD));
 
   /** Day of a ticket. */
   public static final Field<ScaleTicket, LocalDate> TICKET_DATE =
@@ -141,6 +145,16 @@ public final class WeightFields {
           ScaleTicket::aboard,
           ScaleTicket::withAboard);
 
+  /** Platforms of a ticket. */
+  public static final Parts<ScaleTicket, Platform> PLATFORMS =
+      new Parts<>(
+          "platforms", "Platforms", PLATFORM, ScaleTicket::platforms, ScaleTicket::withPlatforms);
+
+  /** Wheel scales of a ticket. */
+  public static final Parts<ScaleTicket, WheelWeight> WHEELS =
+      new Parts<>(
+          "wheels", "Wheel scales", WHEEL_WEIGHT, ScaleTicket::wheels, ScaleTicket::withWheels);
+
   /** A scale ticket. */
   public static final Part<ScaleTicket> TICKET =
       Part.of(
@@ -149,22 +163,7 @@ public final class WeightFields {
           new ScaleTicket(null, false, null, List.of(), List.of(), Remarks.NONE),
           ScaleTicket::remarks,
           ScaleTicket::withRemarks,
-          List.<Member<ScaleTicket>>of(
-              TICKET_DATE,
-              HITCHED,
-              ABOARD,
-              new Parts<>(
-                  "platforms",
-                  "Platforms",
-                  PLATFORM,
-                  ScaleTicket::platforms,
-                  ScaleTicket::withPlatforms),
-              new Parts<>(
-                  "wheels",
-                  "Wheel scale",
-                  WHEEL_WEIGHT,
-                  ScaleTicket::wheels,
-                  ScaleTicket::withWheels)));
+          List.<Member<ScaleTicket>>of(TICKET_DATE, HITCHED, ABOARD, PLATFORMS, WHEELS));
 
   /** Kind of hitch. */
   public static final Field<Hitch, Hitch.Kind> HITCH_KIND =

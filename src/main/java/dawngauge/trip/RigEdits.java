@@ -10,7 +10,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Changes to a rig, each giving a new trip. Where a name changes, everything that refers to it
@@ -95,29 +94,6 @@ public final class RigEdits {
   }
 
   /**
-   * Another weight on a platform of a ticket, or none: the platform is taken out, and the ticket
-   * with it where nothing is left on it.
-   */
-  public static Trip withPlatform(
-      Trip trip, int ticketIndex, int platform, @Nullable Entered<Mass> weight) {
-    ScaleTicket ticket = trip.rig().tickets().get(ticketIndex);
-    List<ScaleTicket.Platform> platforms = new ArrayList<>(ticket.platforms());
-    if (weight == null) {
-      platforms.remove(platform);
-    } else {
-      platforms.set(platform, new ScaleTicket.Platform(platforms.get(platform).axles(), weight));
-    }
-    List<ScaleTicket> tickets = new ArrayList<>(trip.rig().tickets());
-    ScaleTicket changed = ticket.withPlatforms(platforms);
-    if (isBlank(changed)) {
-      tickets.remove(ticketIndex);
-    } else {
-      tickets.set(ticketIndex, changed);
-    }
-    return trip.withRig(trip.rig().withTickets(tickets));
-  }
-
-  /**
    * The weight of an axle that stood alone on the scale: on the last ticket where that has no date,
    * else on a new one without date, weighed hitched.
    */
@@ -135,11 +111,21 @@ public final class RigEdits {
     return trip.withRig(trip.rig().withTickets(tickets));
   }
 
-  /** Whether the trailer was hitched when a ticket was weighed. */
-  public static Trip withHitched(Trip trip, int index, boolean hitched) {
-    ScaleTicket old = trip.rig().tickets().get(index);
-    ScaleTicket changed = old.withHitched(hitched);
-    return trip.withRig(trip.rig().withTickets(replaced(trip.rig().tickets(), index, changed)));
+  /** Adds a ticket without date, weighed hitched, on which nothing is noted yet. */
+  public static Trip withNewTicket(Trip trip) {
+    List<ScaleTicket> tickets = new ArrayList<>(trip.rig().tickets());
+    tickets.add(new ScaleTicket(null, true, null, List.of(), List.of(), Remarks.NONE));
+    return trip.withRig(trip.rig().withTickets(tickets));
+  }
+
+  /** Takes a ticket out with all its weights. */
+  public static RigParts.Changed withoutTicket(Trip trip, int index) {
+    List<ScaleTicket> tickets = new ArrayList<>(trip.rig().tickets());
+    ScaleTicket gone = tickets.remove(index);
+    int weights = gone.platforms().size() + gone.wheels().size();
+    return new RigParts.Changed(
+        trip.withRig(trip.rig().withTickets(tickets)),
+        weights == 0 ? List.of() : List.of(weights + (weights == 1 ? " weight" : " weights")));
   }
 
   /** Place of the ticket that speaks for an axle, the last one that weighed it; empty if none. */

@@ -11,6 +11,7 @@ import dawngauge.trip.Rig;
 import dawngauge.trip.RigParts;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.Forms;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,6 +68,11 @@ final class FieldBook {
   FieldBook(TripDocument document, Consumer<List<String>> teller) {
     this.document = document;
     this.teller = teller;
+  }
+
+  /** A book for fields that come and go within this one's. */
+  FieldBook inner() {
+    return new FieldBook(document, teller);
   }
 
   /** Shows the trip as it is now. */
@@ -138,21 +144,8 @@ final class FieldBook {
       Function<@Nullable Entered<Q>, Trip> edit) {
     return field(
         words,
-        text -> RigForms.positive(kind, units(), text),
+        Forms.positive(kind, units()),
         () -> text(shown.get()),
-        value -> edit.apply(value.orElse(null)));
-  }
-
-  /** A field for a text that may be missing. */
-  FigureField<Optional<String>> text(
-      Words words, Supplier<@Nullable String> shown, Function<@Nullable String, Trip> edit) {
-    return field(
-        words,
-        RigForms::text,
-        () -> {
-          String text = shown.get();
-          return text == null ? "" : text;
-        },
         value -> edit.apply(value.orElse(null)));
   }
 

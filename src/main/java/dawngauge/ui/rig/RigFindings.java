@@ -64,17 +64,35 @@ final class RigFindings {
     return byPlace.getOrDefault(place, List.of());
   }
 
+  /** All of them, worst first. */
+  List<Defect> all() {
+    return all;
+  }
+
   /** How many of each severity, worst first. */
   String summary() {
+    String counts = count(all);
+    return counts.isEmpty()
+        ? "Nothing found that keeps the rig from going."
+        : "Is the rig fit to go? " + counts;
+  }
+
+  /** How many of each severity there are at an axle and its tires; empty for none. */
+  String countAt(String axle) {
+    return count(
+        all.stream()
+            .filter(defect -> defect.where().equals(axle) || defect.where().startsWith(axle + " "))
+            .toList());
+  }
+
+  private static String count(List<Defect> defects) {
     List<String> counts = new ArrayList<>();
     for (Severity severity : Severity.values()) {
-      long count = all.stream().filter(defect -> defect.severity() == severity).count();
+      long count = defects.stream().filter(defect -> defect.severity() == severity).count();
       if (count > 0) {
         counts.add(count + " " + severity.word());
       }
     }
-    return counts.isEmpty()
-        ? "Nothing found that keeps the rig from going."
-        : "Is the rig fit to go? " + String.join(" · ", counts);
+    return String.join(" · ", counts);
   }
 }
