@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dawngauge.field.Field;
 import dawngauge.field.Member;
 import dawngauge.field.OnePart;
-import dawngauge.field.Pairs;
 import dawngauge.field.Part;
 import dawngauge.field.Parts;
 import dawngauge.field.RigFields;
@@ -17,6 +16,8 @@ import dawngauge.testdata.Forecasts;
 import dawngauge.tire.LoadInflationTable;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.Axle;
+import dawngauge.trip.AxleRef;
+import dawngauge.trip.LoadChange;
 import dawngauge.trip.Rig;
 import dawngauge.trip.ScaleTicket;
 import dawngauge.trip.Tire;
@@ -60,21 +61,26 @@ class RigWindowTest extends WindowTest {
   /** Tires by place and the names by which others refer are changed where those parts are. */
   @Test
   void everyFieldOfTheCatalogueHasAnEditor() {
+    Set<Object> edited = new HashSet<>();
+    OpenWindow stop = open(demo());
+    stop.press(stop.buttons("+ load").get(0));
+    gather(stop, edited);
     OpenWindow open = rig(demo());
     unfoldAll(open);
-    Set<Object> edited = new HashSet<>();
-    open.nodes(Node.class, node -> node.getProperties().containsKey("catalogue"))
-        .forEach(node -> edited.add(node.getProperties().get("catalogue")));
+    gather(open, edited);
     for (Part<?> part : RigFields.all()) {
       for (Member<?> member : part.members()) {
         if (member instanceof OnePart<?, ?> || isList(member) || isMadeWithThePart(member)) {
           continue;
         }
-        if (!part.equals(WeightFields.LOAD_CHANGE)) {
-          assertThat(edited).as("%s of %s", member.key(), part.name()).contains(member);
-        }
+        assertThat(edited).as("%s of %s", member.key(), part.name()).contains(member);
       }
     }
+  }
+
+  private static void gather(OpenWindow open, Set<Object> edited) {
+    open.nodes(Node.class, node -> node.getProperties().containsKey("catalogue"))
+        .forEach(node -> edited.add(node.getProperties().get("catalogue")));
   }
 
   /** Lists whose parts have a form each; label lines, rows, platforms and wheels are tables. */
@@ -90,7 +96,7 @@ class RigWindowTest extends WindowTest {
 
   /** Fitted tires, ids and pairs of wheels come and go with buttons. */
   private static boolean isMadeWithThePart(Member<?> member) {
-    return member instanceof Pairs<?, ?, ?>
+    return member.equals(VehicleFields.FITTED)
         || member.equals(VehicleFields.DUAL)
         || member.equals(TireFields.TIRE_ID)
         || (member instanceof Field<?, ?> field && field.label().equals("Tire"));
@@ -254,6 +260,35 @@ class RigWindowTest extends WindowTest {
     open.keys(KeyCode.ENTER);
     open.until("it is a target", () -> axle(open, 0).target() != null);
     assertThat(Forecasts.known(axle(open, 0).target()).text()).isEqualTo("78 psi");
+  }
+
+  @Test
+  void aLoadIsTakenOnAtAStopByItsPlaceOnTheDeck() {
+    OpenWindow open = open(demo());
+    int there = demo().route().stops().get(0).loadChanges().size();
+    String load = "load " + (there + 1);
+    open.press(open.buttons("+ load").get(0));
+    open.write("What of " + load, "two rams");
+    open.keys(KeyCode.ENTER);
+    open.write("Weight of " + load, "600");
+    open.keys(KeyCode.ENTER);
+    open.until("parts are missing", () -> !told(open, "which axles take it").isEmpty());
+    assertThat(open.document.trip()).isEqualTo(demo());
+    open.write("Hitch to load of " + load + ", trailer", "12");
+    open.write("Hitch to axles' middle of " + load + ", trailer", "16 ft");
+    open.press(open.buttons("Take the parts").get(there));
+    open.until(
+        "it is aboard",
+        () -> open.document.trip().route().stops().get(0).loadChanges().size() == there + 1);
+    LoadChange taken = open.document.trip().route().stops().get(0).loadChanges().get(there);
+    assertThat(taken.weight().text()).isEqualTo("600 lb");
+    assertThat(Forecasts.known(taken.axles().get(new AxleRef("trailer", 1))).text())
+        .isEqualTo("37.5 %");
+    assertThat(Forecasts.known(taken.hitch()).text()).isEqualTo("25 %");
+    open.write("trailer axle 1 of " + load, "30");
+    open.keys(KeyCode.ENTER);
+    open.until("they are not whole", () -> !told(open, "92.5").isEmpty());
+    assertThat(open.document.trip().route().stops().get(0).loadChanges()).endsWith(taken);
   }
 
   private static List<Label> told(OpenWindow open, String part) {

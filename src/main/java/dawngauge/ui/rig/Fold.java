@@ -1,5 +1,6 @@
 package dawngauge.ui.rig;
 
+import dawngauge.ui.fields.FieldBook;
 import java.util.Set;
 import java.util.function.Supplier;
 import javafx.geometry.Pos;

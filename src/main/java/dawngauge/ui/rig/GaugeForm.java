@@ -4,6 +4,8 @@ import dawngauge.field.RigFields;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.RigParts;
+import dawngauge.ui.fields.Cells;
+import dawngauge.ui.fields.FieldBook;
 import java.util.Set;
 import java.util.function.Supplier;
 import javafx.scene.layout.VBox;

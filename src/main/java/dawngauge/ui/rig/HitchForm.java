@@ -5,6 +5,8 @@ import dawngauge.field.WeightFields;
 import dawngauge.trip.Hitch;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Trip;
+import dawngauge.ui.fields.Cells;
+import dawngauge.ui.fields.FieldBook;
 import java.util.List;
 import java.util.Objects;
 import javafx.scene.layout.VBox;

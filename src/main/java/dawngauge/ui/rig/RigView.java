@@ -10,6 +10,7 @@ import dawngauge.trip.Spare;
 import dawngauge.trip.Trip;
 import dawngauge.trip.Vehicle;
 import dawngauge.ui.common.TripDocument;
+import dawngauge.ui.fields.FieldBook;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -3,6 +3,8 @@ package dawngauge.ui.rig;
 import dawngauge.field.TireFields;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Trip;
+import dawngauge.ui.fields.Cells;
+import dawngauge.ui.fields.FieldBook;
 import java.util.List;
 import javafx.scene.layout.FlowPane;
 

@@ -4,6 +4,8 @@ import dawngauge.field.VehicleFields;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.RigParts;
 import dawngauge.trip.Vehicle;
+import dawngauge.ui.fields.Cells;
+import dawngauge.ui.fields.FieldBook;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Supplier;

@@ -1,4 +1,4 @@
-package dawngauge.ui.rig;
+package dawngauge.ui.fields;
 
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -38,7 +38,7 @@ import org.jspecify.annotations.Nullable;
  * The fields of one form. They stay while the figures behind them change, so that focus and drafts
  * stay too; once closed, none of them edits any more.
  */
-final class FieldBook {
+public final class FieldBook {
 
   /**
    * How a field is called.
@@ -47,8 +47,8 @@ final class FieldBook {
    * @param stands where that figure stands, such as "certification label"
    * @param owner what it belongs to, as it is called now
    */
-  record Words(String label, String stands, Supplier<String> owner) {
-    String spoken() {
+  public record Words(String label, String stands, Supplier<String> owner) {
+    public String spoken() {
       return label + " of " + owner.get();
     }
   }
@@ -65,54 +65,57 @@ final class FieldBook {
    * @param document the trip
    * @param teller told what went with a part that was taken out, each in words
    */
-  FieldBook(TripDocument document, Consumer<List<String>> teller) {
+  public FieldBook(TripDocument document, Consumer<List<String>> teller) {
     this.document = document;
     this.teller = teller;
   }
 
   /** A book for fields that come and go within this one's. */
-  FieldBook inner() {
+  public FieldBook inner() {
     return new FieldBook(document, teller);
   }
 
   /** Shows the trip as it is now. */
-  void refresh() {
+  public void refresh() {
     filling = true;
     refreshers.forEach(Runnable::run);
     filling = false;
   }
 
   /** Ends all editing by these fields. */
-  void close() {
+  public void close() {
     open = false;
   }
 
-  Trip trip() {
+  /** The trip as it is now. */
+  public Trip trip() {
     return document.trip();
   }
 
-  Rig rig() {
+  /** Its rig. */
+  public Rig rig() {
     return document.trip().rig();
   }
 
-  UnitSystem units() {
+  /** The units that are shown. */
+  public UnitSystem units() {
     return document.units();
   }
 
   /** Has something done at each refresh. */
-  void onRefresh(Runnable refresher) {
+  public void onRefresh(Runnable refresher) {
     refreshers.add(refresher);
   }
 
   /** Makes an edit of a finished field. */
-  void edit(Supplier<Trip> next) {
+  public void edit(Supplier<Trip> next) {
     if (open && !filling) {
       document.edit(next.get());
     }
   }
 
   /** A field for anything typed. */
-  <T> FigureField<T> field(
+  public <T> FigureField<T> field(
       Words words,
       Function<String, Outcome<T>> parser,
       Supplier<String> shown,
@@ -130,14 +133,14 @@ final class FieldBook {
     field.field().setAccessibleHelp(words.stands());
     onRefresh(
         () -> {
-          field.field().setAccessibleText(words.spoken());
+          field.named(words.spoken());
           field.show(shown.get());
         });
     return field;
   }
 
   /** A field for a figure above zero that may be missing. */
-  <Q extends Quantity> FigureField<Optional<Entered<Q>>> positive(
+  public <Q extends Quantity> FigureField<Optional<Entered<Q>>> positive(
       Words words,
       QuantityKind<Q> kind,
       Supplier<@Nullable Entered<Q>> shown,
@@ -150,7 +153,7 @@ final class FieldBook {
   }
 
   /** A choice among things that may change with the trip. */
-  <T> ChoiceBox<T> choice(
+  public <T> ChoiceBox<T> choice(
       Words words,
       Supplier<List<T>> items,
       Supplier<T> chosen,
@@ -191,12 +194,12 @@ final class FieldBook {
   }
 
   /** A button that adds a part. */
-  Button adding(String text, String spoken, Supplier<Trip> next) {
+  public Button adding(String text, String spoken, Supplier<Trip> next) {
     return button(text, () -> spoken, () -> edit(next));
   }
 
   /** A button that takes a part out, or makes another of it, and tells what went with it. */
-  Button removing(String text, Supplier<String> spoken, Supplier<RigParts.Changed> next) {
+  public Button removing(String text, Supplier<String> spoken, Supplier<RigParts.Changed> next) {
     return button(
         text,
         spoken,
@@ -219,7 +222,7 @@ final class FieldBook {
   }
 
   /** A heading with buttons at its end. */
-  HBox headed(String style, Supplier<String> text, Node... buttons) {
+  public HBox headed(String style, Supplier<String> text, Node... buttons) {
     Label label = heading("", text);
     label.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(label, Priority.ALWAYS);
@@ -231,7 +234,7 @@ final class FieldBook {
   }
 
   /** A field with its name above and below it where its figure stands. */
-  static VBox cell(Words words, Node field) {
+  public static VBox cell(Words words, Node field) {
     Label label = new Label(words.label());
     label.setLabelFor(field);
     label.setWrapText(true);
@@ -244,21 +247,21 @@ final class FieldBook {
   }
 
   /** The same for names, which are longer. */
-  static VBox wideCell(Words words, Node field) {
+  public static VBox wideCell(Words words, Node field) {
     VBox cell = cell(words, field);
     cell.getStyleClass().add("rig-wide-cell");
     return cell;
   }
 
   /** Cells side by side as far as the width goes. */
-  static FlowPane cells(Node... cells) {
+  public static FlowPane cells(Node... cells) {
     FlowPane pane = new FlowPane(cells);
     pane.getStyleClass().add("rig-cells");
     return pane;
   }
 
   /** A heading that follows the trip. */
-  Label heading(String style, Supplier<String> text) {
+  public Label heading(String style, Supplier<String> text) {
     Label label = new Label();
     label.getStyleClass().add(style);
     label.setWrapText(true);
@@ -267,7 +270,7 @@ final class FieldBook {
   }
 
   /** A lesser line that follows the trip; gone where it is empty. */
-  Label note(Supplier<String> text) {
+  public Label note(Supplier<String> text) {
     Label label = new Label();
     label.getStyleClass().add("lesser");
     label.setWrapText(true);
@@ -281,7 +284,7 @@ final class FieldBook {
   }
 
   /** A figure as it was typed, or nothing. */
-  static String text(@Nullable Entered<?> typed) {
+  public static String text(@Nullable Entered<?> typed) {
     return typed == null ? "" : typed.text();
   }
 }

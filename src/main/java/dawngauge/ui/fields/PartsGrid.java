@@ -1,4 +1,4 @@
-package dawngauge.ui.rig;
+package dawngauge.ui.fields;
 
 import dawngauge.field.Codec;
 import dawngauge.field.Fault;
@@ -37,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  * @param <R> the part
  * @param <E> its own parts
  */
-final class PartsGrid<R, E> extends VBox {
+public final class PartsGrid<R, E> extends VBox {
 
   private static final KeyCombination PASTE =
       new KeyCodeCombination(KeyCode.V, KeyCombination.SHORTCUT_DOWN);
@@ -77,7 +77,7 @@ final class PartsGrid<R, E> extends VBox {
    * @param owner how that is called now
    * @param edit the trip with another part in its place
    */
-  PartsGrid(
+  public PartsGrid(
       FieldBook book,
       Parts<R, E> parts,
       Supplier<R> part,
@@ -104,7 +104,7 @@ final class PartsGrid<R, E> extends VBox {
   }
 
   /** A column for a field. */
-  <V> PartsGrid<R, E> column(Field<E, V> field) {
+  public <V> PartsGrid<R, E> column(Field<E, V> field) {
     columns.add(
         new Column<>(
             field.label(),
@@ -115,7 +115,7 @@ final class PartsGrid<R, E> extends VBox {
   }
 
   /** A column for a choice. */
-  <V> PartsGrid<R, E> column(Field<E, V> field, Supplier<List<V>> options) {
+  public <V> PartsGrid<R, E> column(Field<E, V> field, Supplier<List<V>> options) {
     columns.add(
         new Column<>(
             field.label(),
@@ -126,7 +126,7 @@ final class PartsGrid<R, E> extends VBox {
   }
 
   /** A column for several values of a set. */
-  <V> PartsGrid<R, E> column(Texts<E, V> texts, Supplier<List<V>> options) {
+  public <V> PartsGrid<R, E> column(Texts<E, V> texts, Supplier<List<V>> options) {
     columns.add(
         new Column<>(
             texts.label(),
@@ -318,7 +318,7 @@ final class PartsGrid<R, E> extends VBox {
   }
 
   /** Puts rows of a spreadsheet from a cell on; all of them or none. */
-  void paste(String text, int row, int column) {
+  public void paste(String text, int row, int column) {
     List<E> all = new ArrayList<>(list());
     all.addAll(drafts);
     List<String> lines = text.strip().lines().filter(line -> !line.isBlank()).toList();

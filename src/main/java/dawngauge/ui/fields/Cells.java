@@ -1,4 +1,4 @@
-package dawngauge.ui.rig;
+package dawngauge.ui.fields;
 
 import dawngauge.field.Codec;
 import dawngauge.field.Fault;
@@ -10,7 +10,7 @@ import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.trip.Trip;
-import dawngauge.ui.rig.FieldBook.Words;
+import dawngauge.ui.fields.FieldBook.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,10 +30,10 @@ import javafx.scene.control.Tooltip;
  *
  * @param <R> the part
  */
-final class Cells<R> {
+public final class Cells<R> {
 
   /** Under this key a node tells which entry of the catalogue it edits. */
-  static final String MEMBER = "catalogue";
+  public static final String MEMBER = "catalogue";
 
   private static final String NONE = "not typed";
 
@@ -54,7 +54,7 @@ final class Cells<R> {
    * @param owner how the part is called now
    * @param edit the trip with another part in its place
    */
-  Cells(
+  public Cells(
       FieldBook book,
       Part<R> kind,
       Supplier<R> part,
@@ -70,22 +70,22 @@ final class Cells<R> {
   }
 
   /** A field under its name. */
-  <V> Node cell(Field<R, V> field) {
+  public <V> Node cell(Field<R, V> field) {
     return under(field.label(), field.stands(), field, editor(field));
   }
 
   /** A field for longer texts, under its name. */
-  <V> Node wideCell(Field<R, V> field) {
+  public <V> Node wideCell(Field<R, V> field) {
     return FieldBook.wideCell(words(field.label(), field.stands()), editor(field));
   }
 
   /** A choice among things that may change with the trip, under its name. */
-  <V> Node cell(Field<R, V> field, Supplier<List<V>> options) {
+  public <V> Node cell(Field<R, V> field, Supplier<List<V>> options) {
     return under(field.label(), field.stands(), field, editor(field, options));
   }
 
   /** Several values out of a set, under their name. */
-  <V> Node cell(Texts<R, V> texts, Supplier<List<V>> options) {
+  public <V> Node cell(Texts<R, V> texts, Supplier<List<V>> options) {
     return FieldBook.cell(words(texts.label(), texts.stands()), editor(texts, options));
   }
 
@@ -96,7 +96,7 @@ final class Cells<R> {
   }
 
   /** A field without its name. */
-  <V> Node editor(Field<R, V> field) {
+  public <V> Node editor(Field<R, V> field) {
     Codec<V> codec = field.codec();
     if (codec.json() == Codec.Json.FLAG) {
       return marked(field, check(field));
@@ -105,7 +105,7 @@ final class Cells<R> {
   }
 
   /** A choice without its name. */
-  <V> Node editor(Field<R, V> field, Supplier<List<V>> options) {
+  public <V> Node editor(Field<R, V> field, Supplier<List<V>> options) {
     return marked(
         field,
         book.<Optional<V>>choice(
@@ -121,7 +121,7 @@ final class Cells<R> {
   }
 
   /** Several values out of a set, without their name. */
-  <V> Node editor(Texts<R, V> texts, Supplier<List<V>> options) {
+  public <V> Node editor(Texts<R, V> texts, Supplier<List<V>> options) {
     MenuButton button = new MenuButton();
     button.setMaxWidth(Double.MAX_VALUE);
     button.setTooltip(new Tooltip(texts.stands()));
@@ -186,7 +186,7 @@ final class Cells<R> {
   }
 
   /** A value as it was typed, or nothing; what stands in for none is nothing. */
-  static <R, V> String text(Field<R, V> field, R part) {
+  public static <R, V> String text(Field<R, V> field, R part) {
     V value = field.of(part);
     return value == null ? "" : field.codec().text().apply(value);
   }
@@ -199,7 +199,7 @@ final class Cells<R> {
    * What is typed into a field of a part, empty where it may be and is missing; what is refused
    * names the value and the way out.
    */
-  static <R, V> Outcome<Optional<V>> read(
+  public static <R, V> Outcome<Optional<V>> read(
       FieldBook book, Part<R> kind, R part, List<R> siblings, Field<R, V> field, String text) {
     if (text.isEmpty()) {
       return field.required()
@@ -243,7 +243,7 @@ final class Cells<R> {
   }
 
   /** A part in the place of one in a list. */
-  static <E> List<E> replaced(List<E> list, int index, E element) {
+  public static <E> List<E> replaced(List<E> list, int index, E element) {
     List<E> changed = new ArrayList<>(list);
     changed.set(index, element);
     return changed;
