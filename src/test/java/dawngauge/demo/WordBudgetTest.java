@@ -56,6 +56,17 @@ class WordBudgetTest {
     assertThat(words(text("reminders", trip))).isBetween(most / 3, most);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "spring-fleece-haul, 183",
+    "spring-fleece-haul-logged, 330",
+    "autumn-stock-haul, 195",
+    "gap-haul, 183"
+  })
+  void aReview(String trip, long most) {
+    assertThat(words(text("review", trip))).isBetween(most / 2, most);
+  }
+
   @Test
   void theLongestReminder() {
     List<Long> each =
