@@ -37,7 +37,7 @@ public final class ReviewPage {
     ReviewLines lines = ReviewLines.of(trip, review, measured, units);
     List<Block> blocks = found(lines, measured, units);
     if (!lines.next().isEmpty()) {
-      cautions(blocks);
+      blocks.addAll(Ledger.cautions());
     }
     return page(trip, blocks);
   }
@@ -66,13 +66,8 @@ public final class ReviewPage {
             new Block.Why("Why: readings and account of " + name(trip, tire), List.copyOf(why)));
       }
     }
-    cautions(blocks);
+    blocks.addAll(Ledger.cautions());
     return page(trip, blocks);
-  }
-
-  private static void cautions(List<Block> blocks) {
-    blocks.add(new Block.Heading("Cautions", 1));
-    Ledger.CAUTIONS.forEach(text -> blocks.add(new Block.Note(Block.Weight.CAUTION, text)));
   }
 
   private static Page page(Trip trip, List<Block> blocks) {

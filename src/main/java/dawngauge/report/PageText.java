@@ -11,7 +11,7 @@ import java.util.Locale;
 /** Any page as plain text of at most 100 columns. */
 public final class PageText implements PageRenderer {
 
-  /** Room for "do", "watch" and "why" before the lines of a card. */
+  /** Room for "do" and "why" before the lines of a card. */
   private static final int INDENT = 8;
 
   /** Between columns. */
@@ -49,12 +49,12 @@ public final class PageText implements PageRenderer {
     out.line("");
     out.wrapped("", card.title());
     lines("do", card.todo());
-    lines("watch", card.watch());
+    lines("", card.watch());
     lines("why", why ? card.why() : List.of());
   }
 
   private void lines(String what, List<String> lines) {
-    String first = "  " + what;
+    String first = what.isEmpty() ? "" : "  " + what;
     for (String line : lines) {
       out.wrapped(PlainText.left(first, INDENT), line);
       first = "";

@@ -67,6 +67,17 @@ class WordBudgetTest {
     assertThat(words(text("review", trip))).isBetween(most / 2, most);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "spring-fleece-haul, 375",
+    "spring-fleece-haul-logged, 450",
+    "autumn-stock-haul, 180",
+    "gap-haul, 375"
+  })
+  void fitness(String trip, long most) {
+    assertThat(words(text("fitness", trip))).isBetween(most / 2, most);
+  }
+
   @Test
   void theLongestReminder() {
     List<Long> each =

@@ -1,5 +1,6 @@
 package dawngauge.testdata;
 
+import dawngauge.ledger.FitnessPage;
 import dawngauge.ledger.ReviewPage;
 import dawngauge.page.Block;
 import dawngauge.page.Page;
@@ -36,6 +37,7 @@ public final class Pages {
 
   private static List<Page> of(Trip trip) {
     return Stream.of(
+            Stream.of(FitnessPage.of(trip, PLANNER.fitness(trip), UnitSystem.US)),
             PLANNER
                 .review(trip)
                 .map(

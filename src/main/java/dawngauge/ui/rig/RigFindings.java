@@ -1,7 +1,7 @@
 package dawngauge.ui.rig;
 
 import dawngauge.fitness.Defect;
-import dawngauge.fitness.Severity;
+import dawngauge.ledger.FitnessPage;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Spare;
@@ -66,15 +66,6 @@ final class RigFindings {
 
   /** How many of each severity, worst first. */
   String summary() {
-    List<String> counts = new ArrayList<>();
-    for (Severity severity : Severity.values()) {
-      long count = all.stream().filter(defect -> defect.severity() == severity).count();
-      if (count > 0) {
-        counts.add(count + " " + severity.word());
-      }
-    }
-    return counts.isEmpty()
-        ? "Nothing found that keeps the rig from going."
-        : "Is the rig fit to go? " + String.join(" · ", counts);
+    return (all.isEmpty() ? "" : "Is the rig fit to go? ") + FitnessPage.summary(all);
   }
 }
