@@ -61,6 +61,13 @@ public record Ledger(
     return blocks;
   }
 
+  /** Those of them that belong beside a figure to set. */
+  static List<Block> atTheHose() {
+    return CAUTIONS.subList(1, 3).stream()
+        .map(text -> (Block) new Block.Note(Block.Weight.CAUTION, text))
+        .toList();
+  }
+
   /** The cautions in one line, where a hand goes to a valve. */
   public static final String AT_THE_VALVE =
       "Never over the limit. 20 % low after rolling: do not pump it up, have it inspected. Stand"

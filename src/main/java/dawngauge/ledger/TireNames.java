@@ -105,7 +105,8 @@ public final class TireNames {
     return lines.stream().map(line -> text(line, told)).toList();
   }
 
-  private String text(String text, Set<String> told) {
+  /** A sentence with each tire in words that was not told before; adds it to those told. */
+  public String text(String text, Set<String> told) {
     if (words.isEmpty()) {
       return text;
     }

@@ -3,7 +3,7 @@ package dawngauge.ui;
 import dawngauge.advice.Advice;
 import dawngauge.ambient.MeasuredAir;
 import dawngauge.ledger.Ledger;
-import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.ReminderLine;
 import dawngauge.ledger.ReviewPage;
 import dawngauge.planner.PlannedTrip;
@@ -158,13 +158,13 @@ final class RoadPapers {
         "crew sheet",
         trip.name() + ".pdf",
         file -> {
-          PlanPage plan =
+          PlanLines plan =
               trip.plan().followed()
                   ? document
                       .planner()
                       .adjustment(trip)
                       .value()
-                      .map(adjustment -> PlanPage.of(trip, adjustment, units))
+                      .map(adjustment -> PlanLines.of(trip, adjustment, units))
                       .orElse(null)
                   : null;
           byte[] sheet = CrewSheet.of(ledger(planned, units), planned.advice(), plan, options);

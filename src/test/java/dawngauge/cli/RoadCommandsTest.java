@@ -42,18 +42,21 @@ class RoadCommandsTest {
 
   @Test
   void thePlanSaysWhereToWhatAndWhyInBothUnits() {
-    Run us = run("plan", Run.DEMO);
+    Run us = run("plan", Run.DEMO, "--why");
     assertThat(us.code()).isEqualTo(ExitCode.DONE);
     assertThat(words(us))
         .contains("2 stops with gauge and hose: Dalhart TX and Graham TX.")
+        .contains("With one stop fewer, whichever is left out, trailer axle 1 left would be over")
         .contains(
-            "Why: with one stop fewer, whichever is left out, trailer axle 1 left would be over")
-        .contains("t1l t1r t2l: let out to 80 psi, only while it is cold")
+            "Let out, only cold: trailer axle 1 left (t1l), trailer axle 1 right (t1r), trailer axle"
+                + " 2 left (t2l) to 80 psi")
+        .contains("Never over, cold: t1l t1r t2l 80 psi")
+        .contains("t2r: 78 psi expected before")
         .contains("set each cold morning")
-        .contains("never let air out of it warm")
+        .contains("Never let air out of a warm tire")
         .contains("have it inspected by a qualified technician");
     Run si = run("plan", Run.DEMO, "--units", "si");
-    assertThat(words(si)).contains("let out to 5.52 bar").doesNotContain(" psi");
+    assertThat(words(si)).contains("to 5.52 bar").doesNotContain(" psi");
     assertThat(us.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 100);
   }
 

@@ -1,6 +1,8 @@
 package dawngauge.testdata;
 
 import dawngauge.ledger.FitnessPage;
+import dawngauge.ledger.PlanLines;
+import dawngauge.ledger.PlanPage;
 import dawngauge.ledger.ReviewPage;
 import dawngauge.page.Block;
 import dawngauge.page.Page;
@@ -37,6 +39,9 @@ public final class Pages {
 
   private static List<Page> of(Trip trip) {
     return Stream.of(
+            Stream.of(
+                PlanPage.of(
+                    trip, PlanLines.of(trip, PLANNER.adjustment(trip).get(), UnitSystem.US))),
             Stream.of(FitnessPage.of(trip, PLANNER.fitness(trip), UnitSystem.US)),
             PLANNER
                 .review(trip)

@@ -91,7 +91,7 @@ class PicturesTest extends WindowTest {
         true,
         open -> {
           open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT4);
-          open.until("the plan is there", () -> !open.texts("plan-headline").isEmpty());
+          open.until("the plan is there", () -> !open.texts("page-main").isEmpty());
         }),
     MAP(
         true,

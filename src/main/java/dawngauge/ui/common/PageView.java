@@ -5,6 +5,7 @@ import dawngauge.page.Page;
 import dawngauge.page.PageRenderer;
 import dawngauge.page.Plot;
 import java.util.List;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.geometry.HPos;
 import javafx.scene.AccessibleRole;
@@ -27,6 +28,15 @@ public final class PageView extends StackPane {
   private final VBox content = new VBox(4);
   private final TextSelection selection;
   private final ObservableBooleanValue dark;
+
+  /**
+   * An empty view of pages without plots.
+   *
+   * @param name what is shown, to be read out
+   */
+  public PageView(String name) {
+    this(name, new ReadOnlyBooleanWrapper(false));
+  }
 
   /**
    * An empty view.
@@ -69,6 +79,13 @@ public final class PageView extends StackPane {
     return label;
   }
 
+  /** Reasons, folded. */
+  public static TitledPane why(List<String> reasons) {
+    VBox lines = new VBox(2);
+    reasons.forEach(text -> lines.getChildren().add(label(text, "figure-line")));
+    return folded("Why", lines);
+  }
+
   private static TitledPane folded(String title, Node content) {
     TitledPane pane = new TitledPane(title, content);
     pane.setExpanded(false);
@@ -104,9 +121,7 @@ public final class PageView extends StackPane {
       card.todo().forEach(text -> lines.getChildren().add(label(text, "card-do")));
       card.watch().forEach(text -> lines.getChildren().add(label(text, "figure-line")));
       if (!card.why().isEmpty()) {
-        VBox why = new VBox(2);
-        card.why().forEach(text -> why.getChildren().add(label(text, "figure-line")));
-        lines.getChildren().add(folded("Why", why));
+        lines.getChildren().add(PageView.why(card.why()));
       }
       add(lines);
     }

@@ -2,7 +2,7 @@ package dawngauge.ui.route;
 
 import dawngauge.advice.FigureNow;
 import dawngauge.ledger.FigureLines;
-import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.Ledger;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
@@ -101,7 +101,7 @@ final class FigurePane extends VBox {
               told.addAll(
                   FigureLines.meaning(
                       trip, figures, value.value(), chosenState(), document.units())));
-      told.add(PlanPage.CAUTION);
+      told.addAll(Ledger.CAUTIONS.subList(1, 3));
     }
     lines.getChildren().setAll(told.stream().map(FigurePane::line).toList());
   }
