@@ -1,5 +1,6 @@
 package dawngauge.testdata;
 
+import dawngauge.ledger.FigurePage;
 import dawngauge.ledger.FitnessPage;
 import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.PlanPage;
@@ -9,11 +10,16 @@ import dawngauge.page.Page;
 import dawngauge.page.PageRenderer;
 import dawngauge.page.Plot;
 import dawngauge.planner.Planner;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.SettingsFile;
+import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -38,7 +44,14 @@ public final class Pages {
   }
 
   private static List<Page> of(Trip trip) {
+    WheelPosition tire = trip.rig().positions().get(3);
+    FigurePage.Asked asked =
+        new FigurePage.Asked(GaugePressure.of(50, Unit.PSI), ReadingState.WARM, LocalTime.NOON);
     return Stream.of(
+            PLANNER
+                .figureNow(trip, 1, tire)
+                .map(known -> FigurePage.of(trip, 1, tire, known, asked, UnitSystem.US))
+                .stream(),
             Stream.of(
                 PlanPage.of(
                     trip, PlanLines.of(trip, PLANNER.adjustment(trip).get(), UnitSystem.US))),
