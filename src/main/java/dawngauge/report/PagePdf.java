@@ -91,10 +91,8 @@ public final class PagePdf implements PageRenderer {
   private void title(String type, String text) {
     flow.down(GAP);
     float high = canvas.height(text, flow.width(), flow.size(), true);
-    flow.room(high + flow.size() * 3);
-    canvas.in(
-        type, () -> canvas.wrapped(text, flow.x(), flow.y(), flow.width(), flow.size(), true));
-    flow.down(high + 1);
+    flow.room(Math.min(high + flow.size() * 3, flow.wholeHigh()));
+    flow.text(text, true, flow.size(), type);
   }
 
   @Override
@@ -144,6 +142,10 @@ public final class PagePdf implements PageRenderer {
           int page = -1;
           for (List<String> row : table.rows()) {
             float high = high(row, widths, false);
+            if (high + headHigh > flow.wholeHigh()) { // no page takes it: cell by cell
+              canvas.in("TR", () -> row.forEach(text -> flow.text(text, false, BODY, "TD")));
+              continue;
+            }
             flow.room(high + (page < 0 ? headHigh : 0));
             if (canvas.page() != page && table.headed()) {
               row(table, heads, widths, headHigh, "TH");

@@ -114,9 +114,22 @@ final class SheetFlow {
     text(text, bold, points, "P");
   }
 
-  /** The same as an element of another type. */
+  /** Height of a whole column. */
+  float wholeHigh() {
+    return start() - canvas.bottom();
+  }
+
+  /** The same as an element of another type; parted only where no page takes it whole. */
   void text(String text, boolean bold, float points, String type) {
     float high = canvas.height(text, width(), points, bold);
+    if (high > wholeHigh()) {
+      int half = text.offsetByCodePoints(0, text.codePointCount(0, text.length()) / 2);
+      int blank = text.lastIndexOf(' ', half);
+      int at = blank > half / 2 ? blank : half;
+      text(text.substring(0, at), bold, points, type);
+      text(text.substring(at).stripLeading(), bold, points, type);
+      return;
+    }
     room(high);
     canvas.in(type, () -> canvas.wrapped(text, x(), y, width(), points, bold));
     y -= high + size * 0.12f;

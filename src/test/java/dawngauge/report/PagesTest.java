@@ -12,6 +12,8 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -87,6 +89,40 @@ class PagesTest {
     assertThat(PageText.of(page, false))
         .doesNotContain("reason of the card", "folded title", "note behind the rest")
         .contains("first thing to do", "thing to watch", "caution of the page", "12.5");
+  }
+
+  @Test
+  void whatNoPageTakesGoesOnOnTheNextAndNothingLeavesThePaper() throws IOException {
+    StringBuilder words = new StringBuilder("w0");
+    for (int i = 1; i < 3000; i++) {
+      words.append(" w").append(i);
+    }
+    String whole = "x".repeat(20_000);
+    Page page =
+        new Page(
+            "Long",
+            List.of(
+                new Block.Card(words.toString(), List.of(whole), List.of(), List.of()),
+                Block.Table.ofWords(
+                    "t", List.of("a", "b"), List.of(List.of(words.toString(), "end of row")))));
+    byte[] pdf = PagePdf.of(page, "Test", "T", List.of(), CrewSheet.Paper.A4);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      String text = PdfTree.of(document).words();
+      for (String word : List.of("w0", "w1499", "w2999")) {
+        assertThat(text.split("\\b" + word + "\\b", -1)).as(word).hasSize(3);
+      }
+      assertThat(text.chars().filter(letter -> letter == 'x')).hasSizeGreaterThanOrEqualTo(20_000);
+      assertThat(text).contains("end of row");
+      new PDFTextStripper() {
+        @Override
+        protected void writeString(String line, List<TextPosition> positions) {
+          for (TextPosition at : positions) {
+            assertThat(at.getY()).isBetween(0f, at.getPageHeight());
+            assertThat(at.getX()).isBetween(0f, at.getPageWidth());
+          }
+        }
+      }.getText(document);
+    }
   }
 
   @Test
