@@ -26,6 +26,7 @@ record PackageTable(Map<String, Set<String>> rows) {
               row("problem", ""),
               row("quantity", "problem"),
               row("explain", "quantity problem"),
+              row("page", "quantity"),
               row("geo", "quantity problem"),
               row("physics", "quantity"),
               row("tire", "explain quantity problem"),
@@ -44,10 +45,11 @@ record PackageTable(Map<String, Set<String>> rows) {
               row("review", "rules forecast ambient trip tire physics explain quantity problem"),
               row(
                   "ledger",
-                  "review advice fitness forecast rules ambient field trip tire geo explain quantity problem"),
+                  "page review advice fitness forecast rules ambient field trip tire geo explain"
+                      + " quantity problem"),
               row(
                   "report",
-                  "ledger review advice fitness forecast rules ambient trip tire geo explain quantity"
+                  "ledger page review advice fitness forecast rules ambient trip tire geo explain quantity"
                       + " problem"),
               row("settings", "quantity problem"),
               row(
@@ -56,12 +58,12 @@ record PackageTable(Map<String, Set<String>> rows) {
                       + " explain quantity problem"),
               row(
                   "cli",
-                  "planner report ledger settings review advice fitness forecast rules ambient trip tire geo"
+                  "planner report ledger page settings review advice fitness forecast rules ambient trip tire geo"
                       + " explain quantity problem"),
               row(
                   "ui",
-                  "planner report ledger settings review advice fitness forecast rules ambient field trip"
-                      + " tire geo explain quantity problem")));
+                  "planner report ledger page settings review advice fitness forecast rules ambient"
+                      + " field trip tire geo explain quantity problem")));
 
   private static final String ROOT = "dawngauge";
 

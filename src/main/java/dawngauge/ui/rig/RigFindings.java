@@ -1,7 +1,7 @@
 package dawngauge.ui.rig;
 
 import dawngauge.fitness.Defect;
-import dawngauge.fitness.Severity;
+import dawngauge.ledger.FitnessPage;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Spare;
@@ -71,28 +71,15 @@ final class RigFindings {
 
   /** How many of each severity, worst first. */
   String summary() {
-    String counts = count(all);
-    return counts.isEmpty()
-        ? "Nothing found that keeps the rig from going."
-        : "Is the rig fit to go? " + counts;
+    return (all.isEmpty() ? "" : "Is the rig fit to go? ") + FitnessPage.summary(all);
   }
 
   /** How many of each severity there are at an axle and its tires; empty for none. */
   String countAt(String axle) {
-    return count(
+    List<Defect> there =
         all.stream()
             .filter(defect -> defect.where().equals(axle) || defect.where().startsWith(axle + " "))
-            .toList());
-  }
-
-  private static String count(List<Defect> defects) {
-    List<String> counts = new ArrayList<>();
-    for (Severity severity : Severity.values()) {
-      long count = defects.stream().filter(defect -> defect.severity() == severity).count();
-      if (count > 0) {
-        counts.add(count + " " + severity.word());
-      }
-    }
-    return String.join(" · ", counts);
+            .toList();
+    return there.isEmpty() ? "" : FitnessPage.summary(there);
   }
 }
