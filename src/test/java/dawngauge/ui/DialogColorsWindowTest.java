@@ -134,7 +134,12 @@ class DialogColorsWindowTest extends WindowTest {
     ToggleButton axle =
         open.nodes(ToggleButton.class, fold -> fold.getText().startsWith("▸ trailer axle 1"))
             .get(0);
-    open.run(() -> axle.setSelected(true));
+    open.run(
+        () -> {
+          axle.setSelected(true);
+          axle.getScene().getRoot().applyCss();
+          axle.getScene().getRoot().layout();
+        });
     ChoiceBox<?> choice =
         open.nodes(
                 ChoiceBox.class,
