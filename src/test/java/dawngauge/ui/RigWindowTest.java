@@ -43,7 +43,7 @@ class RigWindowTest extends WindowTest {
   private OpenWindow rig(Trip trip) {
     OpenWindow open = open(trip);
     open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT2);
-    open.until("the rig is shown", () -> open.rows().isEmpty());
+    open.until("the rig is shown", () -> !open.buttons("+ trailer").isEmpty());
     return open;
   }
 
