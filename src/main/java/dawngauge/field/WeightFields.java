@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** What scale tickets, the hitch and loads taken on or set down have. */
 public final class WeightFields {
@@ -268,7 +269,7 @@ public final class WeightFields {
           "Possible pickup",
           "only offered: the plan goes without it",
           Codec.FLAG,
-          change -> change.offered() ? Boolean.TRUE : null,
+          change -> onlyIf(change.offered(), true),
           (change, value) -> change.withOffered(value != null && value));
 
   /** A load taken on or set down. */
@@ -291,6 +292,11 @@ public final class WeightFields {
           .checked((change, sound) -> sound ? splitFaults(change) : new ArrayList<>());
 
   private WeightFields() {}
+
+  /** A value where something holds, else nothing. */
+  private static <V> @Nullable V onlyIf(boolean holds, V value) {
+    return holds ? value : null;
+  }
 
   private static List<Fault> splitFaults(LoadChange change) {
     Entered<Ratio> hitch = change.hitch();
