@@ -15,7 +15,6 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * How one sort of value is written, in the file and in a form, both ways.
@@ -257,10 +256,5 @@ public record Codec<T>(
   /** A text as it is quoted in a problem: its beginning, where it is long. */
   public static String shortened(String text) {
     return text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN - 3) + "...";
-  }
-
-  /** The value in the units that are shown; a dash where there is none. */
-  public String shownOr(UnitSystem units, @Nullable T value, String none) {
-    return value == null ? none : shown.apply(units, value);
   }
 }

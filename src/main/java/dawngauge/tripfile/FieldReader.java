@@ -114,23 +114,6 @@ final class FieldReader {
     return read == null && required ? codec.standIn() : read;
   }
 
-  /** A number within limits, or null where it is missing or wrong. */
-  @Nullable Double number(String name, double lowest, double highest) {
-    JsonNode value = field(name);
-    return value == null ? null : values.number(value, at(name), lowest, highest);
-  }
-
-  /** A whole number within limits, or null where it is missing or wrong. */
-  @Nullable Integer integer(String name, int lowest, int highest) {
-    JsonNode value = field(name);
-    if (value != null && !value.isIntegralNumber()) {
-      values.reportKind(value, at(name), "a whole number", "" + highest);
-      return null;
-    }
-    Double number = number(name, lowest, highest);
-    return number == null ? null : number.intValue();
-  }
-
   /** Two numbers, each within ± its limit, or null where they are missing or wrong. */
   double @Nullable [] pair(String name, double firstLimit, double secondLimit) {
     JsonNode value = field(name);

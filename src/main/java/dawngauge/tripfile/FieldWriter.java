@@ -36,14 +36,6 @@ final class FieldWriter {
     return this;
   }
 
-  /** A number. */
-  FieldWriter number(String name, @Nullable Double number) {
-    if (number != null) {
-      node.put(name, number);
-    }
-    return this;
-  }
-
   /** A whole number. */
   FieldWriter integer(String name, @Nullable Integer number) {
     if (number != null) {

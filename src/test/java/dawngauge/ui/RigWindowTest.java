@@ -26,6 +26,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
@@ -117,6 +118,15 @@ class RigWindowTest extends WindowTest {
     assertThat(axle(open, 0).label().get(1).size()).isEqualTo("ST235/85R16");
     assertThat(axle(open, 0).label().get(1).coldPressure().text()).isEqualTo("80 psi");
     assertThat(told(open, "missing")).isEmpty();
+    open.write("Cold pressure of label line 2, trailer axle 1", "75");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "it is changed", () -> axle(open, 0).label().get(1).coldPressure().text().equals("75 psi"));
+    assertThat(axle(open, 0).label()).hasSize(2);
+    open.press(named(open, "Remove label line 2, trailer axle 1"));
+    open.until("it is gone", () -> axle(open, 0).label().size() == 1);
+    open.press(open.buttons("Undo").get(0));
+    open.press(open.buttons("Undo").get(0));
     open.press(open.buttons("Undo").get(0));
     assertThat(open.document.trip()).isEqualTo(demo());
   }
@@ -147,6 +157,19 @@ class RigWindowTest extends WindowTest {
     open.keys(KeyCode.ENTER);
     open.until("it is told that the row falls", () -> !told(open, "2000 lb").isEmpty());
     assertThat(spec(open).rows()).isEqualTo(rows);
+    open.keys(KeyCode.ESCAPE);
+    open.press(named(open, "Remove row 3, ST235/80R16 E"));
+    open.until("two are left", () -> Forecasts.known(spec(open).rows()).rows().size() == 2);
+    open.press(named(open, "Remove row 2, ST235/80R16 E"));
+    open.until("one row is no table", () -> spec(open).rows() == null);
+    assertThat(told(open, "row")).isNotEmpty();
+    open.press(named(open, "Remove row 1, ST235/80R16 E"));
+    open.until("nothing is left to take", () -> told(open, "row").isEmpty());
+    assertThat(open.field("Cold pressure of row 1, ST235/80R16 E").getText()).isEmpty();
+  }
+
+  private static Button named(OpenWindow open, String spoken) {
+    return open.nodes(Button.class, button -> spoken.equals(button.getAccessibleText())).get(0);
   }
 
   @Test
@@ -215,6 +238,19 @@ class RigWindowTest extends WindowTest {
         () ->
             "Date code of trailer axle 2 left"
                 .equals(open.stage.getScene().getFocusOwner().getAccessibleText()));
+  }
+
+  /** "trailer axle 1 left and right" is the name of no field: its axle's are led to. */
+  @Test
+  void aFindingOfTwoTiresLeadsToTheirAxle() {
+    OpenWindow open = rig(demo());
+    Hyperlink speed =
+        open.nodes(Hyperlink.class, l -> l.getText().startsWith("trailer axle 1 left and right"))
+            .get(0);
+    open.run(speed::fire);
+    open.until(
+        "a field of its axle has the keyboard",
+        () -> spoken(open.stage.getScene().getFocusOwner()).contains("trailer axle 1"));
   }
 
   @Test

@@ -21,6 +21,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.collections.FXCollections;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
@@ -256,6 +257,7 @@ public final class FieldBook {
   /** Cells side by side as far as the width goes. */
   public static FlowPane cells(Node... cells) {
     FlowPane pane = new FlowPane(cells);
+    pane.setRowValignment(VPos.TOP);
     pane.getStyleClass().add("rig-cells");
     return pane;
   }

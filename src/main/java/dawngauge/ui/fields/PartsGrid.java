@@ -198,7 +198,6 @@ public final class PartsGrid<R, E> extends VBox {
   }
 
   private void row(int row) {
-    boolean there = row < list().size();
     Supplier<String> name = () -> parts.part().name() + " " + (row + 1) + ", " + owner.get();
     Cells<E> cells =
         new Cells<>(
@@ -207,7 +206,10 @@ public final class PartsGrid<R, E> extends VBox {
             () -> at(row),
             List::of,
             name,
-            changed -> there ? with(Cells.replaced(list(), row, changed)) : drafted(row, changed));
+            changed ->
+                row < list().size()
+                    ? with(Cells.replaced(list(), row, changed))
+                    : drafted(row, changed));
     for (int column = 0; column < columns.size(); column++) {
       Node node = columns.get(column).cell().apply(cells);
       if (node instanceof Region region) {
@@ -247,15 +249,29 @@ public final class PartsGrid<R, E> extends VBox {
     return taken(all);
   }
 
+  /** Where too few are left to stand alone, they stay as drafts, and the trip has none. */
   private Trip without(int row) {
-    List<E> all = new ArrayList<>(list());
-    if (row >= all.size()) {
-      drafts.remove(row - all.size());
-      return taken(all);
+    List<E> rest = new ArrayList<>(list());
+    if (row >= rest.size()) {
+      drafts.remove(row - rest.size());
+      rest.addAll(drafts);
+      return drafts.isEmpty() ? untold() : taken(rest);
     }
-    all.remove(row);
-    all.addAll(drafts);
-    return all.isEmpty() ? with(all) : taken(all);
+    rest.remove(row);
+    if (!rest.isEmpty() && !parts.check().apply(rest).isEmpty()) {
+      drafts.addAll(0, rest);
+      message.setText("Not taken yet: " + wrong(drafts));
+      message.setVisible(true);
+      return edit.apply(parts.with().apply(part.get(), List.of()));
+    }
+    return with(rest);
+  }
+
+  /** Nothing is told any more; the trip is as it is. */
+  private Trip untold() {
+    message.setVisible(false);
+    Platform.runLater(this::refresh);
+    return book.trip();
   }
 
   /** The trip with these rows, or as it is where something is missing, which is told. */
@@ -301,24 +317,22 @@ public final class PartsGrid<R, E> extends VBox {
   }
 
   private void keyed(KeyEvent event) {
+    if (!PASTE.match(event) || !(event.getTarget() instanceof TextInputControl field)) {
+      return;
+    }
     String text = Clipboard.getSystemClipboard().getString();
-    if (PASTE.match(event)
-        && event.getTarget() instanceof TextInputControl field
-        && text != null
-        && text.strip().matches("(?s).*[\t\n].*")) {
+    Node cell = field;
+    while (cell != null && cell.getParent() != grid) {
+      cell = cell.getParent();
+    }
+    if (cell != null && text != null && text.strip().matches("(?s).*[\t\n].*")) {
       event.consume();
-      Node cell = field;
-      while (cell != null && cell.getParent() != grid) {
-        cell = cell.getParent();
-      }
-      if (cell != null) {
-        paste(text, GridPane.getRowIndex(cell) - 1, GridPane.getColumnIndex(cell));
-      }
+      paste(text, GridPane.getRowIndex(cell) - 1, GridPane.getColumnIndex(cell));
     }
   }
 
   /** Puts rows of a spreadsheet from a cell on; all of them or none. */
-  public void paste(String text, int row, int column) {
+  private void paste(String text, int row, int column) {
     List<E> all = new ArrayList<>(list());
     all.addAll(drafts);
     List<String> lines = text.strip().lines().filter(line -> !line.isBlank()).toList();

@@ -132,7 +132,6 @@ public final class RigView extends BorderPane {
     String focused = focusedText();
     String grown = grown(trip);
     RigFindings found = new RigFindings(trip.rig(), document.planned().fitness());
-    findings.show(found, document.units());
     List<Object> shapeNow = shape(trip);
     List<Object> scaleNow = ScaleForm.shape(trip.rig());
     boolean anew = !shapeNow.equals(shape);
@@ -199,6 +198,7 @@ public final class RigView extends BorderPane {
   /** Goes to the field that a finding is about, or to the first of its place. */
   private void follow(Defect defect) {
     String where = defect.where();
+    String place = where;
     Rig rig = document.trip().rig();
     for (int i = 0; i < rig.vehicles().size(); i++) {
       Vehicle vehicle = rig.vehicles().get(i);
@@ -206,18 +206,23 @@ public final class RigView extends BorderPane {
         String words = new AxleRef(vehicle.name(), axle + 1).words();
         if (where.equals(words) || where.startsWith(words + " ")) {
           unfold(AxleForm.key(i, axle));
+          place = words;
         }
       }
     }
     scroll.applyCss();
     scroll.layout();
+    String axle = place;
     String label = FindingLinks.label(defect.code());
-    boolean found =
-        !label.isEmpty()
-            && focus(form, node -> spoken(node).startsWith(label) && spoken(node).contains(where));
+    boolean found = !label.isEmpty() && focus(form, node -> isField(node, label, where));
+    found = found || (!label.isEmpty() && focus(form, node -> isField(node, label, axle)));
     if (!found) {
-      focus(form, node -> node instanceof TextField && spoken(node).contains(where));
+      focus(form, node -> node instanceof TextField && spoken(node).contains(axle));
     }
+  }
+
+  private static boolean isField(Node node, String label, String place) {
+    return spoken(node).startsWith(label) && spoken(node).contains(place);
   }
 
   private void unfold(String key) {
@@ -236,9 +241,7 @@ public final class RigView extends BorderPane {
     fields.close();
     fields = new FieldBook(document, this::tell);
     Rig rig = trip.rig();
-    RigFindings found = new RigFindings(rig, document.planned().fitness());
     findings = new FindingBook(rig);
-    findings.show(found, document.units());
     form.getChildren().clear();
     form.getChildren().addAll(links, findings.list(() -> RigFindings.ELSEWHERE));
     form.getChildren().add(additions());
@@ -257,7 +260,9 @@ public final class RigView extends BorderPane {
       VBox onNone = section("Tires on no axle");
       onNone.getChildren().add(rows);
       for (Spare spare : rig.spares()) {
-        onNone.getChildren().add(new SpareForm(fields, spare.tire()));
+        Label name = new Label("Spare " + spare.tire());
+        name.getStyleClass().add("tire-name");
+        onNone.getChildren().addAll(name, new SpareForm(fields, spare.tire()));
       }
       form.getChildren().add(onNone);
     }
