@@ -62,6 +62,7 @@ class ArchitectureTest {
             "dawngauge.rules",
             "dawngauge.forecast",
             "dawngauge.advice",
+            "dawngauge.page",
             "dawngauge.ledger",
             "dawngauge.report",
             "dawngauge.settings",

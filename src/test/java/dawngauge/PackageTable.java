@@ -26,11 +26,13 @@ record PackageTable(Map<String, Set<String>> rows) {
               row("problem", ""),
               row("quantity", "problem"),
               row("explain", "quantity problem"),
+              row("page", "quantity"),
               row("geo", "quantity problem"),
               row("physics", "quantity"),
               row("tire", "explain quantity problem"),
               row("trip", "tire geo quantity problem"),
-              row("tripfile", "trip tire geo quantity problem"),
+              row("field", "trip tire quantity problem"),
+              row("tripfile", "field trip tire geo quantity problem"),
               row("exchange", "trip geo quantity problem"),
               row("ambient", "trip geo physics explain quantity problem"),
               row("feed", "ambient trip geo explain quantity problem"),
@@ -43,10 +45,11 @@ record PackageTable(Map<String, Set<String>> rows) {
               row("review", "rules forecast ambient trip tire physics explain quantity problem"),
               row(
                   "ledger",
-                  "review advice fitness forecast rules ambient trip tire geo explain quantity problem"),
+                  "page review advice fitness forecast rules ambient field trip tire geo explain"
+                      + " quantity problem"),
               row(
                   "report",
-                  "ledger review advice fitness forecast rules ambient trip tire geo explain quantity"
+                  "ledger page review advice fitness forecast rules ambient trip tire geo explain quantity"
                       + " problem"),
               row("settings", "quantity problem"),
               row(
@@ -55,12 +58,12 @@ record PackageTable(Map<String, Set<String>> rows) {
                       + " explain quantity problem"),
               row(
                   "cli",
-                  "planner report ledger settings review advice fitness forecast rules ambient trip tire geo"
+                  "planner report ledger page settings review advice fitness forecast rules ambient trip tire geo"
                       + " explain quantity problem"),
               row(
                   "ui",
-                  "planner report ledger settings review advice fitness forecast rules ambient trip tire geo"
-                      + " explain quantity problem")));
+                  "planner report ledger page settings review advice fitness forecast rules ambient"
+                      + " field trip tire geo explain quantity problem")));
 
   private static final String ROOT = "dawngauge";
 

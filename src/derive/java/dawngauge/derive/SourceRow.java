@@ -32,13 +32,13 @@ record SourceRow(
 
   private static final Set<String> NORTH_AMERICA = Set.of("US", "CA", "MX");
   private static final int SMALLEST_IN_NORTH_AMERICA = 1_000;
-  private static final int SMALLEST_ELSEWHERE = 15_000;
+  private static final int SMALLEST_ELSEWHERE = 5_000;
 
   /** Historical, abandoned, destroyed, and historical capital. */
   private static final Set<String> NO_LONGER_THERE = Set.of("PPLH", "PPLQ", "PPLW", "PPLCH");
 
   /**
-   * Beyond this, typed elevation and elevation model contradict each other: by the look of the 70
+   * Beyond this, typed elevation and elevation model contradict each other: by the look of 70
    * cases, mostly a wrong unit or a wrong place.
    */
   private static final int CONTRADICTION_METERS = 60;

@@ -1,10 +1,8 @@
 package dawngauge.cli;
 
 import dawngauge.advice.FigureNow;
-import dawngauge.advice.StayFigures;
-import dawngauge.ledger.FigureLines;
-import dawngauge.ledger.Ledger;
-import dawngauge.ledger.SetNow;
+import dawngauge.ledger.FigurePage;
+import dawngauge.page.Page;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -13,12 +11,10 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.report.FigureText;
-import dawngauge.rules.RanLow;
+import dawngauge.report.PageText;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
-import java.time.Instant;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,6 +88,9 @@ final class FigureCommand implements Callable<Integer> {
       description = "The minute of the stay at which it is set, by the clock of the place.")
   private @Nullable LocalTime minute;
 
+  @Option(names = "--why", description = "With what follows from it, and the published figure.")
+  private boolean why;
+
   @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
   private UnitSystem units = UnitSystem.US;
 
@@ -126,29 +125,10 @@ final class FigureCommand implements Callable<Integer> {
       console.err().println(Problem.of(ProblemCode.NOTHING_KNOWN_HERE, "", place).text());
       return ExitCode.CONTENT;
     }
-    List<String> lines = new ArrayList<>(FigureLines.toSet(trip, figures.get(), units));
-    if (minute != null) {
-      lines.add(setAt(figures.get(), minute, typed == null ? null : typed.get().value()));
-    }
-    if (typed != null) {
-      lines.add("");
-      lines.addAll(
-          FigureLines.meaning(trip, figures.get(), typed.get().value(), state.state, units));
-    }
-    String text = FigureText.of(place + ": " + position.get().words(), lines, Ledger.CAUTIONS);
-    return new Output(planner, console).write(text, TripArgument.STANDARD, file, false);
-  }
-
-  /** What it is to be set to at a minute of the stay, by a reading where there is one. */
-  private String setAt(FigureNow figures, LocalTime time, @Nullable GaugePressure read) {
-    StayFigures stay = figures.stay();
-    Optional<String> told = Optional.empty();
-    if (read != null && figures.ranLow(read, state.state) == RanLow.LIKELY) {
-      return "No figure at " + time + ": it is not to be pumped up before it is inspected.";
-    } else if (stay != null) {
-      Instant at = stay.next(time);
-      told = read == null ? SetNow.at(figures, at, units) : SetNow.add(figures, read, 0, at, units);
-    }
-    return told.orElse("No figure at " + time + ": not within the stay, or not known how warm.");
+    FigurePage.Asked asked =
+        new FigurePage.Asked(typed == null ? null : typed.get().value(), state.state, minute);
+    Page page = FigurePage.of(trip, index.get(), position.get(), figures.get(), asked, units);
+    return new Output(planner, console)
+        .write(PageText.of(page, why), TripArgument.STANDARD, file, false);
   }
 }

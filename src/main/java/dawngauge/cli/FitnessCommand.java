@@ -1,11 +1,12 @@
 package dawngauge.cli;
 
 import dawngauge.fitness.Defect;
+import dawngauge.ledger.FitnessPage;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.report.FitnessText;
 import dawngauge.report.JsonFitness;
+import dawngauge.report.PageText;
 import dawngauge.trip.Trip;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -31,6 +32,9 @@ final class FitnessCommand implements Callable<Integer> {
   @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
   private UnitSystem units = UnitSystem.US;
 
+  @Option(names = "--why", description = "With who says so; the text alone.")
+  private boolean why;
+
   @Option(
       names = "--check",
       description =
@@ -55,7 +59,7 @@ final class FitnessCommand implements Callable<Integer> {
     String text =
         form.json()
             ? JsonFitness.of(trip, defects, unknown, units)
-            : FitnessText.of(trip, defects, units);
+            : PageText.of(FitnessPage.of(trip, defects, units), why);
     int written = new Output(planner, console).write(text, TripArgument.STANDARD, file, false);
     if (!check || written != ExitCode.DONE) {
       return written;

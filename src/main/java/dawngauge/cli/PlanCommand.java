@@ -1,12 +1,13 @@
 package dawngauge.cli;
 
 import dawngauge.advice.Adjustment;
+import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.PlanPage;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.JsonPlan;
-import dawngauge.report.PlanText;
+import dawngauge.report.PageText;
 import dawngauge.trip.Trip;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -32,6 +33,9 @@ final class PlanCommand implements Callable<Integer> {
 
   @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
   private UnitSystem units = UnitSystem.US;
+
+  @Option(names = "--why", description = "With why there is no better plan; the text alone.")
+  private boolean why;
 
   @Option(names = "--out", paramLabel = "FILE", description = "Write there instead.")
   private String out = TripArgument.STANDARD;
@@ -59,7 +63,7 @@ final class PlanCommand implements Callable<Integer> {
         form.json()
             ? JsonPlan.of(
                 trip, adjustment.get(), TripArgument.problems(opened, adjustment.problems()), units)
-            : PlanText.of(trip.name(), PlanPage.of(trip, adjustment.get(), units));
+            : PageText.of(PlanPage.of(trip, PlanLines.of(trip, adjustment.get(), units)), why);
     return new Output(planner, console).write(text, out, file, force);
   }
 }

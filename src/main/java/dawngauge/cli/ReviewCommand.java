@@ -2,15 +2,18 @@ package dawngauge.cli;
 
 import dawngauge.ambient.MeasuredAir;
 import dawngauge.ambient.WeatherService;
+import dawngauge.ledger.ReviewPage;
+import dawngauge.page.Page;
 import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CrewSheet;
 import dawngauge.report.JsonReview;
-import dawngauge.report.ReviewSheet;
-import dawngauge.report.ReviewText;
+import dawngauge.report.PagePdf;
+import dawngauge.report.PageText;
 import dawngauge.review.TripReview;
+import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import java.util.List;
 import java.util.Optional;
@@ -52,6 +55,9 @@ final class ReviewCommand implements Callable<Integer> {
       description =
           "Ask the weather services, once agreed to, what was measured at the stops left.")
   private boolean measured;
+
+  @Option(names = "--why", description = "With what each finding rests on; the text alone.")
+  private boolean why;
 
   @Option(names = "--pdf", description = "As PDF; needs --out.")
   private boolean pdf;
@@ -102,15 +108,15 @@ final class ReviewCommand implements Callable<Integer> {
       }
       air = planner.measured(trip, service.get(), weather.now(), (done, all, place) -> true);
     }
-    if (pdf) {
-      byte[] sheet =
-          ReviewSheet.of(trip, review.get(), air, planner.asSound(trip).orElse(null), units, paper);
-      return new Output(planner, console).write(sheet, out, file, force);
+    Output output = new Output(planner, console);
+    if (form.json()) {
+      return output.write(JsonReview.of(trip, review.get(), air, units), out, file, force);
     }
-    String text =
-        form.json()
-            ? JsonReview.of(trip, review.get(), air, units)
-            : ReviewText.of(trip, review.get(), air, units);
-    return new Output(planner, console).write(text, out, file, force);
+    Page page = ReviewPage.of(trip, review.get(), air, planner.asSound(trip).orElse(null), units);
+    if (!pdf) {
+      return output.write(PageText.of(page, why), out, file, force);
+    }
+    List<String> places = trip.route().stops().stream().map(Stop::place).toList();
+    return output.write(PagePdf.of(page, "Review", trip.name(), places, paper), out, file, force);
   }
 }

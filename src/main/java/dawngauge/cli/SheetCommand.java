@@ -2,7 +2,7 @@ package dawngauge.cli;
 
 import dawngauge.advice.Advice;
 import dawngauge.ledger.Ledger;
-import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.PlanLines;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
@@ -64,12 +64,12 @@ final class SheetCommand implements Callable<Integer> {
     PlannedTrip planned = planner.plan(trip);
     Advice advice = planned.advice();
     Ledger ledger = Ledger.of(trip, advice, planned.problems(), planned.fitness(), units, null);
-    PlanPage plan =
+    PlanLines plan =
         trip.plan().followed()
             ? planner
                 .adjustment(trip)
                 .value()
-                .map(adjustment -> PlanPage.of(trip, adjustment, units))
+                .map(adjustment -> PlanLines.of(trip, adjustment, units))
                 .orElse(null)
             : null;
     byte[] sheet = CrewSheet.of(ledger, advice, plan, new CrewSheet.Options(paper, large));

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * The populated places that come with the program (GeoNames, CC BY 4.0; see {@code docs/data.md}),
  * and road passes: found by name, and asked for elevation and time zone of what lies near them. Of
  * the United States, Canada and Mexico places with at least 1000 inhabitants, of the world with
- * 15,000.
+ * 5,000; those abroad of less than 15,000 are found, but tell nothing of the ground around them.
  */
 public final class Gazetteer {
 
@@ -121,7 +121,7 @@ public final class Gazetteer {
 
   /** Height of the ground, an estimate, where a town is within 250 km. */
   Elevation elevationAt(Coordinate at) {
-    return elevation(table, at, points.around(at, NEIGHBORS));
+    return elevation(table, at, points.around(at, NEIGHBORS, table::tellsGround));
   }
 
   /**

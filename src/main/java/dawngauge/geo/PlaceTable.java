@@ -4,6 +4,7 @@ import dawngauge.quantity.Elevation;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The rows of the gazetteer, each column an array, so that tens of thousands stay small: first the
@@ -13,6 +14,11 @@ final class PlaceTable {
 
   /** Coordinates are whole numbers of this part of a degree, about 11 m. */
   private static final double STEPS_PER_DEGREE = 10_000;
+
+  /** Inhabitants of a town abroad whose height counts for the ground around it; ours. */
+  private static final int LARGE = 15_000;
+
+  private static final Set<String> NORTH_AMERICA = Set.of("US", "CA", "MX");
 
   private final List<Division> divisions;
   private final List<ZoneId> zones;
@@ -103,6 +109,16 @@ final class PlaceTable {
 
   int population(int index) {
     return population[index];
+  }
+
+  /**
+   * Whether its height tells of the ground around it: passes, and towns but for the small ones
+   * abroad, whose heights are often those of a slope beside them.
+   */
+  boolean tellsGround(int index) {
+    return index >= towns()
+        || population[index] >= LARGE
+        || NORTH_AMERICA.contains(divisions.get(division[index]).country());
   }
 
   /** Meter above mean sea level. */

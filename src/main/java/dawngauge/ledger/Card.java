@@ -29,7 +29,9 @@ public record Card(List<Line> todo, List<String> watch) {
 
     /** Whether a tire is set only once something else is done, which the text tells first. */
     public boolean conditional() {
-      return mark == Mark.ADJUST && !text.startsWith(Cards.ADD) && !text.startsWith(Cards.LET_OUT);
+      return mark == Mark.ADJUST
+          && !text.startsWith(SetWords.ADD)
+          && !text.startsWith(SetWords.LET_OUT);
     }
 
     /** What the text tells before the tires: "Add: ", "Only once it is found sound, add: ". */

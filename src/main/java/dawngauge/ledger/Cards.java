@@ -3,7 +3,6 @@ package dawngauge.ledger;
 import dawngauge.advice.Mark;
 import dawngauge.advice.OfferAdvice;
 import dawngauge.advice.Reason;
-import dawngauge.advice.SetFigure;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TimedFigures;
 import dawngauge.advice.TireAdvice;
@@ -11,7 +10,6 @@ import dawngauge.explain.Phrase;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.Trip;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,11 +18,6 @@ import java.util.Map;
 
 /** Makes the card of a stop. */
 final class Cards {
-
-  /** What is set without a condition begins so. */
-  static final String ADD = "Add: ";
-
-  static final String LET_OUT = "Let out, only cold: ";
 
   private final Trip trip;
   private final UnitSystem units;
@@ -104,45 +97,22 @@ final class Cards {
   }
 
   private String verb(TireAdvice tire, TimedFigures timed) {
-    boolean adds = timed.at().adds();
     for (Reason reason : tire.reasons()) {
       String first = reason.mark() == Mark.ADJUST ? reason.todo().in(units) : "";
       if (!first.isEmpty()) {
-        return first + (adds ? ", add: " : ", let out: ");
+        return first + (timed.at().adds() ? ", add: " : ", let out: ");
       }
     }
-    return adds ? ADD : LET_OUT;
+    return SetWords.verb(timed.at());
   }
 
   /** " to 85 psi on arrival (82 at 13:14, 80 cold)". */
   private Phrase figures(TireAdvice tire, TimedFigures timed, ZoneId zone) {
-    SetFigure set = timed.at();
-    SetFigure onArrival = timed.onArrival();
-    Instant minute = Instant.ofEpochSecond(Math.round(timed.seconds()));
-    String then = number(set) + " at " + Wording.clock(minute, zone);
-    Phrase figures =
-        !set.adds()
-            ? Phrase.of("{0}", Wording.figure(set.figure()))
-            : !set.warm()
-                ? Phrase.of("{0}, cold", Wording.figure(set.figure()))
-                : onArrival != null
-                    ? Phrase.of(
-                        "{0} on arrival ({1}, {2} cold)",
-                        Wording.figure(onArrival.figure()), then, number(timed.cold()))
-                    : Phrase.of(
-                        "{0} at {1} ({2} cold)",
-                        Wording.figure(set.figure()),
-                        Wording.clock(minute, zone),
-                        number(timed.cold()));
-    return Phrase.of(" to {0}{1}", figures, beware(tire, set));
-  }
-
-  /** What else has to be known at the hose. */
-  private String beware(TireAdvice tire, SetFigure set) {
-    String hose = set.cutByHose() ? ", all that the hose gives" : "";
-    String limit =
-        Double.isNaN(tire.tire().limits().ceiling()) ? "; read sidewall and wheel limit first" : "";
-    return hose + limit + (sealed(tire) ? "; by an open gauge" : "");
+    String beware = SetWords.beware(timed.at(), tire.tire().limits().ceiling());
+    return Phrase.of(
+        " to {0}{1}",
+        new SetWords(units).figures(timed, zone),
+        beware + (sealed(tire) ? "; by an open gauge" : ""));
   }
 
   private boolean sealed(TireAdvice tire) {
@@ -151,11 +121,6 @@ final class Cards {
         .gauge(gauge)
         .filter(found -> found.kind() == Gauge.Kind.SEA_LEVEL_SUBTRACTED)
         .isPresent();
-  }
-
-  /** Without its unit: one stands beside it. */
-  private String number(SetFigure set) {
-    return Wording.figureNumber(set.figure().pascals(), units);
   }
 
   private String name(TireAdvice tire) {

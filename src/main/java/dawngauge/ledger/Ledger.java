@@ -2,6 +2,7 @@ package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
 import dawngauge.fitness.Defect;
+import dawngauge.page.Block;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
@@ -49,6 +50,21 @@ public record Ledger(
               + " not just pump it up and go; have it inspected by a qualified technician.",
           "Inflating: clip-on chuck and in-line gauge; stand clear of the path of tread and"
               + " sidewall.");
+
+  /** The same as the end of a page. */
+  static List<Block> cautions() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Heading("Cautions", 1));
+    CAUTIONS.forEach(text -> blocks.add(new Block.Note(Block.Weight.CAUTION, text)));
+    return blocks;
+  }
+
+  /** Those of them that belong beside a figure to set. */
+  static List<Block> atTheHose() {
+    return CAUTIONS.subList(1, 3).stream()
+        .map(text -> (Block) new Block.Note(Block.Weight.CAUTION, text))
+        .toList();
+  }
 
   /** The cautions in one line, where a hand goes to a valve. */
   public static final String AT_THE_VALVE =

@@ -1,160 +1,112 @@
 package dawngauge.ledger;
 
-import dawngauge.advice.Adjustment;
-import dawngauge.advice.AdjustmentPlan;
-import dawngauge.advice.PlanOutcome;
-import dawngauge.quantity.Ratio;
-import dawngauge.quantity.UnitSystem;
-import dawngauge.trip.Itinerary;
+import dawngauge.explain.Terms;
+import dawngauge.page.Block;
+import dawngauge.page.Page;
 import dawngauge.trip.Trip;
-import dawngauge.trip.WheelPosition;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * An adjustment plan as it is shown: texts in the chosen units, without a toolkit.
- *
- * @param headline how many stops, and which
- * @param why in one line why there is none better
- * @param clashes limits that cannot be kept
- * @param stops every stop at which something can be set, with what is set there
- * @param leftOut tires that are not planned
- * @param habits the plan beside other ways of setting tires, the plan first
- */
-public record PlanPage(
-    String headline,
-    String why,
-    List<String> clashes,
-    List<PlanStop> stops,
-    List<String> leftOut,
-    List<Habit> habits) {
+/** An adjustment plan as a page: a card each stop that it uses, then other habits beside it. */
+public final class PlanPage {
 
-  /**
-   * A stop at which something can be set.
-   *
-   * @param visit index of the stop
-   * @param planned whether the plan uses it
-   * @param title number and place
-   * @param when the latest time for it, in the stop's zone
-   * @param lines tires with the same figure together; one without tires where none is set, that
-   *     says what could be done
-   */
-  public record PlanStop(int visit, boolean planned, String title, String when, List<Line> lines) {}
+  private static final String MEANING =
+      "From here on. Margin: lowest load margin; chance: highest one of a tire under what its load"
+          + " needs; too low: time rolled with a tire expected under that; starts over limit: days"
+          + " started with a cold tire over its limit; starts low: days started with a tire low for"
+          + " what it is "
+          + Terms.SET_COLD_TO
+          + ".";
 
-  /**
-   * What to set some tires to.
-   *
-   * @param positions the tires
-   * @param tires their short forms
-   * @param figure what the gauge is to show
-   * @param text what to do, with the caution that belongs to it
-   */
-  public record Line(List<WheelPosition> positions, String tires, String figure, String text) {}
+  private PlanPage() {}
 
-  /**
-   * A way of setting tires, and what it comes to.
-   *
-   * @param name what it is
-   * @param outcome what it comes to
-   * @param stops stops with gauge and hose
-   * @param margin lowest load margin
-   * @param chance highest chance of a tire under its floor
-   * @param under time rolled with a tire expected under its floor
-   * @param over days started with a cold tire over its limit
-   * @param below days started with a tire low for its aim
-   */
-  public record Habit(
-      String name,
-      PlanOutcome outcome,
-      String stops,
-      String margin,
-      String chance,
-      String under,
-      String over,
-      String below) {}
-
-  /** Copies the lists. */
-  public PlanPage {
-    clashes = List.copyOf(clashes);
-    stops = List.copyOf(stops);
-    leftOut = List.copyOf(leftOut);
-    habits = List.copyOf(habits);
-  }
-
-  /** Stands beside figures to set. */
-  public static final String CAUTION =
-      "Never let air out of a warm tire. A tire found at or below 80 % of its recommended pressure"
-          + " after it rolled is not to be pumped up and run: have it inspected by a qualified"
-          + " technician.";
-
-  /**
-   * The page of a plan.
-   *
-   * @param trip the trip
-   * @param adjustment the plan beside other habits
-   * @param units the units to show
-   */
-  public static PlanPage of(Trip trip, Adjustment adjustment, UnitSystem units) {
-    Itinerary itinerary = adjustment.itinerary();
-    AdjustmentPlan plan = adjustment.plan();
-    PlanWriter writer = new PlanWriter(trip, itinerary, units);
-    List<PlanStop> stops = new ArrayList<>();
-    for (int visit : plan.possible()) {
-      stops.add(
-          plan.stops().stream()
-              .filter(planned -> planned.visit() == visit)
-              .findFirst()
-              .map(writer::stop)
-              .orElseGet(() -> writer.unused(visit)));
+  /** The whole page. */
+  public static Page of(Trip trip, PlanLines lines) {
+    List<Block> blocks = new ArrayList<>(head(lines));
+    for (PlanLines.PlanStop stop : lines.stops()) {
+      if (stop.planned()) {
+        blocks.add(card(stop));
+      }
     }
-    List<String> clashes = writer.clashes(plan);
-    List<String> leftOut =
-        plan.leftOut().stream()
-            .map(left -> left.position().words() + ": " + left.why().in(units))
-            .toList();
-    return new PlanPage(
-        headline(plan, itinerary),
-        "Why: " + plan.why().in(units) + (plan.proven() ? "." : "; not proven the fewest."),
-        clashes,
-        stops,
-        leftOut,
-        List.of(
-            habit("this plan", adjustment.outcome()),
-            habit("set each cold morning", adjustment.eachMorning()),
-            habit("set once, at the first start", adjustment.once()),
-            habit("nothing set", adjustment.never())));
+    blocks.addAll(foot(lines));
+    blocks.addAll(Ledger.cautions());
+    return page(trip, blocks);
   }
 
-  private static String headline(AdjustmentPlan plan, Itinerary itinerary) {
-    List<String> places = new ArrayList<>();
-    for (AdjustmentPlan.Planned stop : plan.stops()) {
-      places.add(itinerary.visits().get(stop.visit()).stop().place());
+  /** What stands above the stops. */
+  public static Page head(Trip trip, PlanLines lines) {
+    return page(trip, head(lines));
+  }
+
+  /** What stands below them. */
+  public static Page foot(Trip trip, PlanLines lines) {
+    List<Block> blocks = new ArrayList<>(foot(lines));
+    blocks.addAll(Ledger.atTheHose());
+    return page(trip, blocks);
+  }
+
+  private static Page page(Trip trip, List<Block> blocks) {
+    return TireNames.of(trip.rig())
+        .spelled(new Page(trip.name() + ": where to set the tires", blocks));
+  }
+
+  private static List<Block> head(PlanLines lines) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Note(Block.Weight.MAIN, lines.headline()));
+    blocks.add(
+        new Block.Why("Why not fewer", List.of(new Block.Note(Block.Weight.PLAIN, lines.why()))));
+    if (!lines.clashes().isEmpty()) {
+      blocks.add(new Block.Card("Cannot be kept", List.of(), lines.clashes(), List.of()));
     }
-    String stops =
-        switch (places.size()) {
-          case 0 -> "No stop with gauge and hose is needed";
-          case 1 -> "One stop with gauge and hose: " + places.get(0);
-          default -> places.size() + " stops with gauge and hose: " + Wording.list(places);
-        };
-    return plan.safe() ? stops + "." : "No plan keeps every limit. The least bad: " + stops + ".";
+    return blocks;
   }
 
-  private static Habit habit(String name, PlanOutcome outcome) {
-    return new Habit(
-        name,
-        outcome,
-        String.valueOf(outcome.stops()),
-        Wording.signedPercent(outcome.worstMargin()),
-        Double.isNaN(outcome.worstChance())
-            ? "–"
-            : outcome.worstChance() < 0.005
-                ? "under 1 %"
-                : UnitSystem.US.format(new Ratio(outcome.worstChance())),
-        outcome.secondsUnderFloor() < 30
-            ? "none"
-            : Wording.span(Duration.ofSeconds(Math.round(outcome.secondsUnderFloor()))),
-        String.valueOf(outcome.startsOverLimit()),
-        String.valueOf(outcome.startsUnderAim()));
+  private static Block card(PlanLines.PlanStop stop) {
+    List<String> todo = new ArrayList<>();
+    List<String> why = new ArrayList<>();
+    for (PlanLines.Line line : stop.lines()) {
+      todo.add(Wording.begun(line.text()));
+      if (!line.why().isEmpty()) {
+        why.add(line.why());
+      }
+    }
+    List<String> watch = stop.limits().isEmpty() ? List.of() : List.of(stop.limits());
+    return new Block.Card(stop.title() + " · " + stop.when(), todo, watch, why);
+  }
+
+  private static List<Block> foot(PlanLines lines) {
+    List<Block> blocks = new ArrayList<>();
+    if (!lines.leftOut().isEmpty()) {
+      blocks.add(new Block.Heading("Not planned", 1));
+      blocks.add(new Block.Bullets(lines.leftOut()));
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (PlanLines.Habit habit : lines.habits()) {
+      rows.add(
+          List.of(
+              habit.name(),
+              habit.stops(),
+              habit.margin(),
+              habit.chance(),
+              habit.under(),
+              habit.over(),
+              habit.below()));
+    }
+    blocks.add(
+        Block.Table.ofFigures(
+            "The plan beside other habits",
+            List.of(
+                "from here on",
+                "stops",
+                "margin",
+                "chance",
+                "too low",
+                "starts over limit",
+                "starts low"),
+            rows));
+    blocks.add(
+        new Block.Why(
+            "What the columns mean", List.of(new Block.Note(Block.Weight.LESSER, MEANING))));
+    return blocks;
   }
 }

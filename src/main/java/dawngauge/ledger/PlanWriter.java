@@ -3,11 +3,11 @@ package dawngauge.ledger;
 import dawngauge.advice.AdjustmentPlan;
 import dawngauge.advice.SetFigure;
 import dawngauge.explain.Phrase;
+import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -28,36 +28,58 @@ final class PlanWriter {
   }
 
   /** A stop that the plan uses. */
-  PlanPage.PlanStop stop(AdjustmentPlan.Planned planned) {
-    record Key(String figure, String text) {}
+  PlanLines.PlanStop stop(AdjustmentPlan.Planned planned) {
+    record Key(String verb, String figure, String text, String why) {}
     ZoneId zone = itinerary.visits().get(planned.visit()).zone();
     Map<Key, List<WheelPosition>> same = new LinkedHashMap<>();
+    Map<String, List<String>> limits = new LinkedHashMap<>();
     planned
         .settings()
         .forEach(
             (position, setting) -> {
-              String figure = Phrase.of("{0}", Wording.figure(setting.set().figure())).in(units);
-              same.computeIfAbsent(new Key(figure, text(setting, zone)), key -> new ArrayList<>())
-                  .add(position);
+              SetFigure set = setting.set();
+              String figure = Phrase.of("{0}", Wording.figure(set.figure())).in(units);
+              String text =
+                  new SetWords(units).figures(setting.timed(), zone).in(units)
+                      + SetWords.beware(set, setting.ceiling());
+              Key key = new Key(SetWords.verb(set), figure, text, why(setting));
+              same.computeIfAbsent(key, made -> new ArrayList<>()).add(position);
+              if (!Double.isNaN(setting.ceiling())) {
+                limits
+                    .computeIfAbsent(limit(setting), made -> new ArrayList<>())
+                    .add(name(position));
+              }
             });
-    List<PlanPage.Line> lines = new ArrayList<>();
+    List<PlanLines.Line> lines = new ArrayList<>();
     same.forEach(
-        (key, positions) ->
-            lines.add(
-                new PlanPage.Line(
-                    List.copyOf(positions),
-                    String.join(" ", positions.stream().map(this::name).toList()),
-                    key.figure,
-                    key.text)));
+        (key, positions) -> {
+          String tires = String.join(" ", positions.stream().map(this::name).toList());
+          lines.add(
+              new PlanLines.Line(
+                  List.copyOf(positions),
+                  tires,
+                  key.figure,
+                  key.verb + tires + " to " + key.text,
+                  tires + ": " + key.why));
+        });
     if (lines.isEmpty()) {
       String text = "nothing is to be set here; gauge the tires all the same";
-      lines.add(new PlanPage.Line(List.of(), "", "", text));
+      lines.add(new PlanLines.Line(List.of(), "", "", text, ""));
     }
-    return shown(planned.visit(), true, lines);
+    return shown(planned.visit(), true, lines, limits(limits));
+  }
+
+  private static String limits(Map<String, List<String>> limits) {
+    if (limits.isEmpty()) {
+      return "";
+    }
+    List<String> parts = new ArrayList<>();
+    limits.forEach((limit, tires) -> parts.add(String.join(" ", tires) + " " + limit));
+    return "Never over, cold: " + String.join("; ", parts);
   }
 
   /** A stop that it does not use. */
-  PlanPage.PlanStop unused(int visit) {
+  PlanLines.PlanStop unused(int visit) {
     Itinerary.Visit stop = itinerary.visits().get(visit);
     boolean hose = stop.stop().air().available() || trip.rig().compressorTop() != null;
     String text =
@@ -66,10 +88,11 @@ final class PlanWriter {
                 ? "air could be added, or let out while the tires are cold"
                 : "air could be added"
             : "no air here; it could only be let out, while the tires are cold";
-    return shown(visit, false, List.of(new PlanPage.Line(List.of(), "", "", text)));
+    return shown(visit, false, List.of(new PlanLines.Line(List.of(), "", "", text, "")), "");
   }
 
-  private PlanPage.PlanStop shown(int index, boolean planned, List<PlanPage.Line> lines) {
+  private PlanLines.PlanStop shown(
+      int index, boolean planned, List<PlanLines.Line> lines, String limits) {
     Itinerary.Visit visit = itinerary.visits().get(index);
     String when =
         Wording.shortDay(visit.leave(), visit.zone())
@@ -79,48 +102,31 @@ final class PlanWriter {
             + " "
             + Wording.zone(visit.leave(), visit.zone());
     String title = (index + 1) + ". " + visit.stop().place();
-    return new PlanPage.PlanStop(index, planned, title, when, lines);
+    return new PlanLines.PlanStop(index, planned, title, when, lines, limits);
   }
 
-  private String text(AdjustmentPlan.PlannedSetting setting, ZoneId zone) {
-    SetFigure set = setting.set();
-    SetFigure onArrival = setting.timed().onArrival();
-    Instant minute = Instant.ofEpochSecond(Math.round(setting.timed().seconds()));
-    Phrase figure =
-        set.warm()
-            ? Phrase.of(
-                "add to {0}{1} at {2}, {3} cold ({4} expected before); never let air out of it warm",
-                onArrival == null
-                    ? Phrase.of("")
-                    : Phrase.of("{0} on arrival, ", Wording.figure(onArrival.figure())),
-                Wording.figure(set.figure()),
-                Wording.clock(minute, zone),
-                Wording.figure(setting.timed().cold().figure()),
-                Wording.shown(setting.now()))
-            : set.adds()
-                ? Phrase.of(
-                    "add to {0} cold ({1} expected before)",
-                    Wording.figure(set.figure()), Wording.shown(setting.now()))
-                : Phrase.of(
-                    "let out to {0}, only while it is cold ({1} expected before)",
-                    Wording.figure(set.figure()), Wording.shown(setting.now()));
-    Phrase limit =
-        Double.isNaN(setting.ceiling())
-            ? Phrase.of("its limit is not known: read sidewall and wheel first")
-            : Phrase.of(
-                set.cutByCeiling() ? "its limit of {0} allows no more" : "limit {0} cold",
-                Wording.shown(setting.ceiling()));
-    Phrase next =
-        setting.nextStart() < 0
-            ? Phrase.of("")
-            : Phrase.of(
-                "; next day's start at {0} about {1}",
-                itinerary.visits().get(setting.nextStart()).stop().place(),
-                Wording.shown(setting.atNextStart()));
-    return Phrase.of(
-            "{0}; {1}{2}{3}",
-            figure, limit, set.cutByHose() ? "; the hose reaches no further" : "", next)
-        .in(units);
+  /** What is expected before and after, and what kept the figure so. */
+  private String why(AdjustmentPlan.PlannedSetting setting) {
+    StringBuilder why = new StringBuilder(shown(setting.now()) + " expected before");
+    if (setting.set().cutByCeiling() && !Double.isNaN(setting.ceiling())) {
+      why.append("; its limit of ").append(limit(setting)).append(" allows no more");
+    }
+    if (setting.nextStart() >= 0) {
+      why.append("; about ")
+          .append(shown(setting.atNextStart()))
+          .append(" at the next day's start, ")
+          .append(itinerary.visits().get(setting.nextStart()).stop().place());
+    }
+    return why.toString();
+  }
+
+  /** To the step of figures that are set, so that none of those seems to be over it. */
+  private String limit(AdjustmentPlan.PlannedSetting setting) {
+    return Phrase.of("{0}", Wording.figure(new GaugePressure(setting.ceiling()))).in(units);
+  }
+
+  private String shown(double pascals) {
+    return Phrase.of("{0}", Wording.shown(pascals)).in(units);
   }
 
   /** Limits that cannot be kept, tires with the same text together. */

@@ -1,15 +1,19 @@
 package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
+import dawngauge.advice.StopAdvice;
 import dawngauge.explain.Terms;
 import dawngauge.forecast.ReadingCheck;
+import dawngauge.page.Plot;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.review.TireReview;
+import dawngauge.trip.Itinerary;
 import dawngauge.trip.ReadingState;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,14 +23,14 @@ import java.util.Locale;
  * What a tire read over the trip beside what a sound one would have read, expected from its first
  * reading and what was set. Figures are in the chosen units.
  *
- * @param trace what a sound tire would have done
+ * @param plot what a sound tire would have done, with the readings as dots
  * @param dots its readings, in time order
  * @param unit symbol of the unit
  */
-public record ReadingsTrace(Trace trace, List<Dot> dots, String unit) {
+public record ReadingsTrace(Plot plot, List<Dot> dots, String unit) {
 
   /** What lines and dots are. */
-  public static final String WHAT =
+  private static final String WHAT =
       "lines: what a sound tire would have read (thin, with its range) and would read "
           + Terms.COLD_HERE
           + " (thick), by its first reading and what was set; dots: what was read, filled if cold;"
@@ -34,7 +38,7 @@ public record ReadingsTrace(Trace trace, List<Dot> dots, String unit) {
           + Terms.LOWEST_SAFE
           + "; bracket "
           + Terms.NEVER_OVER
-          + "; shaded night. What all tires share is still in what is off here.";
+          + "; shaded night; numbers: stops.";
 
   /**
    * One reading.
@@ -45,7 +49,6 @@ public record ReadingsTrace(Trace trace, List<Dot> dots, String unit) {
    * @param low lower end of the range of that
    * @param high upper end
    * @param cold whether it was read cold
-   * @param when day and clock
    * @param words when and in which state
    */
   public record Dot(
@@ -55,7 +58,6 @@ public record ReadingsTrace(Trace trace, List<Dot> dots, String unit) {
       double low,
       double high,
       boolean cold,
-      String when,
       String words) {
 
     /** How far it lies from what was expected. */
@@ -91,16 +93,51 @@ public record ReadingsTrace(Trace trace, List<Dot> dots, String unit) {
               at.low(),
               at.high(),
               check.reading().state() == ReadingState.COLD,
-              when,
               when + ", " + check.reading().state().word()));
     }
-    return new ReadingsTrace(trace, dots, unit.symbol());
+    return new ReadingsTrace(plot(sound, trace, dots, unit), dots, unit.symbol());
   }
 
-  /** A figure of an axis. */
-  public String axis(double figure, double step) {
-    int places = step < 0.1 ? 2 : step < 1 ? 1 : 0;
-    return String.format(Locale.ROOT, "%." + places + "f", figure);
+  private static Plot plot(Advice sound, Trace trace, List<Dot> dots, Unit unit) {
+    List<Plot.Named> stops = new ArrayList<>();
+    for (StopAdvice stop : sound.stops()) {
+      Itinerary.Visit visit = stop.stop().visit();
+      Instant time = visit.index() == 0 ? visit.leave() : visit.arrive();
+      stops.add(new Plot.Named(time, String.valueOf(visit.index() + 1)));
+    }
+    return new Plot(
+        "in " + unit.symbol() + "; " + WHAT,
+        trace.points().stream()
+            .map(p -> new Plot.Point(p.time(), p.settled(), p.reading(), p.low(), p.high()))
+            .toList(),
+        trace.floors().stream()
+            .map(floor -> new Plot.Level(floor.from(), floor.to(), floor.pressure()))
+            .toList(),
+        trace.ceilings().stream()
+            .map(ceiling -> new Plot.Tick(ceiling.time(), ceiling.pressure()))
+            .toList(),
+        dots.stream().map(dot -> new Plot.Dot(dot.time(), dot.read(), dot.cold())).toList(),
+        trace.nights().stream()
+            .map(night -> new Plot.Span(night.sunset(), night.sunrise()))
+            .toList(),
+        days(sound),
+        stops);
+  }
+
+  /** Midnights by the clock of the start, the first before it. */
+  private static List<Plot.Named> days(Advice sound) {
+    List<StopAdvice> stops = sound.stops();
+    Itinerary.Visit first = stops.get(0).stop().visit();
+    Instant end = stops.get(stops.size() - 1).stop().visit().leave();
+    List<Plot.Named> days = new ArrayList<>();
+    LocalDate date = first.leave().atZone(first.zone()).toLocalDate();
+    for (Instant midnight = date.atStartOfDay(first.zone()).toInstant();
+        midnight.isBefore(end);
+        midnight = date.atStartOfDay(first.zone()).toInstant()) {
+      days.add(new Plot.Named(midnight, Wording.shortDay(midnight, first.zone())));
+      date = date.plusDays(1);
+    }
+    return days;
   }
 
   /** A figure as it is shown. */

@@ -3,20 +3,24 @@ package dawngauge.ledger;
 import dawngauge.advice.Advice;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
+import dawngauge.field.RigFields;
+import dawngauge.field.TireFields;
+import dawngauge.field.VehicleFields;
+import dawngauge.field.WeightFields;
 import dawngauge.forecast.FillOrigin;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
-import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
-import dawngauge.quantity.Quantity;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.tire.DateCode;
+import dawngauge.tire.TireSpec;
 import dawngauge.trip.Axle;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Gauge;
-import dawngauge.trip.LabelFitment;
+import dawngauge.trip.Hitch;
 import dawngauge.trip.Rig;
+import dawngauge.trip.Spare;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.Vehicle;
@@ -30,7 +34,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,7 +54,7 @@ public record RigChanges(String summary, List<Line> lines) {
    */
   public record Line(String part, String what, String then, String now) {}
 
-  private static final String NONE = "–";
+  private static final String NONE = PartChanges.NONE;
 
   /** Copies the list. */
   public RigChanges {
@@ -72,8 +75,7 @@ public record RigChanges(String summary, List<Line> lines) {
     Maker maker = new Maker(was.rig(), is.rig(), units);
     maker.axles(AxleLine.all(was, before, units), AxleLine.all(is, now, units));
     maker.fitted();
-    maker.tires(day(before), day(now));
-    maker.gauges();
+    maker.parts(day(before), day(now));
     int differ = maker.lines.size();
     maker.air(before, now);
     return new RigChanges(
@@ -99,17 +101,13 @@ public record RigChanges(String summary, List<Line> lines) {
     private final Rig is;
     private final UnitSystem units;
     private final List<Line> lines = new ArrayList<>();
+    private final PartChanges changes;
 
     Maker(Rig was, Rig is, UnitSystem units) {
       this.was = was;
       this.is = is;
       this.units = units;
-    }
-
-    private void differing(String part, String what, String then, String now) {
-      if (!then.equals(now)) {
-        lines.add(new Line(part, what, then, now));
-      }
+      this.changes = new PartChanges(units, lines::add);
     }
 
     void axles(List<AxleLine> before, List<AxleLine> now) {
@@ -117,24 +115,12 @@ public record RigChanges(String summary, List<Line> lines) {
         Axle then = was.axle(ref).orElse(null);
         Axle present = is.axle(ref).orElse(null);
         if (then == null || present == null) {
-          differing(
+          changes.differing(
               ref.words(), "axle", then == null ? NONE : "there", present == null ? NONE : "there");
           continue;
         }
-        differing(ref.words(), "load at the start", load(before, ref), load(now, ref));
-        differing(ref.words(), "GAWR", shown(then.gawr()), shown(present.gawr()));
-        differing(ref.words(), "label", label(then), label(present));
-        differing(ref.words(), "own target", shown(then.target()), shown(present.target()));
-        differing(
-            ref.words(),
-            "wheel's limit",
-            shown(then.wheelMaxPressure()),
-            shown(present.wheelMaxPressure()));
-        differing(
-            ref.words(),
-            "valve's limit",
-            shown(then.valveMaxPressure()),
-            shown(present.valveMaxPressure()));
+        changes.differing(ref.words(), "load at the start", load(before, ref), load(now, ref));
+        changes.of(ref.words(), VehicleFields.AXLE, then, present);
       }
     }
 
@@ -159,61 +145,40 @@ public record RigChanges(String summary, List<Line> lines) {
           .orElse(NONE);
     }
 
-    private String label(Axle axle) {
-      List<String> texts = new ArrayList<>();
-      for (LabelFitment line : axle.label()) {
-        texts.add(line.size() + " " + units.format(line.coldPressure().value()));
-      }
-      return texts.isEmpty() ? NONE : String.join("; ", texts);
-    }
-
-    private <Q extends Quantity> String shown(@Nullable Entered<Q> figure) {
-      return figure == null ? NONE : units.format(figure.value());
-    }
-
     /** Which tire stands where. */
     void fitted() {
       for (WheelPosition position : is.positions()) {
-        differing(
+        changes.differing(
             position.words(),
             "tire",
             was.fittedAt(position).map(Tire::id).orElse(NONE),
             is.fittedAt(position).map(Tire::id).orElse(NONE));
       }
-      differing("spares", "tires", spares(was), spares(is));
     }
 
-    private static String spares(Rig rig) {
-      return rig.spares().isEmpty()
-          ? NONE
-          : String.join(", ", rig.spares().stream().map(spare -> spare.tire()).sorted().toList());
-    }
-
-    void tires(@Nullable LocalDate before, @Nullable LocalDate now) {
-      for (Tire present : is.tires()) {
-        Tire then = was.tire(present.id()).orElse(null);
-        String part = "tire " + present.id();
-        if (then == null) {
-          lines.add(new Line(part, "tire", NONE, present.type()));
-          continue;
-        }
-        differing(part, "kind", then.type(), present.type());
-        differing(part, "date code", code(then), code(present));
-        differing(part, "age", age(then, before), age(present, now));
-        differing(part, "tread", shown(then.tread()), shown(present.tread()));
-        differing(part, "heat factor", factor(then), factor(present));
-        differing(part, "known leak a day", shown(then.lossPerDay()), shown(present.lossPerDay()));
-        differing(part, "damage", damage(then), damage(present));
+    void parts(@Nullable LocalDate before, @Nullable LocalDate now) {
+      changes.figures("the rig", RigFields.RIG, was, is);
+      changes.named("vehicle", VehicleFields.VEHICLE, Vehicle::name, was.vehicles(), is.vehicles());
+      Hitch then = was.hitch();
+      Hitch present = is.hitch();
+      changes.named(
+          "hitch",
+          WeightFields.HITCH,
+          hitch -> "of the rig",
+          then == null ? List.of() : List.of(then),
+          present == null ? List.of() : List.of(present));
+      changes.named(
+          "kind of tire", TireFields.TIRE_TYPE, TireSpec::name, was.tireTypes(), is.tireTypes());
+      changes.named("tire", TireFields.TIRE, Tire::id, was.tires(), is.tires());
+      for (Tire tire : is.tires()) {
+        was.tire(tire.id())
+            .ifPresent(
+                old ->
+                    changes.differing(
+                        "tire " + tire.id(), "age", age(old, before), age(tire, now)));
       }
-      for (Tire gone : was.tires()) {
-        if (is.tire(gone.id()).isEmpty()) {
-          lines.add(new Line("tire " + gone.id(), "tire", gone.type(), NONE));
-        }
-      }
-    }
-
-    private static String code(Tire tire) {
-      return tire.dateCode() == null ? NONE : tire.dateCode();
+      changes.named("spare", TireFields.SPARE, Spare::tire, was.spares(), is.spares());
+      changes.named("gauge", RigFields.GAUGE, Gauge::name, was.gauges(), is.gauges());
     }
 
     private static String age(Tire tire, @Nullable LocalDate day) {
@@ -222,29 +187,6 @@ public record RigChanges(String summary, List<Line> lines) {
       return code == null || day == null
           ? NONE
           : String.format(Locale.ROOT, "%.1f years", code.yearsOn(day));
-    }
-
-    private static String factor(Tire tire) {
-      return String.format(Locale.ROOT, "%.2f", tire.heatFactor());
-    }
-
-    private static String damage(Tire tire) {
-      Set<String> words = new TreeSet<>();
-      tire.damage().forEach(damage -> words.add(damage.word()));
-      return words.isEmpty() ? NONE : String.join(", ", words);
-    }
-
-    void gauges() {
-      for (Gauge gauge : is.gauges()) {
-        if (was.gauge(gauge.name()).isEmpty()) {
-          lines.add(new Line("gauge " + gauge.name(), "gauge", NONE, gauge.kind().word()));
-        }
-      }
-      for (Gauge gauge : was.gauges()) {
-        if (is.gauge(gauge.name()).isEmpty()) {
-          lines.add(new Line("gauge " + gauge.name(), "gauge", gauge.kind().word(), NONE));
-        }
-      }
     }
 
     /** The air in each tire at the end of the earlier trip and at the first reading of this one. */

@@ -76,7 +76,7 @@ public final class SetNow {
   /** "87 psi until 12:41". */
   private Phrase until(SetFigure set) {
     Instant until = stay.until(minute);
-    return set.warm() && until.isAfter(minute)
+    return set.warm() && !clock(until).equals(clock(minute)) && until.isAfter(minute)
         ? Phrase.of("{0} until {1}", Wording.figure(shown(set)), clock(until))
         : Phrase.of("{0}", Wording.figure(shown(set)));
   }

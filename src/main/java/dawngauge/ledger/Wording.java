@@ -129,6 +129,12 @@ public final class Wording {
     return String.join(" ", names);
   }
 
+  /** A text that begins with a capital letter; short forms such as "t2r" stay as they are. */
+  static String begun(String text) {
+    boolean word = text.length() > 1 && Character.isLetter(text.charAt(1));
+    return word ? Character.toUpperCase(text.charAt(0)) + text.substring(1) : text;
+  }
+
   /** "a, b and c". */
   public static String list(List<String> words) {
     if (words.size() < 2) {

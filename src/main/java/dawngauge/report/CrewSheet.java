@@ -8,7 +8,7 @@ import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
 import dawngauge.advice.Advice;
 import dawngauge.ledger.Ledger;
-import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.PlanLines;
 import java.io.ByteArrayOutputStream;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -85,7 +85,7 @@ public final class CrewSheet {
    * @return the PDF
    */
   public static byte[] of(
-      Ledger ledger, @Nullable Advice advice, @Nullable PlanPage plan, Options options) {
+      Ledger ledger, @Nullable Advice advice, @Nullable PlanLines plan, Options options) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     CrewSheet sheet = new CrewSheet(ledger, advice, options, out);
     sheet.document.open();
@@ -95,7 +95,7 @@ public final class CrewSheet {
     return out.toByteArray();
   }
 
-  private void write(@Nullable PlanPage plan) {
+  private void write(@Nullable PlanLines plan) {
     Rectangle page = options.paper().size;
     SheetFlow front =
         new SheetFlow(canvas, page, ledger.title(), "Where to do what", BODY * scale, 1);

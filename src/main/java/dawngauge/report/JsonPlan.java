@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dawngauge.advice.Adjustment;
 import dawngauge.advice.AdjustmentPlan;
 import dawngauge.advice.PlanOutcome;
-import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.PlanLines;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.Ratio;
 import dawngauge.quantity.UnitSystem;
@@ -59,7 +59,7 @@ public final class JsonPlan {
   private void write() {
     ObjectNode root = page.root();
     AdjustmentPlan plan = adjustment.plan();
-    PlanPage shown = PlanPage.of(trip, adjustment, units);
+    PlanLines shown = PlanLines.of(trip, adjustment, units);
     root.put("headline", shown.headline());
     page.put(root, "why", plan.why());
     root.put("proven", plan.proven());
@@ -119,7 +119,7 @@ public final class JsonPlan {
     JsonPage.pressure(node, "atNextStart", setting.atNextStart());
   }
 
-  private static void way(ObjectNode node, PlanPage.Habit habit) {
+  private static void way(ObjectNode node, PlanLines.Habit habit) {
     PlanOutcome outcome = habit.outcome();
     node.put("way", habit.name());
     node.put("stopsUsed", outcome.stops());

@@ -1,7 +1,7 @@
 package dawngauge.report;
 
 import dawngauge.ledger.Ledger;
-import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.StopLine;
 import dawngauge.quantity.QuantityKind;
 import java.util.ArrayList;
@@ -39,7 +39,7 @@ final class SheetBack {
     this.tires = tires;
   }
 
-  void draw(@Nullable PlanPage plan, String names) {
+  void draw(@Nullable PlanLines plan, String names) {
     section(
         "How to read the day pages",
         List.of(

@@ -14,6 +14,8 @@ import com.lowagie.text.pdf.PdfStructureElement;
 import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
 import dawngauge.advice.Mark;
+import dawngauge.page.Plot;
+import dawngauge.page.PlotDrawing;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import org.jspecify.annotations.Nullable;
@@ -224,6 +226,22 @@ final class SheetCanvas {
       total = page.createTemplate(size * 4, size * 2);
     }
     page.addTemplate(total, at + ofWide, y);
+    page.endMarkedContentSequence();
+  }
+
+  /** A caution on one line under all that stands on the page. */
+  void foot(String text) {
+    float size = pen.size * 0.8f;
+    float room = width() / wide(text, size, false);
+    in("P", () -> line(text, left(), bottom() - size * 1.3f, size * Math.min(1, room), false));
+  }
+
+  /** A plot in a box, whose words stand elsewhere. */
+  void plot(Plot plot, float x, float y, float width, float height) {
+    PdfContentByte page = artifact();
+    PdfTemplate drawn = page.createTemplate(width, height);
+    PlotDrawing.draw(plot, new SheetPlot(drawn, pen, height), width, height);
+    page.addTemplate(drawn, x, y);
     page.endMarkedContentSequence();
   }
 

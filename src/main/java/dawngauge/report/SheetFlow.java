@@ -15,6 +15,7 @@ final class SheetFlow {
   private final int columns;
   private int column;
   private float y;
+  private String foot = "";
 
   /**
    * Begins on the page that is open.
@@ -34,8 +35,18 @@ final class SheetFlow {
     begin(what);
   }
 
+  /** The same with a line at the foot of the page that is open and of all further ones. */
+  SheetFlow withFoot(String line) {
+    foot = line;
+    canvas.foot(foot);
+    return this;
+  }
+
   private void begin(String heading) {
     canvas.head(title, heading);
+    if (!foot.isEmpty()) {
+      canvas.foot(foot);
+    }
     column = 0;
     y = start();
   }
@@ -100,9 +111,27 @@ final class SheetFlow {
 
   /** A paragraph of another size. */
   void text(String text, boolean bold, float points) {
+    text(text, bold, points, "P");
+  }
+
+  /** Height of a whole column. */
+  float wholeHigh() {
+    return start() - canvas.bottom();
+  }
+
+  /** The same as an element of another type; parted only where no page takes it whole. */
+  void text(String text, boolean bold, float points, String type) {
     float high = canvas.height(text, width(), points, bold);
+    if (high > wholeHigh()) {
+      int half = text.offsetByCodePoints(0, text.codePointCount(0, text.length()) / 2);
+      int blank = text.lastIndexOf(' ', half);
+      int at = blank > half / 2 ? blank : half;
+      text(text.substring(0, at), bold, points, type);
+      text(text.substring(at).stripLeading(), bold, points, type);
+      return;
+    }
     room(high);
-    canvas.in("P", () -> canvas.wrapped(text, x(), y, width(), points, bold));
+    canvas.in(type, () -> canvas.wrapped(text, x(), y, width(), points, bold));
     y -= high + size * 0.12f;
   }
 }

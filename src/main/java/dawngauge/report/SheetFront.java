@@ -193,12 +193,7 @@ final class SheetFront {
 
   /** Which tires these are, where it was not told further up. */
   private List<String> words(List<String> names) {
-    List<String> told = new ArrayList<>();
-    for (String name : names) {
-      if (named.add(name) && !tires.words(name).isEmpty()) {
-        told.add(tires.words(name) + " (" + name + ")");
-      }
-    }
+    List<String> told = tires.untold(names, named);
     return told.isEmpty() ? List.of() : List.of(String.join(", ", told));
   }
 

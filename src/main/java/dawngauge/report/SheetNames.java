@@ -5,6 +5,7 @@ import dawngauge.ledger.Ledger;
 import dawngauge.ledger.StopLine;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Names of places that no font of the sheet can write, and what stands for them. */
@@ -16,13 +17,18 @@ final class SheetNames {
 
   /** For the trip and the stops of a ledger. */
   SheetNames(Ledger ledger, BaseFont font) {
+    this(ledger.title(), ledger.stops().stream().map(StopLine::place).toList(), font);
+  }
+
+  /** For a trip and the places of its stops, in order. */
+  SheetNames(String trip, List<String> places, BaseFont font) {
     // Longer names first, since a shorter one may be a part of them.
-    ledger.stops().stream()
-        .filter(stop -> !writes(stop.place(), font))
-        .sorted(Comparator.comparingInt((StopLine stop) -> -stop.place().length()))
-        .forEach(stop -> instead.putIfAbsent(stop.place(), "stop " + stop.number()));
-    if (!writes(ledger.title(), font)) {
-      instead.putIfAbsent(ledger.title(), TRIP);
+    places.stream()
+        .filter(place -> !writes(place, font))
+        .sorted(Comparator.comparingInt((String place) -> -place.length()))
+        .forEach(place -> instead.putIfAbsent(place, "stop " + (places.indexOf(place) + 1)));
+    if (!writes(trip, font)) {
+      instead.putIfAbsent(trip, TRIP);
     }
   }
 

@@ -1,16 +1,7 @@
 package dawngauge.report;
 
-import com.lowagie.text.Chunk;
-import com.lowagie.text.Document;
 import com.lowagie.text.DocumentException;
-import com.lowagie.text.Element;
-import com.lowagie.text.Font;
-import com.lowagie.text.Image;
-import com.lowagie.text.Paragraph;
-import com.lowagie.text.Phrase;
-import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.BaseFont;
-import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
 import dawngauge.advice.Mark;
@@ -90,39 +81,6 @@ final class SheetPen {
     return shown.substring(0, end).stripTrailing() + "…";
   }
 
-  Chunk plain(String text) {
-    return new Chunk(shown(text), new Font(plainFont, size));
-  }
-
-  Chunk bold(String text) {
-    return new Chunk(shown(text), new Font(boldFont, size));
-  }
-
-  /** Somewhat larger and bold. */
-  Chunk heading(String text) {
-    return new Chunk(shown(text), new Font(boldFont, size * 1.25f));
-  }
-
-  /** A paragraph of body text. */
-  Paragraph paragraph(Chunk... chunks) {
-    Paragraph paragraph = new Paragraph(size * 1.28f);
-    for (Chunk chunk : chunks) {
-      paragraph.add(chunk);
-    }
-    return paragraph;
-  }
-
-  /** A table cell without lines around it. */
-  PdfPCell cell(Chunk chunk, boolean right) {
-    Phrase phrase = new Phrase(size * 1.2f);
-    phrase.add(chunk);
-    PdfPCell cell = new PdfPCell(phrase);
-    cell.setBorder(Rectangle.NO_BORDER);
-    cell.setPadding(size * 0.14f);
-    cell.setHorizontalAlignment(right ? Element.ALIGN_RIGHT : Element.ALIGN_LEFT);
-    return cell;
-  }
-
   /** The shape of a mark in a square of a width. */
   PdfTemplate shape(Mark mark, float wide) {
     PdfTemplate shape = writer.getDirectContent().createTemplate(wide, wide);
@@ -161,21 +119,5 @@ final class SheetPen {
   private static void ring(PdfTemplate shape, float middle, float radius) {
     shape.circle(middle, middle, radius);
     shape.stroke();
-  }
-
-  static Image image(PdfTemplate template) {
-    try {
-      return Image.getInstance(template);
-    } catch (DocumentException e) {
-      throw new IllegalStateException(e);
-    }
-  }
-
-  static void add(Document document, Element element) {
-    try {
-      document.add(element);
-    } catch (DocumentException e) {
-      throw new IllegalStateException(e);
-    }
   }
 }

@@ -3,28 +3,23 @@ package dawngauge.report;
 import dawngauge.advice.Advice;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.StopLine;
-import dawngauge.trip.Rig;
-import dawngauge.trip.WheelPosition;
+import dawngauge.ledger.TireNames;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** The tires of a ledger one by one, in walking order. */
 final class SheetTires {
 
-  private final Map<String, String> words = new LinkedHashMap<>();
+  private final TireNames words;
   private final Map<String, List<String>> vehicles = new LinkedHashMap<>();
 
   SheetTires(Ledger ledger, @Nullable Advice advice) {
-    if (advice != null) {
-      Rig rig = advice.forecast().trip().rig();
-      for (WheelPosition position : rig.positions()) {
-        words.put(rig.shortForm(position), position.words());
-      }
-    }
+    words = advice == null ? TireNames.NONE : TireNames.of(advice.forecast().trip().rig());
     List<String> seen = new ArrayList<>();
     ledger.rig().forEach(axle -> seen.addAll(names(axle.positions())));
     for (StopLine stop : ledger.stops()) {
@@ -53,13 +48,19 @@ final class SheetTires {
 
   /** "pickup axle 2 left inner"; empty where not known. */
   String words(String name) {
-    return words.getOrDefault(name, "");
+    return words.words(name);
+  }
+
+  /** "pickup axle 2 left inner (p2li)" of each that was not told before; adds it to those told. */
+  List<String> untold(List<String> names, Set<String> told) {
+    return words.untold(names, told);
   }
 
   /** All of them: "p1l: pickup axle 1 left; ..."; empty where not known. */
   String words() {
     return String.join(
-        "; ", all().stream().filter(words::containsKey).map(n -> n + ": " + words(n)).toList());
+        "; ",
+        all().stream().filter(words.known()::contains).map(n -> n + ": " + words(n)).toList());
   }
 
   /** "51", or where it changes on the way "46, from 5: 47, from 7: 49"; numbers are of stops. */

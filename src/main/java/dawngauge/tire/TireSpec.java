@@ -3,6 +3,7 @@ package dawngauge.tire;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param maxColdPressure highest cold pressure the sidewall allows; the rated one where not typed
  * @param rows rows of the maker's table
  */
+@RecordBuilder
 public record TireSpec(
     String name,
     @Nullable String size,
@@ -37,7 +39,8 @@ public record TireSpec(
     @Nullable Entered<Mass> ratedLoadDual,
     @Nullable Entered<GaugePressure> ratedPressure,
     @Nullable Entered<GaugePressure> maxColdPressure,
-    @Nullable LoadInflationTable rows) {
+    @Nullable LoadInflationTable rows)
+    implements TireSpecBuilder.With {
 
   /** Highest cold pressure the sidewall allows: as typed, else the rated pressure, else null. */
   public @Nullable GaugePressure sidewallLimit() {

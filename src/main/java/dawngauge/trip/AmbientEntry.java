@@ -4,6 +4,7 @@ import dawngauge.quantity.Distance;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.TemperatureDifference;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -18,13 +19,15 @@ import org.jspecify.annotations.Nullable;
  * @param uncertainty one standard deviation, where typed
  * @param remarks note and extras
  */
+@RecordBuilder
 public record AmbientEntry(
     String stop,
     @Nullable Entered<Distance> along,
     Figure figure,
     Provenance provenance,
     @Nullable Entered<TemperatureDifference> uncertainty,
-    Remarks remarks) {
+    Remarks remarks)
+    implements AmbientEntryBuilder.With {
 
   /** At a stop. */
   public AmbientEntry(
@@ -43,12 +46,7 @@ public record AmbientEntry(
 
   /** The same at another stop. */
   public AmbientEntry at(String other) {
-    return new AmbientEntry(other, along, figure, provenance, uncertainty, remarks);
-  }
-
-  /** The same with another spread; null for the one that is assumed. */
-  public AmbientEntry withUncertainty(@Nullable Entered<TemperatureDifference> other) {
-    return new AmbientEntry(stop, along, figure, provenance, other, remarks);
+    return withStop(other);
   }
 
   /** What is expected. */

@@ -5,6 +5,7 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Ratio;
 import dawngauge.tire.TireSpec;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param fitted tire ids by slot at the start of the trip
  * @param remarks note and extras
  */
+@RecordBuilder
 public record Axle(
     boolean dual,
     @Nullable Entered<Mass> gawr,
@@ -34,7 +36,8 @@ public record Axle(
     @Nullable Entered<Ratio> leftShare,
     @Nullable Entered<GaugePressure> target,
     Map<WheelSlot, String> fitted,
-    Remarks remarks) {
+    Remarks remarks)
+    implements AxleBuilder.With {
 
   /** Copies list and map. */
   public Axle {

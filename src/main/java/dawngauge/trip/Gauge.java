@@ -3,6 +3,7 @@ package dawngauge.trip;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Ratio;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,13 +17,15 @@ import org.jspecify.annotations.Nullable;
  * @param step smallest step that can be read and set
  * @param remarks note and extras
  */
+@RecordBuilder
 public record Gauge(
     String name,
     Kind kind,
     @Nullable Entered<GaugePressure> span,
     @Nullable Entered<Ratio> grade,
     Entered<GaugePressure> step,
-    Remarks remarks) {
+    Remarks remarks)
+    implements GaugeBuilder.With {
 
   /** What a gauge measures against. */
   public enum Kind {

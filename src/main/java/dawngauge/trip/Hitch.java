@@ -2,6 +2,7 @@ package dawngauge.trip;
 
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,8 +15,10 @@ import org.jspecify.annotations.Nullable;
  *     front axle is lifted
  * @param remarks note and extras
  */
+@RecordBuilder
 public record Hitch(
-    Kind kind, @Nullable Entered<Mass> load, boolean weighed, double lever, Remarks remarks) {
+    Kind kind, @Nullable Entered<Mass> load, boolean weighed, double lever, Remarks remarks)
+    implements HitchBuilder.With {
 
   /** Kinds of hitch. */
   public enum Kind {

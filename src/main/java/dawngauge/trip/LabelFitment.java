@@ -8,6 +8,7 @@ import dawngauge.tire.Figures;
 import dawngauge.tire.TireClass;
 import dawngauge.tire.TireSize;
 import dawngauge.tire.TireSpec;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,12 +20,14 @@ import org.jspecify.annotations.Nullable;
  * @param coldPressure recommended cold inflation pressure
  * @param remarks note and extras
  */
+@RecordBuilder
 public record LabelFitment(
     String size,
     @Nullable TireClass tireClass,
     @Nullable String loadRange,
     Entered<GaugePressure> coldPressure,
-    Remarks remarks) {
+    Remarks remarks)
+    implements LabelFitmentBuilder.With {
 
   /**
    * What is to be said where the label asks for more than may be set.

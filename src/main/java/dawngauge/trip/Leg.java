@@ -3,6 +3,7 @@ package dawngauge.trip;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Speed;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Duration;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  *     was not
  * @param remarks note and extras
  */
+@RecordBuilder
 public record Leg(
     @Nullable Entered<Distance> distance,
     @Nullable Entered<Speed> averageSpeed,
@@ -26,7 +28,8 @@ public record Leg(
     @Nullable Entered<Speed> topSpeed,
     List<ProfilePoint> profile,
     List<TrackMark> track,
-    Remarks remarks) {
+    Remarks remarks)
+    implements LegBuilder.With {
 
   /** Copies the lists. */
   public Leg {
@@ -49,40 +52,5 @@ public record Leg(
   public boolean isHeightOfTrackKnown() {
     long known = track.stream().filter(mark -> mark.elevation() != null).count();
     return known > 0 && 2 * known >= track.size();
-  }
-
-  /** The same with another length. */
-  public Leg withDistance(@Nullable Entered<Distance> other) {
-    return new Leg(other, averageSpeed, duration, topSpeed, profile, track, remarks);
-  }
-
-  /** The same with another average speed. */
-  public Leg withAverageSpeed(@Nullable Entered<Speed> other) {
-    return new Leg(distance, other, duration, topSpeed, profile, track, remarks);
-  }
-
-  /** The same with another top speed. */
-  public Leg withTopSpeed(@Nullable Entered<Speed> other) {
-    return new Leg(distance, averageSpeed, duration, other, profile, track, remarks);
-  }
-
-  /** The same with another driving time. */
-  public Leg withDuration(@Nullable Duration other) {
-    return new Leg(distance, averageSpeed, other, topSpeed, profile, track, remarks);
-  }
-
-  /** The same with other points along the way. */
-  public Leg withProfile(List<ProfilePoint> other) {
-    return new Leg(distance, averageSpeed, duration, topSpeed, other, track, remarks);
-  }
-
-  /** The same with other remarks. */
-  public Leg withRemarks(Remarks other) {
-    return new Leg(distance, averageSpeed, duration, topSpeed, profile, track, other);
-  }
-
-  /** The same along another track. */
-  public Leg withTrack(List<TrackMark> other) {
-    return new Leg(distance, averageSpeed, duration, topSpeed, profile, other, remarks);
   }
 }

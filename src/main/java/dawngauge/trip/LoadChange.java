@@ -3,6 +3,7 @@ package dawngauge.trip;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Ratio;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  *     could carry it
  * @param remarks note and extras
  */
+@RecordBuilder
 public record LoadChange(
     String what,
     Entered<Mass> weight,
@@ -25,7 +27,8 @@ public record LoadChange(
     Map<AxleRef, Entered<Ratio>> axles,
     @Nullable Entered<Ratio> hitch,
     boolean offered,
-    Remarks remarks) {
+    Remarks remarks)
+    implements LoadChangeBuilder.With {
 
   /** How a weight is known. */
   public enum Source {

@@ -32,7 +32,7 @@ public final class NextTrip {
                 .put(position.slot(), tire.id()));
     for (Map.Entry<AxleRef, Map<WheelSlot, String>> entry : byAxle.entrySet()) {
       Axle axle = next.rig().axle(entry.getKey()).orElseThrow();
-      next = RigEdits.withAxle(next, entry.getKey(), fittedWith(axle, entry.getValue()));
+      next = RigEdits.withAxle(next, entry.getKey(), axle.withFitted(entry.getValue()));
     }
     for (Map.Entry<String, Entered<GaugePressure>> leak : leaks.entrySet()) {
       Tire tire = next.rig().tire(leak.getKey()).orElseThrow();
@@ -58,33 +58,10 @@ public final class NextTrip {
         Remarks.NONE);
   }
 
-  private static Axle fittedWith(Axle axle, Map<WheelSlot, String> fitted) {
-    return new Axle(
-        axle.dual(),
-        axle.gawr(),
-        axle.label(),
-        axle.wheelMaxPressure(),
-        axle.wheelMaxLoad(),
-        axle.valveMaxPressure(),
-        axle.leftShare(),
-        axle.target(),
-        fitted,
-        axle.remarks());
-  }
-
   /** A spare that was fitted on the road is none any more. */
   private static Rig withoutSpares(Rig rig, Map<WheelPosition, Tire> fitted) {
     List<String> ids = fitted.values().stream().map(Tire::id).toList();
-    return new Rig(
-        rig.name(),
-        rig.vehicles(),
-        rig.tireTypes(),
-        rig.tires(),
-        rig.spares().stream().filter(spare -> !ids.contains(spare.tire())).toList(),
-        rig.gauges(),
-        rig.compressorTop(),
-        rig.hitch(),
-        rig.tickets(),
-        rig.remarks());
+    return rig.withSpares(
+        rig.spares().stream().filter(spare -> !ids.contains(spare.tire())).toList());
   }
 }

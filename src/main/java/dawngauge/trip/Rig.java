@@ -3,6 +3,7 @@ package dawngauge.trip;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.tire.TireSpec;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param tickets scale tickets; the last one that weighed an axle speaks for it
  * @param remarks note and extras
  */
+@RecordBuilder
 public record Rig(
     String name,
     List<Vehicle> vehicles,
@@ -34,7 +36,8 @@ public record Rig(
     @Nullable Entered<GaugePressure> compressorTop,
     @Nullable Hitch hitch,
     List<ScaleTicket> tickets,
-    Remarks remarks) {
+    Remarks remarks)
+    implements RigBuilder.With {
 
   /** Copies the lists. */
   public Rig {

@@ -167,15 +167,7 @@ final class RigCut {
     change.axles().forEach((ref, part) -> axles.apply(ref).ifPresent(now -> parts.put(now, part)));
     return parts.size() < change.axles().size()
         ? Optional.empty()
-        : Optional.of(
-            new LoadChange(
-                change.what(),
-                change.weight(),
-                change.source(),
-                parts,
-                change.hitch(),
-                change.offered(),
-                change.remarks()));
+        : Optional.of(change.withAxles(parts));
   }
 
   private void tickets() {
@@ -199,20 +191,17 @@ final class RigCut {
   }
 
   private ScaleTicket moved(ScaleTicket ticket) {
-    return new ScaleTicket(
-        ticket.date(),
-        ticket.hitched(),
-        ticket.aboard(),
-        ticket.platforms().stream().flatMap(old -> moved(old).stream()).toList(),
-        ticket.wheels().stream()
-            .flatMap(
-                old ->
-                    axles
-                        .apply(old.axle())
-                        .map(now -> new ScaleTicket.WheelWeight(now, old.left(), old.weight()))
-                        .stream())
-            .toList(),
-        ticket.remarks());
+    return ticket
+        .withPlatforms(ticket.platforms().stream().flatMap(old -> moved(old).stream()).toList())
+        .withWheels(
+            ticket.wheels().stream()
+                .flatMap(
+                    old ->
+                        axles
+                            .apply(old.axle())
+                            .map(now -> new ScaleTicket.WheelWeight(now, old.left(), old.weight()))
+                            .stream())
+                .toList());
   }
 
   /** The weight of several axles together says nothing of those that are left. */
@@ -231,8 +220,7 @@ final class RigCut {
       if (now.isEmpty() && !old.serves().isEmpty()) {
         lost.add("the axles that spare " + old.tire() + " serves (now any of single wheels)");
       }
-      draft.spares.set(
-          i, new Spare(old.tire(), now, old.wheelMaxPressure(), old.wheelMaxLoad(), old.remarks()));
+      draft.spares.set(i, old.withServes(now));
     }
   }
 

@@ -46,8 +46,7 @@ final class RigDraft {
   /** Puts a vehicle with other axles in the place of the one at an index. */
   void axles(int index, List<Axle> axles) {
     Vehicle old = vehicles.get(index);
-    vehicles.set(
-        index, new Vehicle(old.name(), old.letter(), old.kind(), old.gvwr(), axles, old.remarks()));
+    vehicles.set(index, old.withAxles(axles));
   }
 
   /** A tire with an id that none had, of a kind. */

@@ -10,7 +10,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Changes to a rig, each giving a new trip. Where a name changes, everything that refers to it
@@ -24,7 +23,7 @@ public final class RigEdits {
   public static Trip withVehicle(Trip trip, int index, Vehicle vehicle) {
     Rig rig = trip.rig();
     String old = rig.vehicles().get(index).name();
-    Trip changed = trip.withRig(withVehicles(rig, replaced(rig.vehicles(), index, vehicle)));
+    Trip changed = trip.withRig(rig.withVehicles(replaced(rig.vehicles(), index, vehicle)));
     return RigNames.vehicle(changed, old, vehicle.name());
   }
 
@@ -43,21 +42,13 @@ public final class RigEdits {
               && ref.number() >= 1
               && ref.number() <= vehicle.axles().size();
       vehicles.add(
-          here
-              ? new Vehicle(
-                  vehicle.name(),
-                  vehicle.letter(),
-                  vehicle.kind(),
-                  vehicle.gvwr(),
-                  replaced(vehicle.axles(), ref.number() - 1, axle),
-                  vehicle.remarks())
-              : vehicle);
+          here ? vehicle.withAxles(replaced(vehicle.axles(), ref.number() - 1, axle)) : vehicle);
       found |= here;
     }
     if (!found) {
       throw new IllegalArgumentException("no " + ref.words());
     }
-    return trip.withRig(withVehicles(rig, vehicles));
+    return trip.withRig(rig.withVehicles(vehicles));
   }
 
   /** Puts another kind of tire in the place of one; its tires follow under a new name. */
@@ -66,20 +57,9 @@ public final class RigEdits {
     String old = rig.tireTypes().get(index).name();
     List<Tire> tires = new ArrayList<>();
     for (Tire tire : rig.tires()) {
-      tires.add(tire.type().equals(old) ? ofKind(tire, spec.name()) : tire);
+      tires.add(tire.type().equals(old) ? tire.withType(spec.name()) : tire);
     }
-    return trip.withRig(
-        new Rig(
-            rig.name(),
-            rig.vehicles(),
-            replaced(rig.tireTypes(), index, spec),
-            tires,
-            rig.spares(),
-            rig.gauges(),
-            rig.compressorTop(),
-            rig.hitch(),
-            rig.tickets(),
-            rig.remarks()));
+    return trip.withRig(rig.withTireTypes(replaced(rig.tireTypes(), index, spec)).withTires(tires));
   }
 
   /** Puts another tire in the place of the one with its id. */
@@ -101,15 +81,7 @@ public final class RigEdits {
         trip,
         old ->
             fitted.contains(old.id())
-                ? new Tire(
-                    old.id(),
-                    from.type(),
-                    from.dateCode(),
-                    from.tread(),
-                    old.heatFactor(),
-                    old.lossPerDay(),
-                    old.damage(),
-                    old.remarks())
+                ? old.withType(from.type()).withDateCode(from.dateCode()).withTread(from.tread())
                 : old);
   }
 
@@ -117,43 +89,8 @@ public final class RigEdits {
   public static Trip withGauge(Trip trip, int index, Gauge gauge) {
     Rig rig = trip.rig();
     String old = rig.gauges().get(index).name();
-    Trip changed =
-        trip.withRig(
-            new Rig(
-                rig.name(),
-                rig.vehicles(),
-                rig.tireTypes(),
-                rig.tires(),
-                rig.spares(),
-                replaced(rig.gauges(), index, gauge),
-                rig.compressorTop(),
-                rig.hitch(),
-                rig.tickets(),
-                rig.remarks()));
+    Trip changed = trip.withRig(rig.withGauges(replaced(rig.gauges(), index, gauge)));
     return RigNames.gauge(changed, old, gauge.name());
-  }
-
-  /**
-   * Another weight on a platform of a ticket, or none: the platform is taken out, and the ticket
-   * with it where nothing is left on it.
-   */
-  public static Trip withPlatform(
-      Trip trip, int ticketIndex, int platform, @Nullable Entered<Mass> weight) {
-    ScaleTicket ticket = trip.rig().tickets().get(ticketIndex);
-    List<ScaleTicket.Platform> platforms = new ArrayList<>(ticket.platforms());
-    if (weight == null) {
-      platforms.remove(platform);
-    } else {
-      platforms.set(platform, new ScaleTicket.Platform(platforms.get(platform).axles(), weight));
-    }
-    List<ScaleTicket> tickets = new ArrayList<>(trip.rig().tickets());
-    ScaleTicket changed = withPlatforms(ticket, platforms);
-    if (isBlank(changed)) {
-      tickets.remove(ticketIndex);
-    } else {
-      tickets.set(ticketIndex, changed);
-    }
-    return trip.withRig(withTickets(trip.rig(), tickets));
   }
 
   /**
@@ -167,20 +104,28 @@ public final class RigEdits {
     if (last >= 0 && tickets.get(last).date() == null) {
       List<ScaleTicket.Platform> platforms = new ArrayList<>(tickets.get(last).platforms());
       platforms.add(platform);
-      tickets.set(last, withPlatforms(tickets.get(last), platforms));
+      tickets.set(last, tickets.get(last).withPlatforms(platforms));
     } else {
       tickets.add(new ScaleTicket(null, true, null, List.of(platform), List.of(), Remarks.NONE));
     }
-    return trip.withRig(withTickets(trip.rig(), tickets));
+    return trip.withRig(trip.rig().withTickets(tickets));
   }
 
-  /** Whether the trailer was hitched when a ticket was weighed. */
-  public static Trip withHitched(Trip trip, int index, boolean hitched) {
-    ScaleTicket old = trip.rig().tickets().get(index);
-    ScaleTicket changed =
-        new ScaleTicket(
-            old.date(), hitched, old.aboard(), old.platforms(), old.wheels(), old.remarks());
-    return trip.withRig(withTickets(trip.rig(), replaced(trip.rig().tickets(), index, changed)));
+  /** Adds a ticket without date, weighed hitched, on which nothing is noted yet. */
+  public static Trip withNewTicket(Trip trip) {
+    List<ScaleTicket> tickets = new ArrayList<>(trip.rig().tickets());
+    tickets.add(new ScaleTicket(null, true, null, List.of(), List.of(), Remarks.NONE));
+    return trip.withRig(trip.rig().withTickets(tickets));
+  }
+
+  /** Takes a ticket out with all its weights. */
+  public static RigParts.Changed withoutTicket(Trip trip, int index) {
+    List<ScaleTicket> tickets = new ArrayList<>(trip.rig().tickets());
+    ScaleTicket gone = tickets.remove(index);
+    int weights = gone.platforms().size() + gone.wheels().size();
+    return new RigParts.Changed(
+        trip.withRig(trip.rig().withTickets(tickets)),
+        weights == 0 ? List.of() : List.of(weights + (weights == 1 ? " weight" : " weights")));
   }
 
   /** Place of the ticket that speaks for an axle, the last one that weighed it; empty if none. */
@@ -214,71 +159,9 @@ public final class RigEdits {
         && ticket.remarks().equals(Remarks.NONE);
   }
 
-  private static ScaleTicket withPlatforms(
-      ScaleTicket ticket, List<ScaleTicket.Platform> platforms) {
-    return new ScaleTicket(
-        ticket.date(),
-        ticket.hitched(),
-        ticket.aboard(),
-        platforms,
-        ticket.wheels(),
-        ticket.remarks());
-  }
-
-  private static Tire ofKind(Tire tire, String type) {
-    return new Tire(
-        tire.id(),
-        type,
-        tire.dateCode(),
-        tire.tread(),
-        tire.heatFactor(),
-        tire.lossPerDay(),
-        tire.damage(),
-        tire.remarks());
-  }
-
   private static Trip withTires(Trip trip, UnaryOperator<Tire> change) {
     Rig rig = trip.rig();
-    return trip.withRig(
-        new Rig(
-            rig.name(),
-            rig.vehicles(),
-            rig.tireTypes(),
-            rig.tires().stream().map(change).toList(),
-            rig.spares(),
-            rig.gauges(),
-            rig.compressorTop(),
-            rig.hitch(),
-            rig.tickets(),
-            rig.remarks()));
-  }
-
-  private static Rig withVehicles(Rig rig, List<Vehicle> vehicles) {
-    return new Rig(
-        rig.name(),
-        vehicles,
-        rig.tireTypes(),
-        rig.tires(),
-        rig.spares(),
-        rig.gauges(),
-        rig.compressorTop(),
-        rig.hitch(),
-        rig.tickets(),
-        rig.remarks());
-  }
-
-  private static Rig withTickets(Rig rig, List<ScaleTicket> tickets) {
-    return new Rig(
-        rig.name(),
-        rig.vehicles(),
-        rig.tireTypes(),
-        rig.tires(),
-        rig.spares(),
-        rig.gauges(),
-        rig.compressorTop(),
-        rig.hitch(),
-        tickets,
-        rig.remarks());
+    return trip.withRig(rig.withTires(rig.tires().stream().map(change).toList()));
   }
 
   private static <T> List<T> replaced(List<T> list, int index, T element) {

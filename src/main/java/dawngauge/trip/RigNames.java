@@ -18,29 +18,11 @@ final class RigNames {
     Rig rig = trip.rig();
     List<Spare> spares =
         rig.spares().stream()
-            .map(
-                spare ->
-                    new Spare(
-                        spare.tire(),
-                        axles(spare.serves(), old, name),
-                        spare.wheelMaxPressure(),
-                        spare.wheelMaxLoad(),
-                        spare.remarks()))
+            .map(spare -> spare.withServes(axles(spare.serves(), old, name)))
             .toList();
     List<ScaleTicket> tickets =
         rig.tickets().stream().map(ticket -> ticket(ticket, old, name)).toList();
-    Rig renamed =
-        new Rig(
-            rig.name(),
-            rig.vehicles(),
-            rig.tireTypes(),
-            rig.tires(),
-            spares,
-            rig.gauges(),
-            rig.compressorTop(),
-            rig.hitch(),
-            tickets,
-            rig.remarks());
+    Rig renamed = rig.withSpares(spares).withTickets(tickets);
     List<Stop> stops = trip.route().stops().stream().map(stop -> stop(stop, old, name)).toList();
     List<LogEvent> log = trip.log().stream().map(event -> moved(event, old, name)).toList();
     return trip.withRig(renamed).withRoute(new Route(stops, trip.route().legs())).withLog(log);
@@ -61,22 +43,21 @@ final class RigNames {
   }
 
   private static ScaleTicket ticket(ScaleTicket ticket, String old, String name) {
-    return new ScaleTicket(
-        ticket.date(),
-        ticket.hitched(),
-        ticket.aboard(),
-        ticket.platforms().stream()
-            .map(
-                platform ->
-                    new ScaleTicket.Platform(axles(platform.axles(), old, name), platform.weight()))
-            .toList(),
-        ticket.wheels().stream()
-            .map(
-                wheel ->
-                    new ScaleTicket.WheelWeight(
-                        axle(wheel.axle(), old, name), wheel.left(), wheel.weight()))
-            .toList(),
-        ticket.remarks());
+    return ticket
+        .withPlatforms(
+            ticket.platforms().stream()
+                .map(
+                    platform ->
+                        new ScaleTicket.Platform(
+                            axles(platform.axles(), old, name), platform.weight()))
+                .toList())
+        .withWheels(
+            ticket.wheels().stream()
+                .map(
+                    wheel ->
+                        new ScaleTicket.WheelWeight(
+                            axle(wheel.axle(), old, name), wheel.left(), wheel.weight()))
+                .toList());
   }
 
   private static Stop stop(Stop stop, String old, String name) {
@@ -87,14 +68,7 @@ final class RigNames {
   private static LoadChange load(LoadChange change, String old, String name) {
     Map<AxleRef, Entered<Ratio>> parts = new LinkedHashMap<>();
     change.axles().forEach((ref, part) -> parts.put(axle(ref, old, name), part));
-    return new LoadChange(
-        change.what(),
-        change.weight(),
-        change.source(),
-        parts,
-        change.hitch(),
-        change.offered(),
-        change.remarks());
+    return change.withAxles(parts);
   }
 
   private static LogEvent moved(LogEvent event, String old, String name) {

@@ -141,19 +141,7 @@ public final class RigParts {
         fitted.put(slot, draft.freshTire(type));
       }
     }
-    axles.set(
-        ref.number() - 1,
-        new Axle(
-            dual,
-            old.gawr(),
-            old.label(),
-            old.wheelMaxPressure(),
-            old.wheelMaxLoad(),
-            old.valveMaxPressure(),
-            old.leftShare(),
-            old.target(),
-            fitted,
-            old.remarks()));
+    axles.set(ref.number() - 1, old.withDual(dual).withFitted(fitted));
     draft.axles(index, axles);
     return RigCut.ofPlaces(
         trip,

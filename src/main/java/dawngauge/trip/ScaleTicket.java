@@ -2,6 +2,7 @@ package dawngauge.trip;
 
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -17,13 +18,15 @@ import org.jspecify.annotations.Nullable;
  * @param wheels weights of single wheel positions (a dual pair is one, named by either tire)
  * @param remarks note and extras
  */
+@RecordBuilder
 public record ScaleTicket(
     @Nullable LocalDate date,
     boolean hitched,
     @Nullable String aboard,
     List<Platform> platforms,
     List<WheelWeight> wheels,
-    Remarks remarks) {
+    Remarks remarks)
+    implements ScaleTicketBuilder.With {
 
   /**
    * What one platform of the scale showed.

@@ -3,6 +3,7 @@ package dawngauge.trip;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -15,12 +16,14 @@ import org.jspecify.annotations.Nullable;
  * @param wheelMaxLoad highest load its wheel may carry
  * @param remarks note and extras
  */
+@RecordBuilder
 public record Spare(
     String tire,
     List<AxleRef> serves,
     @Nullable Entered<GaugePressure> wheelMaxPressure,
     @Nullable Entered<Mass> wheelMaxLoad,
-    Remarks remarks) {
+    Remarks remarks)
+    implements SpareBuilder.With {
 
   /** Copies the list. */
   public Spare {

@@ -3,6 +3,7 @@ package dawngauge.trip;
 import dawngauge.geo.Coordinate;
 import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.List;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param loadChanges what is taken on or set down
  * @param remarks note and extras
  */
+@RecordBuilder
 public record Stop(
     String id,
     String place,
@@ -36,7 +38,8 @@ public record Stop(
     @Nullable TypedTime leave,
     Air air,
     List<LoadChange> loadChanges,
-    Remarks remarks) {
+    Remarks remarks)
+    implements StopBuilder.With {
 
   /** What a stop is for. */
   public enum Kind {
@@ -72,146 +75,8 @@ public record Stop(
     loadChanges = List.copyOf(loadChanges);
   }
 
-  /** The same under another id. */
-  public Stop withId(String other) {
-    return new Stop(
-        other,
-        place,
-        kind,
-        coordinate,
-        elevation,
-        zone,
-        stay,
-        arrive,
-        leave,
-        air,
-        loadChanges,
-        remarks);
-  }
-
-  /** The same with another name. */
-  public Stop withPlace(String other) {
-    return new Stop(
-        id,
-        other,
-        kind,
-        coordinate,
-        elevation,
-        zone,
-        stay,
-        arrive,
-        leave,
-        air,
-        loadChanges,
-        remarks);
-  }
-
-  /** The same for another purpose. */
-  public Stop withKind(Kind other) {
-    return new Stop(
-        id,
-        place,
-        other,
-        coordinate,
-        elevation,
-        zone,
-        stay,
-        arrive,
-        leave,
-        air,
-        loadChanges,
-        remarks);
-  }
-
-  /** The same elsewhere. */
-  public Stop withCoordinate(@Nullable Coordinate other) {
-    return new Stop(
-        id, place, kind, other, elevation, zone, stay, arrive, leave, air, loadChanges, remarks);
-  }
-
-  /** The same at another height. */
-  public Stop withElevation(@Nullable Entered<Elevation> other) {
-    return new Stop(
-        id, place, kind, coordinate, other, zone, stay, arrive, leave, air, loadChanges, remarks);
-  }
-
-  /** The same in another time zone. */
-  public Stop withZone(@Nullable ZoneId other) {
-    return new Stop(
-        id,
-        place,
-        kind,
-        coordinate,
-        elevation,
-        other,
-        stay,
-        arrive,
-        leave,
-        air,
-        loadChanges,
-        remarks);
-  }
-
-  /** The same with another stay. */
-  public Stop withStay(@Nullable Duration other) {
-    return new Stop(
-        id,
-        place,
-        kind,
-        coordinate,
-        elevation,
-        zone,
-        other,
-        arrive,
-        leave,
-        air,
-        loadChanges,
-        remarks);
-  }
-
-  /** The same with other air to be had. */
-  public Stop withAir(Air other) {
-    return new Stop(
-        id,
-        place,
-        kind,
-        coordinate,
-        elevation,
-        zone,
-        stay,
-        arrive,
-        leave,
-        other,
-        loadChanges,
-        remarks);
-  }
-
-  /** The same with other loads taken on or set down. */
-  public Stop withLoadChanges(List<LoadChange> other) {
-    return new Stop(
-        id, place, kind, coordinate, elevation, zone, stay, arrive, leave, air, other, remarks);
-  }
-
-  /** The same with other remarks. */
-  public Stop withRemarks(Remarks other) {
-    return new Stop(
-        id, place, kind, coordinate, elevation, zone, stay, arrive, leave, air, loadChanges, other);
-  }
-
   /** The same with other typed times; null for none. */
   public Stop withTimes(@Nullable TypedTime arrival, @Nullable TypedTime departure) {
-    return new Stop(
-        id,
-        place,
-        kind,
-        coordinate,
-        elevation,
-        zone,
-        stay,
-        arrival,
-        departure,
-        air,
-        loadChanges,
-        remarks);
+    return withArrive(arrival).withLeave(departure);
   }
 }

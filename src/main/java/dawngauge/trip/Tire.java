@@ -3,6 +3,7 @@ package dawngauge.trip;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.TreadDepth;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param damage what was seen on it
  * @param remarks note and extras
  */
+@RecordBuilder
 public record Tire(
     String id,
     String type,
@@ -26,7 +28,8 @@ public record Tire(
     double heatFactor,
     @Nullable Entered<GaugePressure> lossPerDay,
     Set<Damage> damage,
-    Remarks remarks) {
+    Remarks remarks)
+    implements TireBuilder.With {
 
   /** What makes a tire unfit at sight (49 CFR 393.75(a)). */
   public enum Damage {
@@ -54,15 +57,5 @@ public record Tire(
   /** Copies the set. */
   public Tire {
     damage = Set.copyOf(damage);
-  }
-
-  /** The same tire with another heat factor. */
-  public Tire withHeatFactor(double factor) {
-    return new Tire(id, type, dateCode, tread, factor, lossPerDay, damage, remarks);
-  }
-
-  /** The same tire with another known leak, or none. */
-  public Tire withLossPerDay(@Nullable Entered<GaugePressure> loss) {
-    return new Tire(id, type, dateCode, tread, heatFactor, loss, damage, remarks);
   }
 }

@@ -2,6 +2,7 @@ package dawngauge.trip;
 
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -15,13 +16,15 @@ import org.jspecify.annotations.Nullable;
  * @param axles front to rear
  * @param remarks note and extras
  */
+@RecordBuilder
 public record Vehicle(
     String name,
     String letter,
     Kind kind,
     @Nullable Entered<Mass> gvwr,
     List<Axle> axles,
-    Remarks remarks) {
+    Remarks remarks)
+    implements VehicleBuilder.With {
 
   /** Sorts of vehicle, as far as the tire rules tell them apart. */
   public enum Kind {

@@ -1,6 +1,8 @@
 package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.field.Codec;
+import dawngauge.field.TripCodecs;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Entered;
@@ -17,19 +19,19 @@ import java.util.List;
 
 /** Expected air temperatures as JSON. */
 final class AmbientJson {
-  private static final Form<Entered<Temperature>> TEMPERATURE = LegJson.TEMPERATURE;
-  private static final Form<Entered<TemperatureDifference>> UNCERTAINTY =
-      Form.positive(QuantityKind.TEMPERATURE_DIFFERENCE);
-  private static final Form<Entered<Distance>> ALONG = Form.positive(QuantityKind.DISTANCE);
-  private static final Form<Provenance.Kind> KIND =
-      Form.choice(Provenance.Kind.class, Provenance.Kind::word);
+  private static final Codec<Entered<Temperature>> TEMPERATURE = LegJson.TEMPERATURE;
+  private static final Codec<Entered<TemperatureDifference>> UNCERTAINTY =
+      Codec.positive(QuantityKind.TEMPERATURE_DIFFERENCE);
+  private static final Codec<Entered<Distance>> ALONG = Codec.positive(QuantityKind.DISTANCE);
+  private static final Codec<Provenance.Kind> KIND =
+      Codec.choice(Provenance.Kind.class, Provenance.Kind::word);
 
   private AmbientJson() {}
 
   static AmbientEntry read(FieldReader in) {
     Provenance source = in.object("source", AmbientJson::readSource);
     return new AmbientEntry(
-        in.required("stop", Form.NAME),
+        in.required("stop", Codec.NAME),
         in.optional("along", ALONG),
         readFigure(in),
         source == null ? Provenance.TYPED : source,
@@ -39,14 +41,14 @@ final class AmbientJson {
 
   static ObjectNode write(AmbientEntry entry) {
     FieldWriter out =
-        new FieldWriter().put("stop", Form.NAME, entry.stop()).put("along", ALONG, entry.along());
+        new FieldWriter().put("stop", Codec.NAME, entry.stop()).put("along", ALONG, entry.along());
     Figure figure = entry.figure();
     if (figure instanceof Steady steady) {
       out.put("temperature", TEMPERATURE, steady.temperature());
     } else if (figure instanceof Hourly hourly) {
       out.objects("hours", hourly.hours(), AmbientJson::writeHour);
     } else if (figure instanceof LowHigh day) {
-      out.put("date", TimeForms.DATE_FORM, day.date())
+      out.put("date", TripCodecs.DATE, day.date())
           .put("low", TEMPERATURE, day.low())
           .put("high", TEMPERATURE, day.high());
     }
@@ -89,7 +91,7 @@ final class AmbientJson {
     if (bothRead && low.value().compareTo(high.value()) > 0) {
       in.report(ProblemCode.LOW_ABOVE_HIGH, in.at("low"), low.text(), high.text());
     }
-    return new LowHigh(in.required("date", TimeForms.DATE_FORM), low, high);
+    return new LowHigh(in.required("date", TripCodecs.DATE), low, high);
   }
 
   private static Hourly.At readHour(FieldReader in) {
@@ -107,7 +109,7 @@ final class AmbientJson {
   private static Provenance readSource(FieldReader in) {
     return new Provenance(
         in.required("kind", KIND),
-        in.optional("from", Form.TEXT),
+        in.optional("from", Codec.TEXT),
         in.optional("issued", TimeForms.INSTANT_FORM),
         in.optional("elevation", RouteJson.ELEVATION));
   }
@@ -115,7 +117,7 @@ final class AmbientJson {
   private static ObjectNode writeSource(Provenance source) {
     return new FieldWriter()
         .put("kind", KIND, source.kind())
-        .put("from", Form.TEXT, source.source())
+        .put("from", Codec.TEXT, source.source())
         .put("issued", TimeForms.INSTANT_FORM, source.issued())
         .put("elevation", RouteJson.ELEVATION, source.elevation())
         .node();

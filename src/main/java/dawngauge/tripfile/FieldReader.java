@@ -2,6 +2,8 @@ package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.field.Codec;
+import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.trip.Remarks;
 import java.util.ArrayList;
@@ -59,6 +61,11 @@ final class FieldReader {
     values.report(code, where, arguments);
   }
 
+  /** Notes a problem with its place. */
+  void report(Problem problem) {
+    values.problems().add(problem);
+  }
+
   /** How many problems have been met so far. */
   int problemCount() {
     return values.problems().count();
@@ -70,43 +77,41 @@ final class FieldReader {
   }
 
   /** The value of a field, or null where it is missing or wrong (which is reported). */
-  <T> @Nullable T optional(String name, Form<T> form) {
+  <T> @Nullable T optional(String name, Codec<T> form) {
     JsonNode value = field(name);
     return value == null ? null : values.text(value, at(name), form);
   }
 
   /** The value of a field, or null where it is missing or wrong (both are reported). */
-  <T> @Nullable T requiredOrNull(String name, Form<T> form) {
+  <T> @Nullable T requiredOrNull(String name, Codec<T> form) {
     reportIfMissing(name, form.what() + ", such as " + form.example());
     return optional(name, form);
   }
 
   /** The value of a field, or the stand-in where it is missing or wrong (both are reported). */
-  <T> T required(String name, Form<T> form) {
+  <T> T required(String name, Codec<T> form) {
     T value = requiredOrNull(name, form);
     return value == null ? form.standIn() : value;
   }
 
   /** The value of a field, null where it is missing, or the stand-in where it is wrong. */
-  <T> @Nullable T optionalOrStandIn(String name, Form<T> form) {
+  <T> @Nullable T optionalOrStandIn(String name, Codec<T> form) {
     return has(name) ? required(name, form) : null;
   }
 
-  /** A number within limits, or null where it is missing or wrong. */
-  @Nullable Double number(String name, double lowest, double highest) {
+  /**
+   * The value of a field of the catalogue: null, or where it must be there the stand-in, if it is
+   * missing or wrong; what must be there and what is wrong is reported.
+   */
+  <T> @Nullable T value(String name, Codec<T> codec, boolean required) {
     JsonNode value = field(name);
-    return value == null ? null : values.number(value, at(name), lowest, highest);
-  }
-
-  /** A whole number within limits, or null where it is missing or wrong. */
-  @Nullable Integer integer(String name, int lowest, int highest) {
-    JsonNode value = field(name);
-    if (value != null && !value.isIntegralNumber()) {
-      values.reportKind(value, at(name), "a whole number", "" + highest);
-      return null;
+    if (required) {
+      String what = codec.what();
+      boolean example = codec.json() != Codec.Json.FLAG;
+      reportIfMissing(name, example ? what + ", such as " + codec.example() : what);
     }
-    Double number = number(name, lowest, highest);
-    return number == null ? null : number.intValue();
+    T read = value == null ? null : values.of(value, at(name), codec);
+    return read == null && required ? codec.standIn() : read;
   }
 
   /** Two numbers, each within ± its limit, or null where they are missing or wrong. */
@@ -153,7 +158,7 @@ final class FieldReader {
   }
 
   /** Texts in a list; none where it is missing. One for each element. */
-  <T> List<T> texts(String name, Form<T> form) {
+  <T> List<T> texts(String name, Codec<T> form) {
     return elements(
         name,
         (value, where) -> {
@@ -163,14 +168,14 @@ final class FieldReader {
   }
 
   /** An object whose names and values are both texts; empty where it is missing. */
-  <K, V> Map<K, V> map(String name, Form<K> keyForm, Form<V> valueForm) {
+  <K, V> Map<K, V> map(String name, Codec<K> keyForm, Codec<V> valueForm) {
     JsonNode value = field(name);
     return value == null ? Map.of() : values.map(value, at(name), keyForm, valueForm);
   }
 
   /** The note and the fields whose names begin with "x-". */
   Remarks remarks() {
-    String note = optional("note", Form.TEXT);
+    String note = optional("note", Codec.TEXT);
     Map<String, String> extras = new LinkedHashMap<>();
     if (node != null) {
       for (Map.Entry<String, JsonNode> entry : node.properties()) {
@@ -233,10 +238,10 @@ final class FieldReader {
         continue;
       }
       if (name.equals("note") || name.startsWith("x-")) {
-        report(ProblemCode.NOTE_NOT_KEPT, at(name), Form.shortened(name));
+        report(ProblemCode.NOTE_NOT_KEPT, at(name), Codec.shortened(name));
       } else {
         String nearest = Nearest.of(name, known);
-        report(ProblemCode.UNKNOWN_FIELD, at(name), Form.shortened(name), nearest);
+        report(ProblemCode.UNKNOWN_FIELD, at(name), Codec.shortened(name), nearest);
       }
     }
   }

@@ -3,6 +3,7 @@ package dawngauge.tripfile;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.field.Codec;
 import dawngauge.trip.Remarks;
 import java.util.List;
 import java.util.Map;
@@ -15,17 +16,22 @@ final class FieldWriter {
   private final ObjectNode node = JsonNodeFactory.instance.objectNode();
 
   /** A value in its text form. */
-  <T> FieldWriter put(String name, Form<T> form, @Nullable T value) {
+  <T> FieldWriter put(String name, Codec<T> form, @Nullable T value) {
     if (value != null) {
       node.put(name, form.text().apply(value));
     }
     return this;
   }
 
-  /** A number. */
-  FieldWriter number(String name, @Nullable Double number) {
-    if (number != null) {
-      node.put(name, number);
+  /** A value of the catalogue. */
+  <T> FieldWriter value(String name, Codec<T> codec, @Nullable T value) {
+    if (value != null) {
+      switch (codec.json()) {
+        case TEXT -> node.put(name, codec.text().apply(value));
+        case NUMBER -> node.put(name, ((Number) value).doubleValue());
+        case WHOLE -> node.put(name, ((Number) value).intValue());
+        case FLAG -> node.put(name, (Boolean) value);
+      }
     }
     return this;
   }
@@ -71,7 +77,7 @@ final class FieldWriter {
   }
 
   /** Texts in a list; left out where there are none. */
-  <T> FieldWriter texts(String name, List<T> values, Form<T> form) {
+  <T> FieldWriter texts(String name, List<T> values, Codec<T> form) {
     if (!values.isEmpty()) {
       ArrayNode array = node.putArray(name);
       values.forEach(value -> array.add(form.text().apply(value)));
@@ -81,7 +87,7 @@ final class FieldWriter {
 
   /** Names and values that are both texts, in the given order; left out where there are none. */
   <K, V> FieldWriter map(
-      String name, List<K> keys, Map<K, V> values, Form<K> keyForm, Form<V> valueForm) {
+      String name, List<K> keys, Map<K, V> values, Codec<K> keyForm, Codec<V> valueForm) {
     ObjectNode object = JsonNodeFactory.instance.objectNode();
     for (K key : keys) {
       V value = values.get(key);
@@ -97,7 +103,7 @@ final class FieldWriter {
 
   /** The object, with its note and the fields whose names begin with "x-". */
   ObjectNode with(Remarks remarks) {
-    put("note", Form.TEXT, remarks.note());
+    put("note", Codec.TEXT, remarks.note());
     new TreeMap<>(remarks.extras())
         .forEach((name, json) -> node.set(name, JsonText.treeOfExtra(json)));
     return node;

@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import dawngauge.field.Codec;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.ProblemCode;
 import java.util.Iterator;
@@ -48,10 +49,10 @@ final class JsonText {
     try {
       JsonNode tree = MAPPER.readTree(json);
       return tree.isMissingNode()
-          ? Form.failed(ProblemCode.NOT_JSON, "1", "1", "the text is empty")
+          ? Codec.failed(ProblemCode.NOT_JSON, "1", "1", "the text is empty")
           : Outcome.of(tree);
     } catch (StreamConstraintsException beyond) {
-      return Form.failed(
+      return Codec.failed(
           ProblemCode.JSON_LIMIT,
           line(beyond),
           column(beyond),
@@ -59,13 +60,13 @@ final class JsonText {
           "" + DEEPEST,
           "" + MOST_TOKENS);
     } catch (MismatchedInputException trailing) {
-      return Form.failed(
+      return Codec.failed(
           ProblemCode.NOT_JSON,
           line(trailing),
           column(trailing),
           "something follows after the end");
     } catch (JsonProcessingException wrong) {
-      return Form.failed(ProblemCode.NOT_JSON, line(wrong), column(wrong), reason(wrong));
+      return Codec.failed(ProblemCode.NOT_JSON, line(wrong), column(wrong), reason(wrong));
     }
   }
 

@@ -1,6 +1,8 @@
 package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import dawngauge.field.Codec;
+import dawngauge.field.RigFields;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -65,11 +67,11 @@ public final class KeptRigs {
     String text =
         JsonText.text(
             new FieldWriter()
-                .put("format", Form.TEXT, FORMAT)
+                .put("format", Codec.TEXT, FORMAT)
                 .integer("version", TripJson.VERSION)
-                .put("name", Form.TEXT, named)
-                .put("kept", Form.TEXT, today.toString())
-                .object("rig", rig, RigJson::write)
+                .put("name", Codec.TEXT, named)
+                .put("kept", Codec.TEXT, today.toString())
+                .object("rig", rig, each -> PartJson.write(RigFields.RIG, each))
                 .node());
     return SafeFile.save(text, file(named), true);
   }
@@ -107,7 +109,7 @@ public final class KeptRigs {
     try {
       text = Files.readString(file, StandardCharsets.UTF_8);
     } catch (IOException failure) {
-      return Form.failed(ProblemCode.CANNOT_READ, file.toString(), SafeFile.reason(failure));
+      return Codec.failed(ProblemCode.CANNOT_READ, file.toString(), SafeFile.reason(failure));
     }
     Outcome<JsonNode> tree = JsonText.tree(text);
     if (!tree.hasValue()) {
@@ -115,7 +117,7 @@ public final class KeptRigs {
     }
     String format = tree.get().path("format").asText();
     if (!format.equals(FORMAT)) {
-      return Form.failed(ProblemCode.NOT_A_TRIP_FILE, Form.shortened(format), FORMAT);
+      return Codec.failed(ProblemCode.NOT_A_TRIP_FILE, Codec.shortened(format), FORMAT);
     }
     Findings problems = new Findings();
     Kept kept = FieldReader.read(tree.get(), "", new ValueReader(problems), KeptRigs::fields);
@@ -124,15 +126,16 @@ public final class KeptRigs {
 
   private static Kept fields(FieldReader in) {
     in.knows("format", "version");
-    String name = in.required("name", Form.TEXT);
-    String day = in.required("kept", Form.TEXT);
+    String name = in.required("name", Codec.TEXT);
+    String day = in.required("kept", Codec.TEXT);
     LocalDate kept;
     try {
       kept = LocalDate.parse(day);
     } catch (DateTimeException unknown) {
       kept = LocalDate.EPOCH;
     }
-    return new Kept(name, kept, in.requiredObject("rig", RigJson::read));
+    return new Kept(
+        name, kept, in.requiredObject("rig", each -> PartJson.read(each, RigFields.RIG)));
   }
 
   /** Letters and digits of any script stand for themselves in the file's name, all else as code. */

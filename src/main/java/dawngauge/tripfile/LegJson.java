@@ -1,6 +1,7 @@
 package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.field.Codec;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
@@ -17,10 +18,10 @@ final class LegJson {
   /** A leg of which nothing is typed yet. */
   static final Leg UNKNOWN = new Leg(null, null, null, null, List.of(), Remarks.NONE);
 
-  static final Form<Entered<Temperature>> TEMPERATURE = Form.figure(QuantityKind.TEMPERATURE);
+  static final Codec<Entered<Temperature>> TEMPERATURE = Codec.figure(QuantityKind.TEMPERATURE);
 
-  private static final Form<Entered<Distance>> DISTANCE = Form.figure(QuantityKind.DISTANCE);
-  private static final Form<Entered<Speed>> SPEED = Form.positive(QuantityKind.SPEED);
+  private static final Codec<Entered<Distance>> DISTANCE = Codec.figure(QuantityKind.DISTANCE);
+  private static final Codec<Entered<Speed>> SPEED = Codec.positive(QuantityKind.SPEED);
 
   private LegJson() {}
 
@@ -48,7 +49,7 @@ final class LegJson {
 
   private static ProfilePoint readPoint(FieldReader in) {
     return new ProfilePoint(
-        in.optional("name", Form.TEXT),
+        in.optional("name", Codec.TEXT),
         in.required("distance", DISTANCE),
         in.required("elevation", RouteJson.ELEVATION),
         in.optional("ambient", TEMPERATURE),
@@ -57,7 +58,7 @@ final class LegJson {
 
   private static ObjectNode writePoint(ProfilePoint point) {
     return new FieldWriter()
-        .put("name", Form.TEXT, point.name())
+        .put("name", Codec.TEXT, point.name())
         .put("distance", DISTANCE, point.distance())
         .put("elevation", RouteJson.ELEVATION, point.elevation())
         .put("ambient", TEMPERATURE, point.ambient())

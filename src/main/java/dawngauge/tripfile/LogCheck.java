@@ -1,5 +1,6 @@
 package dawngauge.tripfile;
 
+import dawngauge.field.TripCodecs;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.trip.AmbientEntry;
@@ -43,7 +44,7 @@ final class LogCheck {
       }
       for (WheelPosition position : wish.figures().keySet()) {
         String figure =
-            ValueReader.under(place + "/figures", RigForms.POSITION_FORM.text().apply(position));
+            ValueReader.under(place + "/figures", TripCodecs.POSITION.text().apply(position));
         position(position, figure, trip.rig(), names, problems);
       }
     }

@@ -1,6 +1,8 @@
 package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.field.Codec;
+import dawngauge.field.TripCodecs;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
@@ -11,12 +13,12 @@ import dawngauge.trip.TypedTime;
 /** What was noted on the way, as JSON. */
 final class LogJson {
   /** Zero is a reading too: a flat tire. */
-  private static final Form<Entered<GaugePressure>> PRESSURE =
-      Form.figure(QuantityKind.GAUGE_PRESSURE);
+  private static final Codec<Entered<GaugePressure>> PRESSURE =
+      Codec.figure(QuantityKind.GAUGE_PRESSURE);
 
-  private static final Form<ReadingState> STATE =
-      Form.choice(ReadingState.class, ReadingState::word);
-  private static final Form<Type> TYPE = Form.choice(Type.class, type -> type.word);
+  private static final Codec<ReadingState> STATE =
+      Codec.choice(ReadingState.class, ReadingState::word);
+  private static final Codec<Type> TYPE = Codec.choice(Type.class, type -> type.word);
 
   private enum Type {
     READING("reading"),
@@ -46,9 +48,9 @@ final class LogJson {
       case READING ->
           new LogEvent.Reading(
               time,
-              in.required("tire", Form.NAME),
+              in.required("tire", Codec.NAME),
               in.required("pressure", PRESSURE),
-              in.required("gauge", Form.NAME),
+              in.required("gauge", Codec.NAME),
               in.required("state", STATE),
               in.optional("air", LegJson.TEMPERATURE),
               in.optional("tireTemperature", LegJson.TEMPERATURE),
@@ -56,21 +58,21 @@ final class LogJson {
       case ADJUSTMENT ->
           new LogEvent.Adjustment(
               time,
-              in.required("tire", Form.NAME),
+              in.required("tire", Codec.NAME),
               in.optional("from", PRESSURE),
               in.required("to", PRESSURE),
-              in.required("gauge", Form.NAME),
+              in.required("gauge", Codec.NAME),
               in.remarks());
       case TIRE_CHANGE ->
           new LogEvent.TireChange(
               time,
-              in.required("position", RigForms.POSITION_FORM),
-              in.required("off", Form.NAME),
-              in.required("on", Form.NAME),
+              in.required("position", TripCodecs.POSITION),
+              in.required("off", Codec.NAME),
+              in.required("on", Codec.NAME),
               in.remarks());
-      case ARRIVED -> new LogEvent.Arrived(time, in.required("stop", Form.NAME), in.remarks());
-      case LEFT -> new LogEvent.Left(time, in.required("stop", Form.NAME), in.remarks());
-      case NOTE -> new LogEvent.Note(time, in.required("text", Form.TEXT), in.remarks());
+      case ARRIVED -> new LogEvent.Arrived(time, in.required("stop", Codec.NAME), in.remarks());
+      case LEFT -> new LogEvent.Left(time, in.required("stop", Codec.NAME), in.remarks());
+      case NOTE -> new LogEvent.Note(time, in.required("text", Codec.TEXT), in.remarks());
     };
   }
 
@@ -80,27 +82,27 @@ final class LogJson {
             .put("type", TYPE, typeOf(event))
             .put("time", TimeForms.TIME_FORM, event.time());
     if (event instanceof LogEvent.Reading reading) {
-      out.put("tire", Form.NAME, reading.tire())
+      out.put("tire", Codec.NAME, reading.tire())
           .put("pressure", PRESSURE, reading.pressure())
-          .put("gauge", Form.NAME, reading.gauge())
+          .put("gauge", Codec.NAME, reading.gauge())
           .put("state", STATE, reading.state())
           .put("air", LegJson.TEMPERATURE, reading.air())
           .put("tireTemperature", LegJson.TEMPERATURE, reading.tireTemperature());
     } else if (event instanceof LogEvent.Adjustment adjustment) {
-      out.put("tire", Form.NAME, adjustment.tire())
+      out.put("tire", Codec.NAME, adjustment.tire())
           .put("from", PRESSURE, adjustment.from())
           .put("to", PRESSURE, adjustment.to())
-          .put("gauge", Form.NAME, adjustment.gauge());
+          .put("gauge", Codec.NAME, adjustment.gauge());
     } else if (event instanceof LogEvent.TireChange change) {
-      out.put("position", RigForms.POSITION_FORM, change.position())
-          .put("off", Form.NAME, change.off())
-          .put("on", Form.NAME, change.on());
+      out.put("position", TripCodecs.POSITION, change.position())
+          .put("off", Codec.NAME, change.off())
+          .put("on", Codec.NAME, change.on());
     } else if (event instanceof LogEvent.Arrived arrived) {
-      out.put("stop", Form.NAME, arrived.stop());
+      out.put("stop", Codec.NAME, arrived.stop());
     } else if (event instanceof LogEvent.Left left) {
-      out.put("stop", Form.NAME, left.stop());
+      out.put("stop", Codec.NAME, left.stop());
     } else if (event instanceof LogEvent.Note note) {
-      out.put("text", Form.TEXT, note.text());
+      out.put("text", Codec.TEXT, note.text());
     }
     return out.with(event.remarks());
   }

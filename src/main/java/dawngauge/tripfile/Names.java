@@ -1,5 +1,7 @@
 package dawngauge.tripfile;
 
+import dawngauge.field.Codec;
+import dawngauge.field.TripCodecs;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.tire.TireSpec;
@@ -45,7 +47,7 @@ final class Names {
     for (Vehicle vehicle : rig.vehicles()) {
       names.axlesOf.putIfAbsent(vehicle.name(), vehicle.axles().size());
       for (int number = 1; number <= vehicle.axles().size(); number++) {
-        axles.add(RigForms.AXLE_FORM.text().apply(new AxleRef(vehicle.name(), number)));
+        axles.add(TripCodecs.AXLE.text().apply(new AxleRef(vehicle.name(), number)));
       }
     }
     names.byKind.put("axle", axles);
@@ -71,7 +73,7 @@ final class Names {
     Set<String> known = byKind.getOrDefault(kind, Set.of());
     if (!name.isEmpty() && !known.contains(name)) {
       problems.add(
-          Problem.of(ProblemCode.NO_SUCH_NAME, place, kind, Form.shortened(name), list(known)));
+          Problem.of(ProblemCode.NO_SUCH_NAME, place, kind, Codec.shortened(name), list(known)));
     }
   }
 
@@ -79,13 +81,14 @@ final class Names {
   boolean requireAxle(AxleRef ref, String place) {
     boolean there = ref.number() <= axlesOf.getOrDefault(ref.vehicle(), 0);
     if (!ref.vehicle().isEmpty() && !there) {
-      require("axle", RigForms.AXLE_FORM.text().apply(ref), place);
+      require("axle", TripCodecs.AXLE.text().apply(ref), place);
     }
     return there;
   }
 
   private static String list(Set<String> known) {
-    List<String> first = new ArrayList<>(known.stream().limit(SHOWN).map(Form::shortened).toList());
+    List<String> first =
+        new ArrayList<>(known.stream().limit(SHOWN).map(Codec::shortened).toList());
     if (known.size() > SHOWN) {
       first.add("and " + (known.size() - SHOWN) + " more");
     }

@@ -1,6 +1,8 @@
 package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.field.Codec;
+import dawngauge.field.TripCodecs;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
@@ -10,10 +12,10 @@ import java.util.List;
 /** What the crew wants of the adjustment plan, as JSON. */
 final class PlanJson {
 
-  private static final Form<PlanChoices.Kind> KIND =
-      Form.choice(PlanChoices.Kind.class, PlanChoices.Kind::word);
-  private static final Form<Entered<GaugePressure>> FIGURE =
-      Form.positive(QuantityKind.GAUGE_PRESSURE);
+  private static final Codec<PlanChoices.Kind> KIND =
+      Codec.choice(PlanChoices.Kind.class, PlanChoices.Kind::word);
+  private static final Codec<Entered<GaugePressure>> FIGURE =
+      Codec.positive(QuantityKind.GAUGE_PRESSURE);
 
   private PlanJson() {}
 
@@ -24,9 +26,9 @@ final class PlanJson {
 
   private static PlanChoices.Wish readWish(FieldReader in) {
     return new PlanChoices.Wish(
-        in.required("stop", Form.NAME),
+        in.required("stop", Codec.NAME),
         in.required("wish", KIND),
-        in.map("figures", RigForms.POSITION_FORM, FIGURE),
+        in.map("figures", TripCodecs.POSITION, FIGURE),
         in.remarks());
   }
 
@@ -39,13 +41,13 @@ final class PlanJson {
 
   private static ObjectNode writeWish(PlanChoices.Wish wish) {
     return new FieldWriter()
-        .put("stop", Form.NAME, wish.stop())
+        .put("stop", Codec.NAME, wish.stop())
         .put("wish", KIND, wish.kind())
         .map(
             "figures",
             List.copyOf(wish.figures().keySet()),
             wish.figures(),
-            RigForms.POSITION_FORM,
+            TripCodecs.POSITION,
             FIGURE)
         .with(wish.remarks());
   }

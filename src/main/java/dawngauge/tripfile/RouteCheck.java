@@ -1,5 +1,6 @@
 package dawngauge.tripfile;
 
+import dawngauge.field.TripCodecs;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Distance;
@@ -52,7 +53,7 @@ final class RouteCheck {
           .forEach(
               ref ->
                   names.requireAxle(
-                      ref, ValueReader.under(axles, RigForms.AXLE_FORM.text().apply(ref))));
+                      ref, ValueReader.under(axles, TripCodecs.AXLE.text().apply(ref))));
     }
   }
 

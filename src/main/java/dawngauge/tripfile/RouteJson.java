@@ -1,6 +1,9 @@
 package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.field.Codec;
+import dawngauge.field.TripCodecs;
+import dawngauge.field.WeightFields;
 import dawngauge.geo.Coordinate;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Elevation;
@@ -17,9 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The route as JSON: stops in order, each with the leg that leaves it. */
 final class RouteJson {
-  static final Form<Entered<Elevation>> ELEVATION = Form.figure(QuantityKind.ELEVATION);
+  static final Codec<Entered<Elevation>> ELEVATION = Codec.figure(QuantityKind.ELEVATION);
 
-  private static final Form<Stop.Kind> KIND = Form.choice(Stop.Kind.class, Stop.Kind::word);
+  private static final Codec<Stop.Kind> KIND = Codec.choice(Stop.Kind.class, Stop.Kind::word);
 
   /** A stop and the leg that leaves it, which may not be written yet. */
   private record Departure(Stop stop, @Nullable Leg leg) {}
@@ -51,11 +54,11 @@ final class RouteJson {
   }
 
   private static Departure readStop(FieldReader in) {
-    Air air = in.optional("air", RigForms.AIR_FORM);
+    Air air = in.optional("air", TripCodecs.AIR);
     Stop stop =
         new Stop(
-            in.required("id", Form.NAME),
-            in.required("place", Form.TEXT),
+            in.required("id", Codec.NAME),
+            in.required("place", Codec.TEXT),
             in.required("kind", KIND),
             readCoordinate(in),
             in.optional("elevation", ELEVATION),
@@ -64,7 +67,7 @@ final class RouteJson {
             in.optionalOrStandIn("arrive", TimeForms.TIME_FORM),
             in.optionalOrStandIn("leave", TimeForms.TIME_FORM),
             air == null ? Air.NONE : air,
-            in.objects("loadChanges", LoadChangeJson::read),
+            in.objects("loadChanges", each -> PartJson.read(each, WeightFields.LOAD_CHANGE)),
             in.remarks());
     return new Departure(stop, in.object("leg", LegJson::read));
   }
@@ -73,8 +76,8 @@ final class RouteJson {
     Stop stop = departure.stop;
     FieldWriter out =
         new FieldWriter()
-            .put("id", Form.NAME, stop.id())
-            .put("place", Form.TEXT, stop.place())
+            .put("id", Codec.NAME, stop.id())
+            .put("place", Codec.TEXT, stop.place())
             .put("kind", KIND, stop.kind());
     Coordinate coordinate = stop.coordinate();
     if (coordinate != null) {
@@ -85,8 +88,11 @@ final class RouteJson {
         .put("stay", TimeForms.DURATION_FORM, stop.stay())
         .put("arrive", TimeForms.TIME_FORM, stop.arrive())
         .put("leave", TimeForms.TIME_FORM, stop.leave())
-        .put("air", RigForms.AIR_FORM, stop.air())
-        .objects("loadChanges", stop.loadChanges(), LoadChangeJson::write);
+        .put("air", TripCodecs.AIR, stop.air())
+        .objects(
+            "loadChanges",
+            stop.loadChanges(),
+            each -> PartJson.write(WeightFields.LOAD_CHANGE, each));
     ObjectNode node = out.with(stop.remarks());
     return departure.leg == null ? node : node.set("leg", LegJson.write(departure.leg));
   }

@@ -1,5 +1,6 @@
 package dawngauge.tripfile;
 
+import dawngauge.field.Codec;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -7,12 +8,10 @@ import dawngauge.trip.TypedTime;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,8 +31,8 @@ final class TimeForms {
       Pattern.compile("(?:(\\d{1,5}) h)?(?: ?(\\d{1,6}) min)?(?: ?(\\d{1,8}) s)?");
 
   /** A point in time with offset and zone (RFC 9557, 2024). */
-  static final Form<TypedTime> TIME_FORM =
-      new Form<>(
+  static final Codec<TypedTime> TIME_FORM =
+      new Codec<>(
           "a time with offset and zone",
           TIME_EXAMPLE,
           new TypedTime(Instant.EPOCH.atZone(ZoneOffset.UTC), ""),
@@ -41,31 +40,22 @@ final class TimeForms {
           TypedTime::text);
 
   /** A point in time in UTC. */
-  static final Form<Instant> INSTANT_FORM =
-      new Form<>(
+  static final Codec<Instant> INSTANT_FORM =
+      new Codec<>(
           "a time in UTC",
           "\"2027-03-08T12:00:00Z\"",
           Instant.EPOCH,
           TimeForms::parseInstant,
           Instant::toString);
 
-  /** A day. */
-  static final Form<LocalDate> DATE_FORM =
-      new Form<>(
-          "a date",
-          "\"2027-03-09\"",
-          LocalDate.EPOCH,
-          TimeForms::parseDate,
-          DateTimeFormatter.ISO_LOCAL_DATE::format);
-
   /** A time zone. */
-  static final Form<ZoneId> ZONE_FORM =
-      new Form<>(
+  static final Codec<ZoneId> ZONE_FORM =
+      new Codec<>(
           "a time zone", "\"America/Denver\"", ZoneOffset.UTC, TimeForms::parseZone, ZoneId::getId);
 
   /** A length of time in hours, minutes and seconds. */
-  static final Form<Duration> DURATION_FORM =
-      new Form<>(
+  static final Codec<Duration> DURATION_FORM =
+      new Codec<>(
           "a duration",
           DURATION_EXAMPLE,
           Duration.ZERO,
@@ -77,11 +67,11 @@ final class TimeForms {
   private static Outcome<TypedTime> parseTime(String text) {
     Matcher matcher = TIME.matcher(text);
     if (!matcher.matches()) {
-      return Form.failed(ProblemCode.NOT_A_TIME, Form.shortened(text), TIME_EXAMPLE);
+      return Codec.failed(ProblemCode.NOT_A_TIME, Codec.shortened(text), TIME_EXAMPLE);
     }
     String zoneText = matcher.group(3);
     if (matcher.group(2) == null || zoneText == null) {
-      return Form.failed(ProblemCode.TIME_WITHOUT_ZONE, text, TIME_EXAMPLE);
+      return Codec.failed(ProblemCode.TIME_WITHOUT_ZONE, text, TIME_EXAMPLE);
     }
     try {
       LocalDateTime local = LocalDateTime.parse(matcher.group(1));
@@ -91,7 +81,7 @@ final class TimeForms {
           ? resolved(text, local, offset, zone.get())
           : Outcome.failed(zone.problems());
     } catch (DateTimeException notOnTheClock) {
-      return Form.failed(ProblemCode.NOT_A_TIME, Form.shortened(text), TIME_EXAMPLE);
+      return Codec.failed(ProblemCode.NOT_A_TIME, Codec.shortened(text), TIME_EXAMPLE);
     }
   }
 
@@ -110,7 +100,7 @@ final class TimeForms {
       accepted = List.of(transition.getOffsetBefore(), transition.getOffsetAfter());
     }
     if (!accepted.contains(offset)) {
-      return Form.failed(
+      return Codec.failed(
           ProblemCode.OFFSET_AGAINST_ZONE,
           text,
           offset.getId(),
@@ -129,7 +119,7 @@ final class TimeForms {
     try {
       return Outcome.of(ZoneId.of(text));
     } catch (DateTimeException unknown) {
-      return Form.failed(ProblemCode.UNKNOWN_ZONE, Form.shortened(text));
+      return Codec.failed(ProblemCode.UNKNOWN_ZONE, Codec.shortened(text));
     }
   }
 
@@ -137,15 +127,8 @@ final class TimeForms {
     try {
       return Outcome.of(Instant.parse(text));
     } catch (DateTimeException notATime) {
-      return Form.failed(ProblemCode.NOT_A_TIME, Form.shortened(text), "\"2027-03-08T12:00:00Z\"");
-    }
-  }
-
-  private static Outcome<LocalDate> parseDate(String text) {
-    try {
-      return Outcome.of(LocalDate.parse(text));
-    } catch (DateTimeException notADate) {
-      return Form.failed(ProblemCode.NOT_A_DATE, Form.shortened(text), "\"2027-03-09\"");
+      return Codec.failed(
+          ProblemCode.NOT_A_TIME, Codec.shortened(text), "\"2027-03-08T12:00:00Z\"");
     }
   }
 
@@ -160,9 +143,9 @@ final class TimeForms {
         return Outcome.of(duration);
       }
     }
-    return Form.failed(
+    return Codec.failed(
         ProblemCode.NOT_A_DURATION,
-        Form.shortened(text),
+        Codec.shortened(text),
         LONGEST.toHours() + " h",
         DURATION_EXAMPLE);
   }

@@ -1,5 +1,6 @@
 package dawngauge.tripfile;
 
+import dawngauge.field.Codec;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -35,15 +36,15 @@ public final class TripFile {
   public static Outcome<Trip> read(Path file) {
     try {
       if (Files.isRegularFile(file) && Files.size(file) > MOST_BYTES) {
-        return Form.failed(ProblemCode.FILE_TOO_LARGE, "" + MOST_MEBIBYTES);
+        return Codec.failed(ProblemCode.FILE_TOO_LARGE, "" + MOST_MEBIBYTES);
       }
       try (InputStream in = Files.newInputStream(file)) {
         return decoded(in);
       }
     } catch (NoSuchFileException missing) {
-      return Form.failed(ProblemCode.NO_SUCH_FILE, file.toString());
+      return Codec.failed(ProblemCode.NO_SUCH_FILE, file.toString());
     } catch (IOException failure) {
-      return Form.failed(ProblemCode.CANNOT_READ, file.toString(), SafeFile.reason(failure));
+      return Codec.failed(ProblemCode.CANNOT_READ, file.toString(), SafeFile.reason(failure));
     }
   }
 
@@ -52,14 +53,14 @@ public final class TripFile {
     try {
       return decoded(in);
     } catch (IOException failure) {
-      return Form.failed(ProblemCode.CANNOT_READ, "the input", SafeFile.reason(failure));
+      return Codec.failed(ProblemCode.CANNOT_READ, "the input", SafeFile.reason(failure));
     }
   }
 
   /** Reads a text. */
   public static Outcome<Trip> parse(String json) {
     if (json.length() > MOST_BYTES) {
-      return Form.failed(ProblemCode.FILE_TOO_LARGE, "" + MOST_MEBIBYTES);
+      return Codec.failed(ProblemCode.FILE_TOO_LARGE, "" + MOST_MEBIBYTES);
     }
     var tree = JsonText.tree(json);
     return tree.hasValue() ? TripJson.read(tree.get()) : Outcome.failed(tree.problems());
@@ -83,13 +84,13 @@ public final class TripFile {
   private static Outcome<Trip> decoded(InputStream in) throws IOException {
     byte[] bytes = in.readNBytes(MOST_BYTES + 1);
     if (bytes.length > MOST_BYTES) {
-      return Form.failed(ProblemCode.FILE_TOO_LARGE, "" + MOST_MEBIBYTES);
+      return Codec.failed(ProblemCode.FILE_TOO_LARGE, "" + MOST_MEBIBYTES);
     }
     String text;
     try {
       text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException notUtf8) {
-      return Form.failed(ProblemCode.NOT_UTF8);
+      return Codec.failed(ProblemCode.NOT_UTF8);
     }
     return parse(text.startsWith("\uFEFF") ? text.substring(1) : text);
   }

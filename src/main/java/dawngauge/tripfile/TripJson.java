@@ -2,6 +2,8 @@ package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.field.Codec;
+import dawngauge.field.RigFields;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -18,12 +20,12 @@ final class TripJson {
   static Outcome<Trip> read(JsonNode tree) {
     JsonNode format = tree.path("format");
     if (!FORMAT.equals(format.textValue())) {
-      String found = format.isMissingNode() ? "missing" : Form.shortened(format.toString());
-      return Form.failed(ProblemCode.NOT_A_TRIP_FILE, found, FORMAT);
+      String found = format.isMissingNode() ? "missing" : Codec.shortened(format.toString());
+      return Codec.failed(ProblemCode.NOT_A_TRIP_FILE, found, FORMAT);
     }
     JsonNode version = tree.path("version");
     if (!version.isIntegralNumber() || version.bigIntegerValue().signum() <= 0) {
-      String found = version.isMissingNode() ? "missing" : Form.shortened(version.toString());
+      String found = version.isMissingNode() ? "missing" : Codec.shortened(version.toString());
       return Outcome.failed(
           Problem.of(ProblemCode.NO_SUCH_VERSION, "/version", found, "" + VERSION));
     }
@@ -32,7 +34,7 @@ final class TripJson {
           Problem.of(
               ProblemCode.NEWER_VERSION,
               "/version",
-              Form.shortened(version.toString()),
+              Codec.shortened(version.toString()),
               "" + VERSION));
     }
     Findings problems = new Findings();
@@ -46,8 +48,8 @@ final class TripJson {
   private static Trip fields(FieldReader in) {
     in.knows("format", "version");
     return new Trip(
-        in.required("name", Form.TEXT),
-        in.requiredObject("rig", RigJson::read),
+        in.required("name", Codec.TEXT),
+        in.requiredObject("rig", each -> PartJson.read(each, RigFields.RIG)),
         in.requiredObject("route", RouteJson::read),
         in.objects("ambient", AmbientJson::read),
         in.objects("earlierAmbient", AmbientJson::read),
@@ -63,10 +65,10 @@ final class TripJson {
 
   static ObjectNode write(Trip trip) {
     return new FieldWriter()
-        .put("format", Form.TEXT, FORMAT)
+        .put("format", Codec.TEXT, FORMAT)
         .integer("version", VERSION)
-        .put("name", Form.TEXT, trip.name())
-        .object("rig", trip.rig(), RigJson::write)
+        .put("name", Codec.TEXT, trip.name())
+        .object("rig", trip.rig(), each -> PartJson.write(RigFields.RIG, each))
         .object("route", trip.route(), RouteJson::write)
         .objects("ambient", trip.ambient(), AmbientJson::write)
         .objects("earlierAmbient", trip.earlierAmbient(), AmbientJson::write)

@@ -2,6 +2,7 @@ package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dawngauge.field.Codec;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -35,8 +36,24 @@ record ValueReader(Findings problems) {
     report(ProblemCode.WRONG_KIND, where, shown(value), expected, example);
   }
 
+  /** A value of the catalogue. */
+  <T> @Nullable T of(JsonNode value, String where, Codec<T> codec) {
+    boolean fits =
+        switch (codec.json()) {
+          case TEXT -> value.isTextual();
+          case NUMBER -> value.isNumber();
+          case WHOLE -> value.isIntegralNumber();
+          case FLAG -> value.isBoolean();
+        };
+    if (!fits) {
+      reportKind(value, where, codec.what(), codec.example());
+      return null;
+    }
+    return outcome(codec.parse().apply(value.asText()), where);
+  }
+
   /** A text in a form. */
-  <T> @Nullable T text(JsonNode value, String where, Form<T> form) {
+  <T> @Nullable T text(JsonNode value, String where, Codec<T> form) {
     if (!value.isTextual()) {
       reportKind(value, where, form.what(), form.example());
       return null;
@@ -70,7 +87,7 @@ record ValueReader(Findings problems) {
   }
 
   /** An object whose names and values are both texts; what is wrong is left out. */
-  <K, V> Map<K, V> map(JsonNode value, String where, Form<K> keyForm, Form<V> valueForm) {
+  <K, V> Map<K, V> map(JsonNode value, String where, Codec<K> keyForm, Codec<V> valueForm) {
     Map<K, V> map = new LinkedHashMap<>();
     if (!(value instanceof ObjectNode object)) {
       reportKind(
@@ -94,6 +111,6 @@ record ValueReader(Findings problems) {
   }
 
   private static String shown(JsonNode value) {
-    return Form.shortened(value.toString());
+    return Codec.shortened(value.toString());
   }
 }

@@ -107,7 +107,7 @@ public final class PlannerWindow {
     document.unitsProperty().set(desk.state().units());
     this.air = new WeatherActions(document, weather, asker, notices);
     this.route = new RouteView(document, dark);
-    this.rig = new RigView(document, planner);
+    this.rig = new RigView(document, dark);
     this.crew = new Crew(document, desk.clock(), text -> notices.tell("crew", text));
     ReadingsView readings = new ReadingsView(document, desk.clock(), crew);
     this.review = new ReviewView(document, dark, air::measured);

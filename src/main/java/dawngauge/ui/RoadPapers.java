@@ -3,8 +3,9 @@ package dawngauge.ui;
 import dawngauge.advice.Advice;
 import dawngauge.ambient.MeasuredAir;
 import dawngauge.ledger.Ledger;
-import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.ReminderLine;
+import dawngauge.ledger.ReviewPage;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
@@ -12,9 +13,10 @@ import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CrewSheet;
+import dawngauge.report.PagePdf;
 import dawngauge.report.ReminderCalendar;
-import dawngauge.report.ReviewSheet;
 import dawngauge.review.TripReview;
+import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
@@ -156,13 +158,13 @@ final class RoadPapers {
         "crew sheet",
         trip.name() + ".pdf",
         file -> {
-          PlanPage plan =
+          PlanLines plan =
               trip.plan().followed()
                   ? document
                       .planner()
                       .adjustment(trip)
                       .value()
-                      .map(adjustment -> PlanPage.of(trip, adjustment, units))
+                      .map(adjustment -> PlanLines.of(trip, adjustment, units))
                       .orElse(null)
                   : null;
           byte[] sheet = CrewSheet.of(ledger(planned, units), planned.advice(), plan, options);
@@ -181,7 +183,7 @@ final class RoadPapers {
     Planner planner = document.planner();
     TripReview review = planner.review(trip).orElse(null);
     if (review == null) {
-      notices.tell("review", "There is nothing to review as long as no time on the way is known.");
+      notices.tell("review", ReviewPage.NOTHING);
       return;
     }
     write(
@@ -189,8 +191,12 @@ final class RoadPapers {
         trip.name() + " review.pdf",
         file -> {
           byte[] sheet =
-              ReviewSheet.of(
-                  trip, review, measured, planner.asSound(trip).orElse(null), units, paper);
+              PagePdf.of(
+                  ReviewPage.of(trip, review, measured, planner.asSound(trip).orElse(null), units),
+                  "Review",
+                  trip.name(),
+                  trip.route().stops().stream().map(Stop::place).toList(),
+                  paper);
           return planner.write(sheet, file, own(), true);
         });
   }

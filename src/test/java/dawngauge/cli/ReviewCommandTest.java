@@ -20,7 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 class ReviewCommandTest {
 
   private static final String LOGGED = "demo-data/spring-fleece-haul-logged.dawngauge";
-  private static final String HEADLINE = "t2r leaks steadily, about 2.5 psi a day";
+  private static final String HEADLINE =
+      "Trailer axle 2 right (t2r) leaks steadily, about 2.5 psi a day";
 
   private final FakeWeatherDesk weather = new FakeWeatherDesk();
 
@@ -39,13 +40,13 @@ class ReviewCommandTest {
 
   @Test
   void asTextAndAsPdfTheSameIsSaid(@TempDir Path folder) throws IOException {
-    assertThat(run("review", LOGGED).out()).contains(HEADLINE).contains("BEFORE THE NEXT HAUL");
+    assertThat(run("review", LOGGED).out()).contains(HEADLINE).contains("Before the next haul");
     Path file = folder.resolve("review.pdf");
     assertThat(run("review", LOGGED, "--pdf").code()).isEqualTo(ExitCode.USAGE);
     Run run = run("review", LOGGED, "--pdf", "--paper", "a4", "--out", file.toString());
     assertThat(run.code()).isEqualTo(ExitCode.DONE);
     assertThat(words(file))
-        .contains("leaks steadily, about 2.5 psi a day")
+        .contains(HEADLINE)
         .contains("Never let air out of a warm tire")
         // As the account and the readings of the tire stand in the text and in the window.
         .contains("air lost, or gauge and air -7.1")
@@ -72,7 +73,7 @@ class ReviewCommandTest {
     Run run = run("review", LOGGED, "--measured");
     assertThat(run.code()).isEqualTo(ExitCode.DONE);
     assertThat(run.out().replaceAll("\\s+", " "))
-        .contains("AIR THAT WAS MEASURED")
+        .contains("TEMPERATURES THAT WERE MEASURED")
         .contains("measured by Test service")
         .contains("Test service measured")
         .contains("in the file near there:");

@@ -55,7 +55,7 @@ final class FigureVoice implements Voice {
     Saying saying = Saying.NOTHING;
     saying = figure(haul, saying, Field.SET_COLD, line, "Cold: " + NUMBER, half);
     saying = figure(haul, saying, Field.SET_ON_ARRIVAL, line, "arrives: " + NUMBER, half);
-    return figure(haul, saying, Field.CEILING, line, "limit " + NUMBER, half);
+    return figure(haul, saying, Field.CEILING, line, "Never over, cold: " + NUMBER, half);
   }
 
   private static Saying figure(

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 final class FitnessVoice implements Voice {
 
   private static final Pattern BLOCK =
-      Pattern.compile("(?ms)^  (?=\\S)((?:(?!^    ).)*?)^    found +(.*?)(?=^  \\S|^\\S|\\z)");
+      Pattern.compile("(?ms)^((?:\\S[^\\n]*\\n)+)  do +(.*?)(?=^\\S|\\z)");
 
   @Override
   public String name() {
@@ -45,7 +45,7 @@ final class FitnessVoice implements Voice {
   }
 
   private static Saying basis(Saying saying, String found) {
-    return found.contains("no scale weight") || found.contains("not weighed")
+    return found.matches(".*(?:[Nn]o scale weight|not weighed).*")
         ? saying.with(Field.LOAD_BASIS, LoadBasis.NOT_WEIGHED)
         : saying;
   }
@@ -53,7 +53,7 @@ final class FitnessVoice implements Voice {
   /** "trailer", "trailer axle 1", "trailer axle 1 left and right, trailer axle 2 left". */
   private static boolean speaksOf(WheelPosition position, String heading) {
     String axle = "";
-    for (String part : Words.parts(heading, ", | and ")) {
+    for (String part : Words.parts(heading.replaceFirst("^Trailer", "trailer"), ", | and ")) {
       String slot = part;
       if (part.startsWith("trailer axle ")) {
         axle = part.substring(0, "trailer axle 1".length());

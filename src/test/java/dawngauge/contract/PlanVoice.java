@@ -16,7 +16,7 @@ final class PlanVoice implements Voice {
   public Map<Place, Saying> of(Grid.Haul haul) {
     Map<Place, Saying> said = new LinkedHashMap<>();
     String text = Page.inUnits(haul, "plan");
-    int from = text.indexOf("Not planned");
+    int from = text.indexOf("NOT PLANNED");
     int to = text.lastIndexOf("A forecast replaces");
     String out = Words.oneLine(from < 0 ? "" : text.substring(from, to < from ? from : to));
     for (WheelPosition position : haul.trip().rig().positions()) {

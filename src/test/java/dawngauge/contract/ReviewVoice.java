@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 /** Why the tires read as they did, after the trip. */
 final class ReviewVoice implements Voice {
 
-  private static final Pattern ROW = Pattern.compile("(?m)^(t\\d[a-z]+) +\\d+ +(.*)$");
+  private static final Pattern ROW =
+      Pattern.compile("(?m)^(t\\d[a-z]+)  +trailer axle \\d.*?  (\\S+(?: \\S+)*)$");
 
   @Override
   public String name() {

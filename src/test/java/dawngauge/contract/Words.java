@@ -17,7 +17,7 @@ final class Words {
   static final String FIGURE = "([0-9.]+)";
 
   /** A tire that ran low is told so, in every page that says what to do then. */
-  private static final Pattern RAN_LOW = Pattern.compile("do not (?:just )?add air");
+  private static final Pattern RAN_LOW = Pattern.compile("[Dd]o not (?:just )?add air");
 
   private static final Pattern STOP =
       Pattern.compile("(?m)^.*?\\b([123])\\. (?:start|rest|end)\\b");

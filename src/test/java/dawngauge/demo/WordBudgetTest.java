@@ -22,7 +22,7 @@ class WordBudgetTest {
   private static final Pattern WORD = Pattern.compile("\\b\\p{L}{2,}\\b");
   private static final Pattern REMINDER = Pattern.compile("(?m)^(?=\\w+day \\d)");
 
-  private static String text(String command, String trip) {
+  private static String text(String command, String trip, String... more) {
     StringWriter out = new StringWriter();
     Console console =
         new Console(
@@ -33,8 +33,8 @@ class WordBudgetTest {
         CommandLineFace.run(
             new Planner(SettingsFile.defaults(), List.of()),
             console,
-            command,
-            "demo-data/" + trip + ".dawngauge");
+            Stream.concat(Stream.of(command, "demo-data/" + trip + ".dawngauge"), Stream.of(more))
+                .toArray(String[]::new));
     console.out().flush();
     assertThat(code).isZero();
     return out.toString();
@@ -54,6 +54,51 @@ class WordBudgetTest {
   @CsvSource({"spring-fleece-haul, 900", "autumn-stock-haul, 900"})
   void allReminders(String trip, long most) {
     assertThat(words(text("reminders", trip))).isBetween(most / 3, most);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "spring-fleece-haul, 183",
+    "spring-fleece-haul-logged, 330",
+    "autumn-stock-haul, 195",
+    "gap-haul, 183"
+  })
+  void aReview(String trip, long most) {
+    assertThat(words(text("review", trip))).isBetween(most / 2, most);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "spring-fleece-haul, 240",
+    "spring-fleece-haul-logged, 180",
+    "autumn-stock-haul, 250",
+    "gap-haul, 180"
+  })
+  void aPlan(String trip, long most) {
+    assertThat(words(text("plan", trip))).isBetween(most / 2, most);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "spring-fleece-haul, 375",
+    "spring-fleece-haul-logged, 450",
+    "autumn-stock-haul, 180",
+    "gap-haul, 375"
+  })
+  void fitness(String trip, long most) {
+    assertThat(words(text("fitness", trip))).isBetween(most / 2, most);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "spring-fleece-haul, 5, t2r, 70 psi, 185",
+    "spring-fleece-haul, 10, t1l, 90 psi, 205",
+    "autumn-stock-haul, 4, t2r, 66 psi, 160",
+    "gap-haul, 1, t1l, 70 psi, 126"
+  })
+  void aFigure(String trip, String stop, String tire, String reading, long most) {
+    String text = text("figure", trip, "--stop", stop, "--tire", tire, "--reading", reading);
+    assertThat(words(text)).isBetween(most / 2, most);
   }
 
   @Test

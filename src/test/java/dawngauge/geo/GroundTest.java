@@ -25,7 +25,10 @@ class GroundTest {
             row -> {
               Coordinate at = TABLE.coordinate(row);
               List<NearestPoints.Near> others =
-                  KNOWN.around(at, 6).stream().filter(n -> n.index() != row).limit(5).toList();
+                  KNOWN.around(at, 6, TABLE::tellsGround).stream()
+                      .filter(n -> n.index() != row)
+                      .limit(5)
+                      .toList();
               return Gazetteer.elevation(TABLE, at, others).meters() - TABLE.elevation(row);
             })
         .toArray();
@@ -49,6 +52,33 @@ class GroundTest {
     assertThat(Arrays.stream(sizes).average().orElseThrow()).isLessThan(150);
     assertThat(Arrays.stream(errors).average().orElseThrow()).isBetween(-60.0, 20.0);
     assertThat(sizes[sizes.length - 1]).isLessThan(600);
+  }
+
+  /** 22 m in the middle, 59 m on average, 1 in 100 over 584 m: as larger towns abroad. */
+  @Test
+  void smallTownsAbroadAreMetByTheLargerOnesAndThePasses() {
+    double[] sizes =
+        sizes(heldOut(IntStream.range(0, TABLE.towns()).filter(row -> !TABLE.tellsGround(row))));
+    assertThat(sizes).hasSizeBetween(20_000, 21_500);
+    assertThat(sizes[sizes.length / 2]).isLessThan(25);
+    assertThat(Arrays.stream(sizes).average().orElseThrow()).isLessThan(66);
+    assertThat(sizes[sizes.length * 99 / 100]).isLessThan(650);
+  }
+
+  /** Populations of 5,000 to 15,000, heights from memory. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Davos Switzerland | CH | 1560",
+        "Zermatt | CH | 1608",
+        "Cortina d’Ampezzo | IT | 1211",
+      })
+  void smallTownsAbroadAreFound(String text, String country, double meters) {
+    Place town = GAZETTEER.search(text, null, 1).get(0);
+    assertThat(town.country()).isEqualTo(country);
+    assertThat(town.population()).isBetween(5_000, 15_000);
+    assertThat(town.elevation().meters()).isCloseTo(meters, within(60.0));
   }
 
   /** In the west of the United States: 21 m in the middle, 41 m on average, 1 in 100 over 292 m. */

@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.SettingsFile;
+import dawngauge.trip.Axle;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
+import dawngauge.trip.Vehicle;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,40 +48,48 @@ class RigChangesTest {
     Rig rig = was.rig();
     List<Tire> tires = new ArrayList<>(rig.tires());
     Tire first = tires.get(0);
-    tires.set(
-        0,
-        new Tire(
-            first.id(),
-            first.type(),
-            first.dateCode(),
-            null,
-            1.2,
-            first.lossPerDay(),
-            first.damage(),
-            first.remarks()));
-    Rig worn =
-        new Rig(
-            rig.name(),
-            rig.vehicles(),
-            rig.tireTypes(),
-            tires,
-            rig.spares(),
-            rig.gauges().subList(0, rig.gauges().size() - 1),
-            rig.compressorTop(),
-            rig.hitch(),
-            rig.tickets(),
-            rig.remarks());
+    tires.set(0, first.withTread(null).withHeatFactor(1.2));
+    Rig worn = rig.withTires(tires).withGauges(rig.gauges().subList(0, rig.gauges().size() - 1));
     RigChanges changes = changes(was, was.withRig(worn), UnitSystem.SI);
     assertThat(changes.lines())
         .anySatisfy(
             line -> {
               assertThat(line.part()).isEqualTo("tire " + first.id());
-              assertThat(line.what()).isEqualTo("tread");
+              assertThat(line.what()).isEqualTo("Tread");
               assertThat(line.then()).endsWith("mm");
               assertThat(line.now()).isEqualTo("–");
             })
-        .contains(new RigChanges.Line("tire " + first.id(), "heat factor", "1.00", "1.20"))
+        .contains(new RigChanges.Line("tire " + first.id(), "Heat factor", "–", "1.2"))
         .anyMatch(line -> line.part().startsWith("gauge ") && line.now().equals("–"));
     assertThat(changes.summary()).startsWith("3 figures differ from");
+  }
+
+  /** What no older comparison told: hitch, compressor, load range of the label, rows. */
+  @Test
+  void everyFigureOfTheCatalogueIsCompared() {
+    Trip was = demo();
+    Rig rig = was.rig();
+    Vehicle trailer = rig.vehicles().get(1);
+    Axle axle = trailer.axles().get(0);
+    Axle other =
+        axle.withLabel(List.of(axle.label().get(0).withLoadRange("F")))
+            .withLeftShare(Entered.of(QuantityKind.RATIO, "52 %"));
+    Rig changed =
+        rig.withCompressorTop(Entered.of(QuantityKind.GAUGE_PRESSURE, "110 psi"))
+            .withHitch(null)
+            .withVehicles(
+                List.of(
+                    rig.vehicles().get(0),
+                    trailer.withAxles(List.of(other, trailer.axles().get(1)))));
+    assertThat(changes(was, was.withRig(changed), UnitSystem.US).lines())
+        .contains(
+            new RigChanges.Line("the rig", "Compressor reaches", "–", "110.0 psi"),
+            new RigChanges.Line("hitch of the rig", "hitch", "there", "–"),
+            new RigChanges.Line("trailer axle 1", "Left share of load", "–", "52 %"))
+        .anyMatch(
+            line ->
+                line.what().equals("Label")
+                    && line.then().contains(" E ")
+                    && line.now().contains(" F "));
   }
 }

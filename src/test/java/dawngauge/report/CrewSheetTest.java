@@ -6,7 +6,7 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.ledger.Card;
 import dawngauge.ledger.Ledger;
-import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.StopLine;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
@@ -74,11 +74,11 @@ class CrewSheetTest {
       PlannedTrip planned = PLANNER.plan(trip);
       Advice advice = planned.advice();
       Ledger ledger = Ledger.of(trip, advice, planned.problems(), planned.fitness(), units, null);
-      PlanPage plan =
+      PlanLines plan =
           PLANNER
               .adjustment(trip)
               .value()
-              .map(adjustment -> PlanPage.of(trip, adjustment, units))
+              .map(adjustment -> PlanLines.of(trip, adjustment, units))
               .orElse(null);
       return new Made(ledger, CrewSheet.of(ledger, advice, plan, options));
     }

@@ -207,16 +207,16 @@ class RigEditsTest {
   }
 
   @Test
-  void anotherWeightOnAPlatformOrNone() {
+  void aTicketComesBlankAndGoesWithItsWeights() {
     Trip trip = two();
-    Trip edited = RigEdits.withPlatform(trip, 0, 1, mass("5000 lb"));
-    assertThat(edited.rig().tickets().get(0).platforms())
-        .extracting(platform -> platform.weight().text())
-        .containsExactly("5600 lb", "5000 lb");
-    Trip one = RigEdits.withPlatform(edited, 0, 0, null);
-    assertThat(RigEdits.ticketOf(one.rig(), FIRST)).isEmpty();
-    assertThat(RigEdits.ticketOf(one.rig(), SECOND)).isEqualTo(OptionalInt.of(0));
-    assertThat(RigEdits.withPlatform(one, 0, 0, null).rig().tickets()).isEmpty();
+    Trip more = RigEdits.withNewTicket(trip);
+    assertThat(more.rig().tickets()).hasSize(trip.rig().tickets().size() + 1);
+    assertThat(RigEdits.ticketOf(more.rig(), FIRST))
+        .isEqualTo(RigEdits.ticketOf(trip.rig(), FIRST));
+    RigParts.Changed gone = RigEdits.withoutTicket(trip, 0);
+    assertThat(gone.lost()).containsExactly("2 weights");
+    assertThat(RigEdits.ticketOf(gone.trip().rig(), FIRST)).isEmpty();
+    assertThat(RigEdits.withoutTicket(more, 1).lost()).isEmpty();
   }
 
   @Test
@@ -230,7 +230,6 @@ class RigEditsTest {
     assertThat(ticket.hitched()).isTrue();
     assertThat(new Loads(both, null, 0).axle(0, SECOND).kilograms())
         .isEqualTo(mass("5200 lb").value().kilograms());
-    assertThat(RigEdits.withHitched(both, 0, false).rig().tickets().get(0).hitched()).isFalse();
   }
 
   @Test
@@ -317,8 +316,7 @@ class RigEditsTest {
     trip = DawnReadings.with(trip, "T2", psi("64.5 psi"));
     assertThat(trip.log().get(0).time().text())
         .isEqualTo("2027-11-07T01:51-06:00[America/Denver]"); // 29 min before, on summer time
-    trip = RigEdits.withPlatform(trip, 0, 1, null);
-    trip = RigEdits.withPlatform(trip, 0, 0, null);
+    trip = RigEdits.withoutTicket(trip, 0).trip();
     trip = RigEdits.withAxleWeight(trip, SECOND, mass("2500 kg"));
     trip = RigEdits.withVehicle(trip, 0, named(trip.rig().vehicles().get(0), "stock trailer"));
     Outcome<Trip> opened = TripFile.parse(TripFile.text(trip));

@@ -66,7 +66,7 @@ class AccessWindowTest extends WindowTest {
     open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT3);
     found.addAll(nameless(open));
     open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT4);
-    open.until("the plan is there", () -> !open.texts("plan-headline").isEmpty());
+    open.until("the plan is there", () -> !open.texts("page-main").isEmpty());
     found.addAll(nameless(open));
     open.keys(KeyCode.SHORTCUT, KeyCode.L);
     found.addAll(nameless(open));

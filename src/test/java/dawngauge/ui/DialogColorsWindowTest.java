@@ -22,6 +22,7 @@ import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -130,8 +131,20 @@ class DialogColorsWindowTest extends WindowTest {
     open.run(kind::hide);
     open.run(open.window::showRig);
     open.until("the rig is shown", () -> !open.nodes(ChoiceBox.class, any -> true).isEmpty());
+    ToggleButton axle =
+        open.nodes(ToggleButton.class, fold -> fold.getText().startsWith("▸ trailer axle 1"))
+            .get(0);
+    open.run(
+        () -> {
+          axle.setSelected(true);
+          axle.getScene().getRoot().applyCss();
+          axle.getScene().getRoot().layout();
+        });
     ChoiceBox<?> choice =
-        open.nodes(ChoiceBox.class, box -> !box.isDisabled() && !box.getItems().isEmpty()).get(0);
+        open.nodes(
+                ChoiceBox.class,
+                box -> "Class of label line 1, trailer axle 1".equals(box.getAccessibleText()))
+            .get(0);
     open.run(choice::show);
     read(open, popped(open), "special trailer");
     open.run(choice::hide);

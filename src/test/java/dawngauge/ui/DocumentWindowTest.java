@@ -94,6 +94,10 @@ class DocumentWindowTest extends WindowTest {
         () ->
             open.texts("rig-heading").stream()
                 .anyMatch(text -> text.startsWith("Nothing of the rig differs from “Spring")));
+    // The fields come with the page's first layout, the heading above them before that.
+    open.until(
+        "the fields are there",
+        () -> !open.nodes(TextField.class, f -> spoken(f).startsWith("Tread of")).isEmpty());
     String tread =
         open.nodes(TextField.class, f -> spoken(f).startsWith("Tread of"))
             .get(0)

@@ -91,7 +91,7 @@ class PicturesTest extends WindowTest {
         true,
         open -> {
           open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT4);
-          open.until("the plan is there", () -> !open.texts("plan-headline").isEmpty());
+          open.until("the plan is there", () -> !open.texts("page-main").isEmpty());
         }),
     MAP(
         true,
@@ -129,8 +129,7 @@ class PicturesTest extends WindowTest {
                   .get();
           open.run(() -> open.document.edit(logged));
           open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT6);
-          open.until(
-              "it is reviewed", () -> open.texts("review-headline").toString().contains("leaks"));
+          open.until("it is reviewed", () -> open.texts("card-title").toString().contains("leaks"));
           open.run(
               () ->
                   open.nodes(ScrollPane.class, s -> s.getStyleClass().contains("page-scroll"))

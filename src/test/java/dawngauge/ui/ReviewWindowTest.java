@@ -8,9 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.GridPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -22,7 +25,7 @@ class ReviewWindowTest extends WindowTest {
     open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT6);
     open.until(
         "it is reviewed",
-        () -> open.texts("review-headline").stream().anyMatch(text -> !text.isEmpty()));
+        () -> !open.texts("card-title").isEmpty() || !open.texts("page-main").isEmpty());
     return open;
   }
 
@@ -30,13 +33,12 @@ class ReviewWindowTest extends WindowTest {
   void theLoggedHaulIsReviewedAndAnAccountAddsUpAsShownInBothUnitSystems() {
     Trip logged = planner().open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge")).get();
     OpenWindow open = review(logged);
-    assertThat(open.texts("review-headline").get(0)).startsWith("t2r leaks steadily");
+    assertThat(open.texts("card-title").get(0))
+        .startsWith("Trailer axle 2 right (t2r) leaks steadily");
     choose(open, "trailer axle 2 right");
     open.until("its account is shown", () -> sum(open) == 10); // 72 to 73 psi, in tenths
     open.run(() -> open.document.unitsProperty().set(UnitSystem.SI));
-    open.until(
-        "in bar too",
-        () -> open.texts("figure-line").stream().anyMatch(text -> text.endsWith(" bar")));
+    open.until("in bar too", () -> open.texts("table-head").contains("bar"));
     open.until("it adds up there too", () -> sum(open) == 7); // 4.96 to 5.03 bar, in hundredths
   }
 
@@ -56,12 +58,19 @@ class ReviewWindowTest extends WindowTest {
   /** The parts of the account as shown, in the smallest step shown. */
   private static long sum(OpenWindow open) {
     long sum = 0;
-    for (String text : open.texts("figure-line")) {
-      if (text.matches("[+-]\\d+\\.\\d+ (psi|bar)")) {
-        sum += Long.parseLong(text.replaceAll("[^\\d-]", ""));
+    for (GridPane account : open.nodes(GridPane.class, ReviewWindowTest::isAccount)) {
+      for (Node cell : account.getChildren()) {
+        String text = cell instanceof Label label ? label.getText() : "";
+        if (text.matches("[+-]\\d+\\.\\d+")) {
+          sum += Long.parseLong(text.replaceAll("[^\\d-]", ""));
+        }
       }
     }
     return sum;
+  }
+
+  private static boolean isAccount(GridPane grid) {
+    return "What made the difference between two readings".equals(grid.getAccessibleText());
   }
 
   @Test
@@ -91,6 +100,6 @@ class ReviewWindowTest extends WindowTest {
   @Test
   void aTripThatWasReadOnceSaysWhatIsMissing() {
     OpenWindow open = review(demo());
-    assertThat(open.texts("review-headline").get(0)).startsWith("Not enough cold readings");
+    assertThat(open.texts("page-main").get(0)).startsWith("Not enough cold readings");
   }
 }

@@ -1,5 +1,6 @@
 package dawngauge.ui.common;
 
+import dawngauge.field.Codec;
 import dawngauge.geo.Coordinate;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -30,7 +31,6 @@ import org.jspecify.annotations.Nullable;
 /** Reads what is typed into fields; an empty field means nothing is given. */
 public final class Forms {
 
-  private static final Pattern NUMBER = Pattern.compile("[+\\-−]?[0-9]+(?:\\.[0-9]+)?");
   private static final DateTimeFormatter LOCAL =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT)
           .withResolverStyle(ResolverStyle.STRICT);
@@ -57,27 +57,21 @@ public final class Forms {
   /** A figure with its unit; a bare number gets the unit in which the kind is shown. */
   public static <Q extends Quantity> Function<String, Outcome<Optional<Entered<Q>>>> figure(
       QuantityKind<Q> kind, UnitSystem units) {
-    return text -> {
-      if (text.isEmpty()) {
-        return Outcome.of(Optional.empty());
-      }
-      boolean bare = NUMBER.matcher(text).matches();
-      String full = bare ? text + " " + units.unitOf(kind).symbol().strip() : text;
-      return kind.parse(full).map(Optional::of);
-    };
+    return given(Codec.figure(kind), units);
   }
 
   /** The same, above zero. */
   public static <Q extends Quantity> Function<String, Outcome<Optional<Entered<Q>>>> positive(
       QuantityKind<Q> kind, UnitSystem units) {
-    Function<String, Outcome<Optional<Entered<Q>>>> figure = figure(kind, units);
-    return text -> {
-      Outcome<Optional<Entered<Q>>> outcome = figure.apply(text);
-      Entered<Q> entered = outcome.value().flatMap(value -> value).orElse(null);
-      return entered == null || entered.value().si() > 0
-          ? outcome
-          : Outcome.failed(Problem.of(ProblemCode.NOT_ABOVE_ZERO, "", entered.text()));
-    };
+    return given(Codec.positive(kind), units);
+  }
+
+  private static <T> Function<String, Outcome<Optional<T>>> given(
+      Codec<T> codec, UnitSystem units) {
+    return text ->
+        text.isEmpty()
+            ? Outcome.of(Optional.empty())
+            : codec.typed().apply(units, text).map(Optional::of);
   }
 
   /** A span such as "45 min" or "2 h 30 min". */

@@ -4,21 +4,19 @@ import dawngauge.advice.Advice;
 import dawngauge.ambient.MeasuredAir;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.ledger.AccountLines;
-import dawngauge.ledger.Ledger;
-import dawngauge.ledger.ReadingsTrace;
-import dawngauge.ledger.ReviewLines;
-import dawngauge.ledger.WeatherSummary;
+import dawngauge.ledger.ReviewPage;
+import dawngauge.page.Block;
 import dawngauge.review.PressureAccount;
 import dawngauge.review.TireReview;
 import dawngauge.review.TripReview;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.PageView;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
@@ -26,30 +24,26 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /** Why the tires read as they did: findings, a line a tire, the account of one of them. */
 public final class ReviewView extends BorderPane {
 
+  private static final String LATER = "Choose a later reading than the first one.";
   private static final double ROOM_FOR_TIRE = 230;
   private static final double ROOM_FOR_READING = 270;
 
   private final TripDocument document;
-  private final Label headline = new Label();
-  private final VBox findings = new VBox(6);
-  private final VBox next = new VBox(4);
-  private final GridPane tires = new GridPane();
+  private final PageView found;
   private final ChoiceBox<String> tire = new ChoiceBox<>();
   private final ChoiceBox<String> first = new ChoiceBox<>();
   private final ChoiceBox<String> last = new ChoiceBox<>();
-  private final CoursePane course;
-  private final GridPane readings = new GridPane();
+  private final PageView course;
   private final WaterfallPane waterfall;
-  private final GridPane table = new GridPane();
-  private final VBox air = new VBox(4);
-  private final VBox notes = new VBox(2);
+  private final PageView account;
+  private final Label hint =
+      new Label("Weather services tell what stations near the stops measured, a week back.");
   private final VBox accounts = new VBox(8);
   private @Nullable TripReview review;
   private @Nullable Advice sound;
@@ -73,14 +67,10 @@ public final class ReviewView extends BorderPane {
     this.measuredFor = document.trip();
     Button ask = new Button("Ask what was measured…");
     ask.setOnAction(event -> asking.accept(this::take));
+    this.found = new PageView("What was found", dark);
+    this.course = new PageView("Readings of the tire", dark);
     this.waterfall = new WaterfallPane(dark);
-    this.course = new CoursePane(dark);
-    readings.getStyleClass().add("compared");
-    headline.getStyleClass().add("review-headline");
-    headline.setWrapText(true);
-    headline.setMinHeight(USE_PREF_SIZE);
-    tires.getStyleClass().add("compared");
-    table.getStyleClass().add("compared");
+    this.account = new PageView("Where its pressure went", dark);
     tire.setAccessibleText("Tire of the account");
     first.setAccessibleText("Earlier reading of the account");
     last.setAccessibleText("Later reading of the account");
@@ -100,27 +90,15 @@ public final class ReviewView extends BorderPane {
             heading("What it read, and what a sound tire would have read"),
             whose,
             course,
-            plain(ReadingsTrace.WHAT, "lesser"),
-            readings,
             heading("Where its pressure went"),
             choice,
             waterfall,
-            table,
-            notes);
+            account);
     accounts.managedProperty().bind(accounts.visibleProperty());
-    VBox todo = new VBox(6, heading("Before the next haul"), next);
-    todo.managedProperty().bind(todo.visibleProperty());
-    todo.visibleProperty().bind(Bindings.isNotEmpty(next.getChildren()));
-    VBox page =
-        new VBox(
-            14,
-            headline,
-            findings,
-            todo,
-            heading("Tire by tire"),
-            tires,
-            accounts,
-            new VBox(6, heading("Temperatures that were measured"), air, ask));
+    hint.getStyleClass().add("lesser");
+    hint.setWrapText(true);
+    hint.managedProperty().bind(hint.visibleProperty());
+    VBox page = new VBox(14, found, accounts, new VBox(6, hint, ask));
     page.getStyleClass().add("review");
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
@@ -184,40 +162,14 @@ public final class ReviewView extends BorderPane {
   private void show(Trip trip, Answer answer) {
     review = answer.review();
     sound = answer.sound();
-    findings.getChildren().clear();
-    next.getChildren().clear();
-    tires.getChildren().clear();
     TripReview known = review;
+    hint.setVisible(measured().isEmpty());
     if (known == null) {
-      headline.setText("There is nothing to review as long as no time on the way is known.");
+      found.show(ReviewPage.nothing(trip));
       accounts.setVisible(false);
       return;
     }
-    ReviewLines lines = ReviewLines.of(trip, known, measured(), document.units());
-    headline.setText(lines.headline());
-    air.getChildren().clear();
-    List<String> summary = WeatherSummary.of(measured(), document.units()).lines();
-    (measured().isEmpty()
-            ? List.of("Weather services tell what stations near the stops measured, a week back.")
-            : summary)
-        .forEach(text -> air.getChildren().add(plain(text, "figure-line")));
-    lines.findings().forEach(text -> findings.getChildren().add(plain(text, "figure-line")));
-    lines.next().forEach(text -> next.getChildren().add(plain(text, "figure-line")));
-    if (!lines.next().isEmpty()) {
-      next.getChildren().add(plain(Ledger.CAUTIONS.get(0), "lesser"));
-      next.getChildren().add(plain(Ledger.CAUTIONS.get(2), "lesser"));
-    }
-    heads(tires, "position", "tire", "cold readings", "off, last cold", "found");
-    int row = 1;
-    for (ReviewLines.TireLine line : lines.tires()) {
-      tires.addRow(
-          row++,
-          plain(line.name(), "tire-name"),
-          plain(line.tire(), "lesser"),
-          plain(String.valueOf(line.rounds()), "figure-line"),
-          plain(line.off(), "figure-line"),
-          plain(line.found(), "figure-line"));
-    }
+    found.show(ReviewPage.found(trip, known, measured(), document.units()));
     filling = true;
     List<String> names = new ArrayList<>();
     int worst = 0;
@@ -267,39 +219,8 @@ public final class ReviewView extends BorderPane {
               usual == null ? words.size() - 1 : Math.max(0, known.all().indexOf(usual.last())));
     }
     filling = false;
-    course(known);
+    course.show(ReviewPage.course(sound, known, document.units()));
     account();
-  }
-
-  private void course(TireReview known) {
-    Advice asSound = sound;
-    readings.getChildren().clear();
-    ReadingsTrace trace =
-        asSound == null ? null : ReadingsTrace.of(asSound, known, document.units());
-    course.show(trace);
-    if (trace == null) {
-      return;
-    }
-    heads(readings, "read", trace.unit(), "if sound", "9 of 10 within", "off");
-    int row = 1;
-    for (ReadingsTrace.Dot dot : trace.dots()) {
-      readings.addRow(
-          row++,
-          plain(dot.words(), "figure-line"),
-          plain(trace.shown(dot.read()), "figure-line"),
-          plain(trace.shown(dot.expected()), "figure-line"),
-          plain(trace.shown(dot.low()) + " to " + trace.shown(dot.high()), "figure-line"),
-          plain(trace.off(dot), "figure-line"));
-    }
-  }
-
-  private static void heads(GridPane grid, String... heads) {
-    for (int i = 0; i < heads.length; i++) {
-      Label head = new Label(heads[i]);
-      head.getStyleClass().add("table-head");
-      head.setMinWidth(USE_PREF_SIZE);
-      grid.add(head, i, 0);
-    }
   }
 
   private void account() {
@@ -309,11 +230,9 @@ public final class ReviewView extends BorderPane {
     }
     int from = first.getSelectionModel().getSelectedIndex();
     int to = last.getSelectionModel().getSelectedIndex();
-    table.getChildren().clear();
-    notes.getChildren().clear();
     if (from < 0 || to <= from || to >= known.all().size()) {
       waterfall.show(null);
-      notes.getChildren().add(plain("Choose a later reading than the first one.", "lesser"));
+      account.show(List.of(new Block.Note(Block.Weight.LESSER, LATER)));
       return;
     }
     List<ReadingCheck> all = known.all();
@@ -321,21 +240,6 @@ public final class ReviewView extends BorderPane {
         AccountLines.of(
             PressureAccount.of(all.get(from), all.get(to), known.made()), document.units());
     waterfall.show(lines);
-    int row = 0;
-    for (AccountLines.Part part : lines.parts()) {
-      table.addRow(
-          row++,
-          plain(part.words(), "figure-line"),
-          plain(part.text() + " " + lines.unit(), "figure-line"));
-    }
-    lines.notes().forEach(note -> notes.getChildren().add(plain(note, "lesser")));
-  }
-
-  private static Label plain(String text, String styleClass) {
-    Label label = new Label(text);
-    label.getStyleClass().add(styleClass);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
+    account.show(ReviewPage.account(lines));
   }
 }

@@ -1,26 +1,28 @@
 package dawngauge.ui.rig;
 
-import dawngauge.quantity.QuantityKind;
+import dawngauge.field.VehicleFields;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.Mass;
 import dawngauge.trip.Axle;
 import dawngauge.trip.AxleRef;
+import dawngauge.trip.Rig;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.RigParts;
+import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.trip.WheelSlot;
-import dawngauge.ui.rig.FieldBook.Words;
+import dawngauge.ui.fields.Cells;
+import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.PartsGrid;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.Set;
 import java.util.function.Supplier;
-import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 
 /** The fields of one axle: its label, its wheels, its tires. */
 final class AxleForm extends VBox {
-
-  private static final String LABEL = "certification label";
-  private static final String WHEEL = "wheel stamp";
 
   private final FieldBook book;
   private final int vehicle;
@@ -30,23 +32,26 @@ final class AxleForm extends VBox {
     this.book = book;
     this.vehicle = vehicle;
     this.index = index;
-    getStyleClass().add("rig-axle");
+    getStyleClass().add("rig-part");
+    Cells<Axle> cells =
+        new Cells<>(
+            book, VehicleFields.AXLE, this::axle, List::of, this::owner, changed -> with(changed));
+    PartsGrid<Axle, ?> label =
+        new PartsGrid<>(book, VehicleFields.LABEL_LINES, this::axle, this::owner, this::with)
+            .column(VehicleFields.LABEL_SIZE)
+            .column(VehicleFields.LABEL_PRESSURE)
+            .column(VehicleFields.LABEL_LOAD_RANGE)
+            .column(VehicleFields.LABEL_CLASS);
     getChildren()
         .addAll(
-            book.headed(
-                "rig-subheading",
-                () -> ref().words() + (axle().dual() ? ", dual wheels" : ""),
-                book.removing(
-                    axle().dual() ? "Single wheels" : "Dual wheels",
-                    () ->
-                        "Give " + ref().words() + (axle().dual() ? " single" : " dual") + " wheels",
-                    () -> RigParts.withDual(book.trip(), ref(), !axle().dual())),
-                book.removing(
-                    "Remove",
-                    () -> "Remove " + ref().words() + " with its tires",
-                    () -> RigParts.withoutAxle(book.trip(), ref()))),
-            FieldBook.cells(cells().toArray(Node[]::new)),
-            book.note(this::furtherLines),
+            label,
+            FieldBook.cells(
+                cells.cell(VehicleFields.GAWR),
+                cells.cell(VehicleFields.TARGET),
+                cells.cell(VehicleFields.WHEEL_MAX_PRESSURE),
+                cells.cell(VehicleFields.WHEEL_MAX_LOAD),
+                cells.cell(VehicleFields.VALVE_MAX_PRESSURE),
+                cells.cell(VehicleFields.LEFT_SHARE)),
             findings.list(this::owner));
     TireRows rows = new TireRows(book, findings);
     for (WheelSlot slot : WheelSlot.of(axle().dual())) {
@@ -57,80 +62,71 @@ final class AxleForm extends VBox {
     getChildren().add(rows);
   }
 
-  private List<Node> cells() {
-    List<Node> cells = new ArrayList<>();
-    Words gawr = words("GAWR", LABEL);
-    cells.add(
-        FieldBook.cell(
-            gawr,
-            book.positive(
-                gawr,
-                QuantityKind.MASS,
-                () -> axle().gawr(),
-                value -> with(draft -> draft.gawr = value))));
-    cells.addAll(
-        new LabelCells(book, this::owner, () -> axle().label(), label -> with(d -> d.label = label))
-            .cells());
-    Words wheelPressure = words("Wheel max pressure", WHEEL);
-    cells.add(
-        FieldBook.cell(
-            wheelPressure,
-            book.positive(
-                wheelPressure,
-                QuantityKind.GAUGE_PRESSURE,
-                () -> axle().wheelMaxPressure(),
-                value -> with(draft -> draft.wheelMaxPressure = value))));
-    Words wheelLoad = words("Wheel max load", WHEEL);
-    cells.add(
-        FieldBook.cell(
-            wheelLoad,
-            book.positive(
-                wheelLoad,
-                QuantityKind.MASS,
-                () -> axle().wheelMaxLoad(),
-                value -> with(draft -> draft.wheelMaxLoad = value))));
-    Words valve = words("Valve max pressure", "valve maker's sheet");
-    cells.add(
-        FieldBook.cell(
-            valve,
-            book.positive(
-                valve,
-                QuantityKind.GAUGE_PRESSURE,
-                () -> axle().valveMaxPressure(),
-                value -> with(draft -> draft.valveMaxPressure = value))));
-    Words left = words("Left share of load", "wheel scale, if known");
-    cells.add(
-        FieldBook.cell(
-            left,
-            book.field(
-                left,
-                text -> RigForms.share(book.units(), text),
-                () -> FieldBook.text(axle().leftShare()),
-                value -> with(draft -> draft.leftShare = value.orElse(null)))));
-    return cells;
+  /** An axle under its heading. */
+  static Fold fold(FieldBook book, FindingBook findings, Set<String> open, int vehicle, int index) {
+    Supplier<AxleRef> ref = () -> ref(book, vehicle, index);
+    Supplier<Axle> axle = () -> axle(book, vehicle, index);
+    return new Fold(
+        book,
+        open,
+        key(vehicle, index),
+        () -> ref.get().words() + (axle.get().dual() ? ", dual wheels" : ""),
+        () -> summary(book.rig(), axle.get(), findings.countAt(ref.get().words())),
+        () -> new AxleForm(book, findings, vehicle, index),
+        book.removing(
+            axle.get().dual() ? "Single wheels" : "Dual wheels",
+            () ->
+                "Give " + ref.get().words() + (axle.get().dual() ? " single" : " dual") + " wheels",
+            () -> RigParts.withDual(book.trip(), ref.get(), !axle.get().dual())),
+        book.removing(
+            "Remove",
+            () -> "Remove " + ref.get().words() + " with its tires",
+            () -> RigParts.withoutAxle(book.trip(), ref.get())));
   }
 
-  private String furtherLines() {
-    int more = axle().label().size() - 1;
-    return more > 0 ? "The label has " + more + " more tire size(s), kept in the file." : "";
+  /** By which an axle stays unfolded. */
+  static String key(int vehicle, int index) {
+    return "axle " + vehicle + "." + index;
   }
 
-  private Words words(String label, String stands) {
-    return new Words(label, stands, this::owner);
+  private static String summary(Rig rig, Axle axle, String found) {
+    List<String> parts = new ArrayList<>();
+    axle.label().stream()
+        .findFirst()
+        .ifPresent(line -> parts.add("label " + line.coldPressure().text()));
+    Entered<Mass> gawr = axle.gawr();
+    if (gawr != null) {
+      parts.add(VehicleFields.GAWR.label() + " " + gawr.text());
+    }
+    axle.fitted().values().stream()
+        .flatMap(id -> rig.tire(id).stream())
+        .map(Tire::type)
+        .distinct()
+        .forEach(parts::add);
+    if (!found.isEmpty()) {
+      parts.add(found);
+    }
+    return String.join(" · ", parts);
   }
 
-  private AxleRef ref() {
+  private static AxleRef ref(FieldBook book, int vehicle, int index) {
     return new AxleRef(book.rig().vehicles().get(vehicle).name(), index + 1);
   }
 
-  private Axle axle() {
+  private static Axle axle(FieldBook book, int vehicle, int index) {
     return book.rig().vehicles().get(vehicle).axles().get(index);
   }
 
-  private Trip with(Consumer<AxleDraft> change) {
-    AxleDraft draft = new AxleDraft(axle());
-    change.accept(draft);
-    return RigEdits.withAxle(book.trip(), ref(), draft.axle());
+  private AxleRef ref() {
+    return ref(book, vehicle, index);
+  }
+
+  private Axle axle() {
+    return axle(book, vehicle, index);
+  }
+
+  private Trip with(Axle changed) {
+    return RigEdits.withAxle(book.trip(), ref(), changed);
   }
 
   private String owner() {

@@ -1,7 +1,7 @@
 package dawngauge.ui.rig;
 
 import dawngauge.fitness.Defect;
-import dawngauge.fitness.Severity;
+import dawngauge.ledger.FitnessPage;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Spare;
@@ -64,17 +64,22 @@ final class RigFindings {
     return byPlace.getOrDefault(place, List.of());
   }
 
+  /** All of them, worst first. */
+  List<Defect> all() {
+    return all;
+  }
+
   /** How many of each severity, worst first. */
   String summary() {
-    List<String> counts = new ArrayList<>();
-    for (Severity severity : Severity.values()) {
-      long count = all.stream().filter(defect -> defect.severity() == severity).count();
-      if (count > 0) {
-        counts.add(count + " " + severity.word());
-      }
-    }
-    return counts.isEmpty()
-        ? "Nothing found that keeps the rig from going."
-        : "Is the rig fit to go? " + String.join(" · ", counts);
+    return (all.isEmpty() ? "" : "Is the rig fit to go? ") + FitnessPage.summary(all);
+  }
+
+  /** How many of each severity there are at an axle and its tires; empty for none. */
+  String countAt(String axle) {
+    List<Defect> there =
+        all.stream()
+            .filter(defect -> defect.where().equals(axle) || defect.where().startsWith(axle + " "))
+            .toList();
+    return there.isEmpty() ? "" : FitnessPage.summary(there);
   }
 }

@@ -1,17 +1,23 @@
 package dawngauge.ui.rig;
 
+import dawngauge.fitness.Defect;
 import dawngauge.planner.PlannedTrip;
-import dawngauge.planner.Planner;
 import dawngauge.trip.Axle;
+import dawngauge.trip.AxleRef;
 import dawngauge.trip.Rig;
 import dawngauge.trip.RigParts;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Trip;
 import dawngauge.trip.Vehicle;
 import dawngauge.ui.common.TripDocument;
+import dawngauge.ui.fields.FieldBook;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
 import javafx.application.Platform;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
@@ -19,6 +25,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -30,11 +37,14 @@ import org.jspecify.annotations.Nullable;
  */
 public final class RigView extends BorderPane {
 
+  /** A rig of no more axles is seen whole at once; ours. */
+  private static final int FEW_AXLES = 2;
+
   /** What stays visible above and below the field that has the focus, in pixels. */
   private static final double MARGIN = 64;
 
   private final TripDocument document;
-  private final Planner planner;
+  private final BooleanProperty dark;
   private final Label summary = new Label();
   private final Label told = new Label();
   private final VBox form = new VBox();
@@ -44,18 +54,26 @@ public final class RigView extends BorderPane {
   private Runnable askAnother = () -> {};
   private FieldBook fields;
   private FieldBook weights;
-  private FindingBook findings = new FindingBook();
+  private final FindingLinks links = new FindingLinks(this::follow);
+  private FindingBook findings;
+
+  /** Keys of what is unfolded. */
+  private final Set<String> open = new HashSet<>();
+
+  private String opened = "";
+  private @Nullable Rig before;
   private List<Object> shape = List.of();
   private List<Object> scaleShape = List.of();
   private boolean restoring;
   private boolean stale = true;
 
   /** The rig of a document. */
-  public RigView(TripDocument document, Planner planner) {
+  public RigView(TripDocument document, BooleanProperty dark) {
+    this.dark = dark;
     this.document = document;
-    this.planner = planner;
     fields = new FieldBook(document, this::tell);
     weights = new FieldBook(document, this::tell);
+    findings = new FindingBook(document.trip().rig());
     told.getStyleClass().add("rig-told");
     told.setWrapText(true);
     told.managedProperty().bind(told.visibleProperty());
@@ -112,6 +130,8 @@ public final class RigView extends BorderPane {
     told.setVisible(false);
     Trip trip = document.trip();
     String focused = focusedText();
+    String grown = grown(trip);
+    RigFindings found = new RigFindings(trip.rig(), document.planned().fitness());
     List<Object> shapeNow = shape(trip);
     List<Object> scaleNow = ScaleForm.shape(trip.rig());
     boolean anew = !shapeNow.equals(shape);
@@ -124,23 +144,91 @@ public final class RigView extends BorderPane {
       scaleShape = scaleNow;
       weights.close();
       weights = new FieldBook(document, this::tell);
-      scale.getChildren().setAll(new ScaleForm(weights));
+      scale.getChildren().setAll(new ScaleForm(weights, open));
     }
+    findings.show(found, document.units());
     fields.refresh();
     weights.refresh();
-    RigFindings found = new RigFindings(trip.rig(), planner.fitness(trip));
     summary.setText(found.summary());
-    findings.show(found, document.units());
-    if (laidOut && !focused.isEmpty()) {
-      restoring = true; // the focus may be on its way just now: it is given back behind that
+    links.show(found, document.units());
+    String wanted = grown.isEmpty() ? focused : grown;
+    if (laidOut && !wanted.isEmpty()) {
+      restoring = grown.isEmpty(); // it is given back behind the focus that may be on its way
       Platform.runLater(
           () -> {
-            restoring = false;
             scroll.applyCss();
             scroll.layout();
-            focus(form, focused);
+            focus(form, node -> wanted.equals(node.getAccessibleText()));
+            restoring = false;
           });
     }
+  }
+
+  /** Unfolds what has just been added, and tells the name of its first field; empty if nothing. */
+  private String grown(Trip trip) {
+    Rig was = before;
+    Rig now = trip.rig();
+    before = now;
+    if (was == null || !opened.equals(trip.name())) {
+      opened = trip.name();
+      open.clear();
+      unfoldFew(now);
+      return "";
+    }
+    return NewPart.of(was, now)
+        .map(
+            part -> {
+              open.add(part.key());
+              return part.field();
+            })
+        .orElse("");
+  }
+
+  /** A small rig is seen whole; of a larger one the headings. */
+  private void unfoldFew(Rig rig) {
+    if (ScaleForm.axles(rig).size() <= FEW_AXLES) {
+      for (int i = 0; i < rig.vehicles().size(); i++) {
+        for (int axle = 0; axle < rig.vehicles().get(i).axles().size(); axle++) {
+          open.add(AxleForm.key(i, axle));
+        }
+      }
+    }
+  }
+
+  /** Goes to the field that a finding is about, or to the first of its place. */
+  private void follow(Defect defect) {
+    String where = defect.where();
+    String place = where;
+    Rig rig = document.trip().rig();
+    for (int i = 0; i < rig.vehicles().size(); i++) {
+      Vehicle vehicle = rig.vehicles().get(i);
+      for (int axle = 0; axle < vehicle.axles().size(); axle++) {
+        String words = new AxleRef(vehicle.name(), axle + 1).words();
+        if (where.equals(words) || where.startsWith(words + " ")) {
+          unfold(AxleForm.key(i, axle));
+          place = words;
+        }
+      }
+    }
+    scroll.applyCss();
+    scroll.layout();
+    String axle = place;
+    String label = FindingLinks.label(defect.code());
+    boolean found = !label.isEmpty() && focus(form, node -> isField(node, label, where));
+    found = found || (!label.isEmpty() && focus(form, node -> isField(node, label, axle)));
+    if (!found) {
+      focus(form, node -> node instanceof TextField && spoken(node).contains(axle));
+    }
+  }
+
+  private static boolean isField(Node node, String label, String place) {
+    return spoken(node).startsWith(label) && spoken(node).contains(place);
+  }
+
+  private void unfold(String key) {
+    form.lookupAll(".rig-axle").stream()
+        .filter(node -> node instanceof Fold fold && fold.key().equals(key))
+        .forEach(node -> ((Fold) node).unfold());
   }
 
   /** Tells what went with a part, until the next edit. */
@@ -152,13 +240,14 @@ public final class RigView extends BorderPane {
   private void build(Trip trip) {
     fields.close();
     fields = new FieldBook(document, this::tell);
-    findings = new FindingBook();
     Rig rig = trip.rig();
+    findings = new FindingBook(rig);
     form.getChildren().clear();
-    form.getChildren().add(findings.list(() -> RigFindings.ELSEWHERE));
+    form.getChildren().addAll(links, findings.list(() -> RigFindings.ELSEWHERE));
     form.getChildren().add(additions());
+    form.getChildren().add(new HitchForm(fields));
     for (int i = 0; i < rig.vehicles().size(); i++) {
-      form.getChildren().add(new VehicleForm(fields, findings, i));
+      form.getChildren().add(new VehicleForm(fields, findings, open, i));
     }
     List<String> loose = TireRows.loose(trip);
     if (!loose.isEmpty()) {
@@ -170,6 +259,11 @@ public final class RigView extends BorderPane {
       }
       VBox onNone = section("Tires on no axle");
       onNone.getChildren().add(rows);
+      for (Spare spare : rig.spares()) {
+        Label name = new Label("Spare " + spare.tire());
+        name.getStyleClass().add("tire-name");
+        onNone.getChildren().addAll(name, new SpareForm(fields, spare.tire()));
+      }
       form.getChildren().add(onNone);
     }
     VBox kinds =
@@ -178,14 +272,14 @@ public final class RigView extends BorderPane {
             fields.adding(
                 "+ kind", "Add a kind of tire", () -> RigParts.withNewKind(document.trip())));
     for (int i = 0; i < rig.tireTypes().size(); i++) {
-      kinds.getChildren().add(new KindForm(fields, i));
+      kinds.getChildren().add(KindForm.fold(fields, open, i, dark));
     }
     VBox gauges =
         section(
             "Gauges",
             fields.adding("+ gauge", "Add a gauge", () -> RigParts.withNewGauge(document.trip())));
     for (int i = 0; i < rig.gauges().size(); i++) {
-      gauges.getChildren().add(new GaugeForm(fields, i));
+      gauges.getChildren().add(GaugeForm.fold(fields, open, i));
     }
     form.getChildren().addAll(kinds, scale, gauges);
   }
@@ -222,6 +316,7 @@ public final class RigView extends BorderPane {
         shape.add(axle.fitted());
       }
     }
+    shape.add(trip.rig().hitch() == null);
     shape.add(trip.rig().tires().stream().map(tire -> tire.id()).toList());
     shape.add(trip.rig().spares().stream().map(Spare::tire).toList());
     shape.add(trip.rig().tireTypes().size());
@@ -244,16 +339,22 @@ public final class RigView extends BorderPane {
     return false;
   }
 
-  /** Gives the focus back to the field of that name where a new one stands for it. */
-  private static boolean focus(Node node, String spoken) {
-    if (spoken.equals(node.getAccessibleText()) && node.isFocusTraversable()) {
+  /** Gives the focus to the first field that is wanted; whether there is one. */
+  private static boolean focus(Node node, Predicate<Node> wanted) {
+    if (node.isFocusTraversable() && wanted.test(node)) {
       if (!node.isFocused()) {
         node.requestFocus();
       }
       return true;
     }
-    return node instanceof Parent parent
-        && parent.getChildrenUnmodifiable().stream().anyMatch(child -> focus(child, spoken));
+    return node.isVisible()
+        && node instanceof Parent parent
+        && parent.getChildrenUnmodifiable().stream().anyMatch(child -> focus(child, wanted));
+  }
+
+  private static String spoken(Node node) {
+    String text = node.getAccessibleText();
+    return text == null ? "" : text;
   }
 
   /** Scrolls so that the node with the focus can be seen. */

@@ -1,5 +1,6 @@
 package dawngauge.ui.rig;
 
+import dawngauge.field.TireFields;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.AxleRef;
@@ -9,9 +10,10 @@ import dawngauge.trip.RigParts;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.Forms;
-import dawngauge.ui.rig.FieldBook.Words;
+import dawngauge.ui.fields.Cells;
+import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FieldBook.Words;
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import javafx.geometry.VPos;
@@ -29,9 +31,9 @@ import org.jspecify.annotations.Nullable;
 /** Tires as rows of one table, with what is found about each below it. */
 final class TireRows extends GridPane {
 
-  private static final int COLUMNS = 7;
+  private static final int COLUMNS = 9;
   private static final double PLACE_WIDTH = 84;
-  private static final double FIGURE_WIDTH = 96;
+  private static final double FIGURE_WIDTH = 82;
 
   private final FieldBook book;
   private final FindingBook findings;
@@ -42,17 +44,19 @@ final class TireRows extends GridPane {
     this.findings = findings;
     getStyleClass().add("rig-tires");
     getColumnConstraints().addAll(fixed(PLACE_WIDTH), growing());
-    for (int i = 0; i < 4; i++) {
+    for (int i = 0; i < 6; i++) {
       getColumnConstraints().add(fixed(FIGURE_WIDTH));
     }
     getColumnConstraints().add(new ColumnConstraints());
     addRow(
         0,
         head("Tire", "place"),
-        head("Kind", "sidewall"),
-        head("Date code", "sidewall"),
-        head("Tread", "tread gauge"),
-        head("Loss a day", "known leak"),
+        head(TireFields.TIRE_KIND.label(), "sidewall"),
+        head(TireFields.DATE_CODE.label(), "sidewall"),
+        head(TireFields.TREAD.label(), "tread gauge"),
+        head(TireFields.DAMAGE.label(), "seen"),
+        head(TireFields.LOSS_PER_DAY.label(), "known leak"),
+        head(TireFields.HEAT_FACTOR.label(), "readings"),
         head("Dawn reading", "gauge, tire cold"));
   }
 
@@ -67,11 +71,13 @@ final class TireRows extends GridPane {
     column.setHgrow(Priority.ALWAYS);
     column.setMinWidth(110);
     column.setPrefWidth(220);
+    column.setMaxWidth(380);
     return column;
   }
 
   private static Node head(String name, String stands) {
     Label label = new Label(name);
+    label.setWrapText(true);
     Label where = new Label(stands);
     where.getStyleClass().add("lesser");
     where.setWrapText(true);
@@ -105,48 +111,34 @@ final class TireRows extends GridPane {
 
   private void fields(
       int row, String id, Supplier<String> where, @Nullable Supplier<AxleRef> axle) {
-    add(
-        book.choice(
-            new Words("Kind", "sidewall", where),
-            () -> book.rig().tireTypes().stream().map(TireSpec::name).toList(),
-            () -> tire(id).type(),
-            name -> name,
-            value -> with(id, draft -> draft.type = value)),
-        1,
-        row);
-    add(
-        book.text(
-            new Words("Date code", "last four digits of the DOT number on the sidewall", where),
-            () -> tire(id).dateCode(),
-            value -> with(id, draft -> draft.dateCode = value)),
-        2,
-        row);
-    add(
-        book.field(
-            new Words("Tread", "least depth, measured with a tread gauge", where),
-            text -> Forms.figure(QuantityKind.TREAD_DEPTH, book.units()).apply(text),
-            () -> FieldBook.text(tire(id).tread()),
-            value -> with(id, draft -> draft.tread = value.orElse(null))),
-        3,
-        row);
-    add(
-        book.field(
-            new Words("Loss a day", "known leak at 68 °F, from readings days apart", where),
-            text -> Forms.figure(QuantityKind.GAUGE_PRESSURE, book.units()).apply(text),
-            () -> FieldBook.text(tire(id).lossPerDay()),
-            value -> with(id, draft -> draft.lossPerDay = value.orElse(null))),
-        4,
-        row);
-    add(dawn(id, where), 5, row);
-    add(
-        axle != null
-            ? copy(id, where, axle)
-            : book.removing(
-                "Remove",
-                () -> "Remove " + where.get(),
-                () -> RigParts.withoutLooseTire(book.trip(), id)),
-        6,
-        row);
+    Cells<Tire> cells =
+        new Cells<>(
+            book,
+            TireFields.TIRE,
+            () -> tire(id),
+            List::of,
+            where,
+            changed -> RigEdits.withTire(book.trip(), changed));
+    List<Node> nodes =
+        List.of(
+            cells.editor(
+                TireFields.TIRE_KIND,
+                () -> book.rig().tireTypes().stream().map(TireSpec::name).toList()),
+            cells.editor(TireFields.DATE_CODE),
+            cells.editor(TireFields.TREAD),
+            cells.editor(TireFields.DAMAGE, () -> List.of(Tire.Damage.values())),
+            cells.editor(TireFields.LOSS_PER_DAY),
+            cells.editor(TireFields.HEAT_FACTOR),
+            dawn(id, where),
+            axle != null
+                ? copy(id, where, axle)
+                : book.removing(
+                    "Remove",
+                    () -> "Remove " + where.get(),
+                    () -> RigParts.withoutLooseTire(book.trip(), id)));
+    for (int i = 0; i < nodes.size(); i++) {
+      add(nodes.get(i), i + 1, row);
+    }
   }
 
   private Node dawn(String id, Supplier<String> where) {
@@ -185,12 +177,6 @@ final class TireRows extends GridPane {
 
   private Tire tire(String id) {
     return book.rig().tire(id).orElseThrow();
-  }
-
-  private Trip with(String id, Consumer<TireDraft> change) {
-    TireDraft draft = new TireDraft(tire(id));
-    change.accept(draft);
-    return RigEdits.withTire(book.trip(), draft.tire());
   }
 
   /** The tires that are on no axle, spares or not. */

@@ -1,14 +1,14 @@
 package dawngauge.ui.rig;
 
-import dawngauge.quantity.QuantityKind;
+import dawngauge.field.VehicleFields;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.RigParts;
 import dawngauge.trip.Vehicle;
-import dawngauge.ui.common.FigureField;
-import java.util.List;
+import dawngauge.ui.fields.Cells;
+import dawngauge.ui.fields.FieldBook;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
@@ -19,7 +19,7 @@ final class VehicleForm extends VBox {
   private final FieldBook book;
   private final int index;
 
-  VehicleForm(FieldBook book, FindingBook findings, int index) {
+  VehicleForm(FieldBook book, FindingBook findings, Set<String> open, int index) {
     this.book = book;
     this.index = index;
     getStyleClass().add("rig-section");
@@ -38,7 +38,7 @@ final class VehicleForm extends VBox {
             fields(owner),
             findings.list(owner));
     for (int axle = 0; axle < vehicle().axles().size(); axle++) {
-      getChildren().add(new AxleForm(book, findings, index, axle));
+      getChildren().add(AxleForm.fold(book, findings, open, index, axle));
     }
   }
 
@@ -50,49 +50,19 @@ final class VehicleForm extends VBox {
   }
 
   private Node fields(Supplier<String> owner) {
-    FieldBook.Words name = new FieldBook.Words("Name", "as the crew calls it", owner);
-    FigureField<String> nameField =
-        book.field(
-            name,
-            text -> RigForms.name("vehicle", others(), text),
+    Cells<Vehicle> cells =
+        new Cells<>(
+            book,
+            VehicleFields.VEHICLE,
+            this::vehicle,
+            () -> book.rig().vehicles(),
             owner,
-            value ->
-                RigEdits.withVehicle(
-                    book.trip(),
-                    index,
-                    new Vehicle(
-                        value,
-                        vehicle().letter(),
-                        vehicle().kind(),
-                        vehicle().gvwr(),
-                        vehicle().axles(),
-                        vehicle().remarks())));
-    FieldBook.Words gvwr = new FieldBook.Words("GVWR", "certification label", owner);
-    var gvwrField =
-        book.positive(
-            gvwr,
-            QuantityKind.MASS,
-            () -> vehicle().gvwr(),
-            value ->
-                RigEdits.withVehicle(
-                    book.trip(),
-                    index,
-                    new Vehicle(
-                        vehicle().name(),
-                        vehicle().letter(),
-                        vehicle().kind(),
-                        value,
-                        vehicle().axles(),
-                        vehicle().remarks())));
-    return FieldBook.cells(FieldBook.wideCell(name, nameField), FieldBook.cell(gvwr, gvwrField));
-  }
-
-  private List<String> others() {
-    List<Vehicle> all = book.rig().vehicles();
-    return IntStream.range(0, all.size())
-        .filter(i -> i != index)
-        .mapToObj(i -> all.get(i).name())
-        .toList();
+            changed -> RigEdits.withVehicle(book.trip(), index, changed));
+    return FieldBook.cells(
+        cells.cell(VehicleFields.VEHICLE_NAME),
+        cells.cell(VehicleFields.VEHICLE_LETTER),
+        cells.cell(VehicleFields.VEHICLE_KIND),
+        cells.cell(VehicleFields.GVWR));
   }
 
   private Vehicle vehicle() {

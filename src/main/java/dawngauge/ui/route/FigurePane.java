@@ -1,8 +1,8 @@
 package dawngauge.ui.route;
 
 import dawngauge.advice.FigureNow;
-import dawngauge.ledger.FigureLines;
-import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.FigurePage;
+import dawngauge.page.Block;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
@@ -11,6 +11,7 @@ import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
+import dawngauge.ui.common.PageView;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,13 +27,14 @@ import javafx.scene.layout.VBox;
  */
 final class FigurePane extends VBox {
 
+  private static final String NOTHING = "Nothing is known of this tire here.";
   private static final double WIDE = 190;
 
   private final TripDocument document;
   private final ChoiceBox<String> tire = new ChoiceBox<>();
   private final ChoiceBox<String> state = new ChoiceBox<>();
   private final FigureField<Optional<Entered<GaugePressure>>> reading;
-  private final VBox lines = new VBox(3);
+  private final PageView lines = new PageView("What to set the tire to");
   private Optional<Entered<GaugePressure>> read = Optional.empty();
   private int stop;
   private boolean filling;
@@ -86,24 +88,18 @@ final class FigurePane extends VBox {
     int index = tire.getSelectionModel().getSelectedIndex();
     List<WheelPosition> positions = document.trip().rig().positions();
     if (filling || index < 0 || index >= positions.size()) {
-      lines.getChildren().clear();
+      lines.show(List.of());
       return;
     }
     Trip trip = document.trip();
     FigureNow figures = document.planner().figureNow(trip, stop, positions.get(index)).orElse(null);
-    List<String> told = new ArrayList<>();
     if (figures == null) {
-      told.add("Nothing is known of this tire here.");
-    } else {
-      told.addAll(FigureLines.toSet(trip, figures, document.units()));
-      read.ifPresent(
-          value ->
-              told.addAll(
-                  FigureLines.meaning(
-                      trip, figures, value.value(), chosenState(), document.units())));
-      told.add(PlanPage.CAUTION);
+      lines.show(List.of(new Block.Note(Block.Weight.PLAIN, NOTHING)));
+      return;
     }
-    lines.getChildren().setAll(told.stream().map(FigurePane::line).toList());
+    GaugePressure reading = read.map(Entered::value).orElse(null);
+    FigurePage.Asked asked = new FigurePage.Asked(reading, chosenState(), null);
+    lines.show(FigurePage.beside(trip, figures, asked, document.units()));
   }
 
   private ReadingState chosenState() {
@@ -113,13 +109,5 @@ final class FigurePane extends VBox {
       }
     }
     return ReadingState.WARM;
-  }
-
-  private static Label line(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    label.getStyleClass().add("figure-line");
-    return label;
   }
 }

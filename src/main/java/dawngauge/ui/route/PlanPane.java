@@ -1,8 +1,10 @@
 package dawngauge.ui.route;
 
 import dawngauge.advice.Adjustment;
-import dawngauge.explain.Terms;
+import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.TireNames;
+import dawngauge.page.Block;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
@@ -11,10 +13,14 @@ import dawngauge.trip.PlanChoices;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
+import dawngauge.ui.common.PageView;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -36,26 +42,13 @@ final class PlanPane extends BorderPane {
 
   private static final List<String> WISHES = List.of("as the plan says", "set here", "not here");
 
-  private static final String[] HABIT_HEADS = {
-    "from here on",
-    "stops",
-    "margin",
-    "chance",
-    "under " + Terms.LOWEST_SAFE,
-    "over limit",
-    "under aim"
-  };
-
   private static final double FIGURE_WIDTH = 92;
 
   private final TripDocument document;
   private final CheckBox follow = new CheckBox("Follow this plan");
-  private final Label headline = new Label();
-  private final Label why = new Label();
-  private final VBox clashes = new VBox();
+  private final PageView head = new PageView("The plan");
   private final GridPane stops = new GridPane();
-  private final GridPane habits = new GridPane();
-  private final Label leftOut = new Label();
+  private final PageView foot = new PageView("The plan beside other habits");
 
   PlanPane(TripDocument document, Runnable close) {
     this.document = document;
@@ -71,16 +64,8 @@ final class PlanPane extends BorderPane {
     bar.getStyleClass().add("bar");
     follow.setAccessibleText("Follow this plan: adjust stands where it sets a tire");
     follow.setOnAction(event -> choose(document.trip().plan().following(follow.isSelected())));
-    headline.getStyleClass().add("plan-headline");
-    Label caution = new Label(PlanPage.CAUTION);
-    for (Label label : List.of(headline, why, leftOut, caution)) {
-      label.setWrapText(true);
-    }
-    caution.getStyleClass().add("lesser");
-    leftOut.managedProperty().bind(leftOut.visibleProperty());
     stops.getStyleClass().add("plan-stops");
-    habits.getStyleClass().add("compared");
-    VBox content = new VBox(6, headline, why, clashes, stops, leftOut, caution, habits);
+    VBox content = new VBox(6, head, stops, foot);
     content.getStyleClass().add("plan-content");
     ScrollPane scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
@@ -138,40 +123,28 @@ final class PlanPane extends BorderPane {
     Outcome<Adjustment> adjustment = document.planner().adjustment(trip);
     follow.setSelected(trip.plan().followed());
     follow.setDisable(!adjustment.hasValue());
-    clashes.getChildren().clear();
     stops.getChildren().clear();
-    habits.getChildren().clear();
-    leftOut.setVisible(false);
     if (!adjustment.hasValue()) {
-      headline.setText("No time on the way is known, so nothing can be planned.");
-      why.setText(adjustment.problems().get(0).text());
+      head.show(
+          List.of(
+              new Block.Note(
+                  Block.Weight.MAIN, "No time on the way is known, so nothing can be planned."),
+              new Block.Note(Block.Weight.PLAIN, adjustment.problems().get(0).text())));
+      foot.show(List.of());
       return;
     }
-    PlanPage page = PlanPage.of(trip, adjustment.get(), document.units());
-    headline.setText(page.headline());
-    why.setText(page.why());
-    page.clashes().forEach(text -> clashes.getChildren().add(clash(text)));
-    leftOut.setText("Not planned: " + String.join("; ", page.leftOut()));
-    leftOut.setVisible(!page.leftOut().isEmpty());
+    PlanLines lines = PlanLines.of(trip, adjustment.get(), document.units());
+    head.show(PlanPage.head(trip, lines));
+    foot.show(PlanPage.foot(trip, lines));
     int row = 0;
-    for (PlanPage.PlanStop stop : page.stops()) {
-      row = stop(stop, row);
-    }
-    heads();
-    int line = 1;
-    for (PlanPage.Habit habit : page.habits()) {
-      habit(habit, line++);
+    TireNames names = TireNames.of(trip.rig());
+    Set<String> told = new HashSet<>();
+    for (PlanLines.PlanStop stop : lines.stops()) {
+      row = stop(stop, row, text -> names.text(text, told));
     }
   }
 
-  private static Node clash(String text) {
-    Label label = new Label("Cannot be kept: " + text);
-    label.getStyleClass().add("plan-clash");
-    label.setWrapText(true);
-    return label;
-  }
-
-  private int stop(PlanPage.PlanStop stop, int row) {
+  private int stop(PlanLines.PlanStop stop, int row, UnaryOperator<String> spelled) {
     String id = document.trip().route().stops().get(stop.visit()).id();
     Label place = new Label(Texts.shortened(stop.title()));
     place.setMinWidth(90);
@@ -183,19 +156,30 @@ final class PlanPane extends BorderPane {
     GridPane.setValignment(wish, VPos.TOP);
     stops.add(wish, 1, row);
     int next = row;
-    for (PlanPage.Line line : stop.lines()) {
+    for (PlanLines.Line line : stop.lines()) {
       if (!line.positions().isEmpty()) {
         stops.add(figure(id, line, stop.title()), 2, next);
       }
       boolean sets = !line.positions().isEmpty();
-      Label text = new Label((line.tires().isEmpty() ? "" : line.tires() + ": ") + line.text());
-      text.setWrapText(true);
-      text.setMinWidth(160);
+      VBox text = new VBox(label(spelled.apply(line.text()), sets ? "plan-line" : "lesser"));
+      if (!line.why().isEmpty()) {
+        text.getChildren().add(PageView.why(List.of(line.why())));
+      }
       GridPane.setHgrow(text, Priority.ALWAYS);
-      text.getStyleClass().add(sets ? "plan-line" : "lesser");
       stops.add(text, sets ? 3 : 2, next++, sets ? 1 : 2, 1);
     }
+    if (!stop.limits().isEmpty()) {
+      stops.add(label(stop.limits(), "lesser"), 2, next++, 2, 1);
+    }
     return Math.max(next, row + 1);
+  }
+
+  private static Label label(String text, String styleClass) {
+    Label label = new Label(text);
+    label.setWrapText(true);
+    label.setMinWidth(160);
+    label.getStyleClass().add(styleClass);
+    return label;
   }
 
   private Node wish(String id, String title) {
@@ -220,7 +204,7 @@ final class PlanPane extends BorderPane {
   }
 
   /** The figure of some tires; emptied it is the plan's again. */
-  private Node figure(String id, PlanPage.Line line, String title) {
+  private Node figure(String id, PlanLines.Line line, String title) {
     FigureField<Optional<Entered<GaugePressure>>> field =
         new FigureField<>(
             "Figure for " + line.tires() + " at " + title,
@@ -236,31 +220,5 @@ final class PlanPane extends BorderPane {
     field.setMinWidth(FIGURE_WIDTH);
     field.put(line.figure());
     return field;
-  }
-
-  private void heads() {
-    for (int i = 0; i < HABIT_HEADS.length; i++) {
-      Label head = new Label(HABIT_HEADS[i]);
-      head.getStyleClass().add("table-head");
-      head.setMinWidth(USE_PREF_SIZE);
-      habits.add(head, i, 0);
-    }
-  }
-
-  private void habit(PlanPage.Habit habit, int row) {
-    List<String> cells =
-        List.of(
-            habit.name(),
-            habit.stops(),
-            habit.margin(),
-            habit.chance(),
-            habit.under(),
-            habit.over(),
-            habit.below());
-    for (int i = 0; i < cells.size(); i++) {
-      Label cell = new Label(cells.get(i));
-      cell.setMinWidth(USE_PREF_SIZE);
-      habits.add(cell, i, row);
-    }
   }
 }

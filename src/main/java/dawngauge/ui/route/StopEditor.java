@@ -66,13 +66,14 @@ public final class StopEditor extends VBox {
     shown = edited;
     StopFields place = new StopFields(edited);
     AirFields air = new AirFields(edited);
-    getChildren().setAll(place, air);
+    LoadsPane loads = new LoadsPane(edited);
+    getChildren().setAll(place, air, loads);
     if (edited.hasLeg()) {
       LegFields leg = new LegFields(edited);
       getChildren().add(leg);
-      refreshers = List.of(place::refresh, air::refresh, leg::refresh);
+      refreshers = List.of(place::refresh, air::refresh, loads::refresh, leg::refresh);
     } else {
-      refreshers = List.of(place::refresh, air::refresh);
+      refreshers = List.of(place::refresh, air::refresh, loads::refresh);
     }
     refreshers.forEach(Runnable::run);
     Map<String, String> kept = drafts.remove(stop.id());

@@ -53,6 +53,7 @@ class RigFindingsTest {
     assertThat(new RigFindings(RigBuilder.trailer().rig(), found).summary())
         .isEqualTo("Is the rig fit to go? 1 do not go · 2 worth knowing");
     assertThat(new RigFindings(RigBuilder.trailer().rig(), List.of()).summary())
-        .isEqualTo("Nothing found that keeps the rig from going.");
+        .isEqualTo(
+            "Nothing was found in the figures of the file. Walk round and look all the same.");
   }
 }

@@ -1,0 +1,149 @@
+package dawngauge.field;
+
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.Ratio;
+import dawngauge.trip.Gauge;
+import dawngauge.trip.Hitch;
+import dawngauge.trip.Remarks;
+import dawngauge.trip.Rig;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What a rig and its gauges have; all other parts hang on it. */
+public final class RigFields {
+
+  private static final String FACE = "gauge face";
+
+  /** Name of a gauge. */
+  public static final Field<Gauge, String> GAUGE_NAME =
+      Field.name(
+          "name", "Name", "as readings refer to it", Codec.NAME, Gauge::name, Gauge::withName);
+
+  /** Kind of a gauge. */
+  public static final Field<Gauge, Gauge.Kind> GAUGE_KIND =
+      Field.required(
+          "kind",
+          "Measures",
+          "maker's sheet; a dial or stick gauge is open to the air",
+          Codec.choice(Gauge.Kind.class, Gauge.Kind::word),
+          Gauge::kind,
+          Gauge::withKind);
+
+  /** Highest mark. */
+  public static final Field<Gauge, Entered<GaugePressure>> GAUGE_SPAN =
+      Field.optional(
+          "span",
+          "Span",
+          FACE + ", highest mark",
+          TireFields.PRESSURE,
+          Gauge::span,
+          Gauge::withSpan);
+
+  /** Grade. */
+  public static final Field<Gauge, Entered<Ratio>> GAUGE_GRADE =
+      Field.optional(
+          "grade",
+          "Grade, part of span",
+          FACE + " or its sheet",
+          Codec.share(),
+          Gauge::grade,
+          Gauge::withGrade);
+
+  /** Smallest mark. */
+  public static final Field<Gauge, Entered<GaugePressure>> GAUGE_STEP =
+      Field.required(
+          "step",
+          "Step",
+          FACE + ", smallest mark",
+          TireFields.PRESSURE,
+          Gauge::step,
+          Gauge::withStep);
+
+  /** A gauge. */
+  public static final Part<Gauge> GAUGE =
+      Part.of(
+          "gauge",
+          "gauge",
+          new Gauge("", Gauge.Kind.OPEN, null, null, TireFields.PRESSURE.standIn(), Remarks.NONE),
+          Gauge::remarks,
+          Gauge::withRemarks,
+          List.<Member<Gauge>>of(GAUGE_NAME, GAUGE_KIND, GAUGE_SPAN, GAUGE_GRADE, GAUGE_STEP));
+
+  /** Name of the rig. */
+  public static final Field<Rig, String> RIG_NAME =
+      Field.required(
+          "name", "Name of the rig", "as the crew calls it", Codec.TEXT, Rig::name, Rig::withName);
+
+  /** Highest pressure of the crew's own compressor. */
+  public static final Field<Rig, Entered<GaugePressure>> COMPRESSOR_TOP =
+      Field.optional(
+          "compressorTop",
+          "Compressor reaches",
+          "compressor's sheet; empty if none is aboard",
+          Codec.positive(QuantityKind.GAUGE_PRESSURE),
+          Rig::compressorTop,
+          Rig::withCompressorTop);
+
+  /** The hitch. */
+  public static final OnePart<Rig, Hitch> HITCH =
+      new OnePart<>("hitch", "Hitch", WeightFields.HITCH, Rig::hitch, Rig::withHitch);
+
+  /** The rig. */
+  public static final Part<Rig> RIG =
+      Part.of(
+          "rig",
+          "rig",
+          new Rig(
+              "",
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(),
+              null,
+              null,
+              List.of(),
+              Remarks.NONE),
+          Rig::remarks,
+          Rig::withRemarks,
+          List.<Member<Rig>>of(
+              RIG_NAME,
+              new Parts<>(
+                  "vehicles", "Vehicles", VehicleFields.VEHICLE, Rig::vehicles, Rig::withVehicles),
+              new Parts<>(
+                  "tireTypes",
+                  "Kinds of tires",
+                  TireFields.TIRE_TYPE,
+                  Rig::tireTypes,
+                  Rig::withTireTypes),
+              new Parts<>("tires", "Tires", TireFields.TIRE, Rig::tires, Rig::withTires),
+              new Parts<>("spares", "Spares", TireFields.SPARE, Rig::spares, Rig::withSpares),
+              new Parts<>("gauges", "Gauges", GAUGE, Rig::gauges, Rig::withGauges),
+              COMPRESSOR_TOP,
+              HITCH,
+              new Parts<>(
+                  "tickets",
+                  "Scale tickets",
+                  WeightFields.TICKET,
+                  Rig::tickets,
+                  Rig::withTickets)));
+
+  private RigFields() {}
+
+  /** Every kind of part of a rig, itself first, and loads taken on or set down at a stop. */
+  public static List<Part<?>> all() {
+    Set<Part<?>> found = new LinkedHashSet<>();
+    List<Part<?>> next = new ArrayList<>(List.of(RIG, WeightFields.LOAD_CHANGE));
+    while (!next.isEmpty()) {
+      Part<?> part = next.remove(0);
+      if (found.add(part)) {
+        next.addAll(part.inner());
+      }
+    }
+    return List.copyOf(found);
+  }
+}

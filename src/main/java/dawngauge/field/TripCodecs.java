@@ -1,0 +1,117 @@
+package dawngauge.field;
+
+import dawngauge.problem.Outcome;
+import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.trip.Air;
+import dawngauge.trip.AxleRef;
+import dawngauge.trip.WheelPosition;
+import dawngauge.trip.WheelSlot;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** How axles, wheel positions and the air at a stop stand in the file, and days. */
+public final class TripCodecs {
+  private static final Pattern AXLE_TEXT = Pattern.compile("(\\S|\\S.*\\S) ([1-9]\\d{0,2})");
+  private static final Pattern POSITION_TEXT =
+      Pattern.compile("(\\S|\\S.*\\S) axle ([1-9]\\d{0,2}) (left|right)((?: outer| inner)?)");
+  private static final String DATE_EXAMPLE = "\"2027-03-09\"";
+  private static final String UP_TO = "up to ";
+
+  /** An axle, such as "trailer 2". */
+  public static final Codec<AxleRef> AXLE =
+      new Codec<>(
+          "an axle",
+          "\"trailer 2\"",
+          new AxleRef("", 1),
+          TripCodecs::parseAxle,
+          ref -> ref.vehicle() + " " + ref.number());
+
+  /** A place on an axle. */
+  public static final Codec<WheelSlot> SLOT = Codec.choice(WheelSlot.class, WheelSlot::words);
+
+  /** A place on the rig, such as "trailer axle 2 left". */
+  public static final Codec<WheelPosition> POSITION =
+      new Codec<>(
+          "a wheel position",
+          "\"trailer axle 2 left\"",
+          new WheelPosition(new AxleRef("", 1), WheelSlot.LEFT),
+          TripCodecs::parsePosition,
+          WheelPosition::words);
+
+  /** Whether air is to be had. */
+  public static final Codec<Air> AIR =
+      new Codec<>(
+          "\"none\", \"yes\" or \"up to\" a pressure",
+          "\"up to 100 psi\"",
+          Air.NONE,
+          TripCodecs::parseAir,
+          TripCodecs::airText);
+
+  /** A day. */
+  public static final Codec<LocalDate> DATE =
+      new Codec<>(
+          "a date",
+          DATE_EXAMPLE,
+          LocalDate.EPOCH,
+          TripCodecs::parseDate,
+          DateTimeFormatter.ISO_LOCAL_DATE::format);
+
+  private TripCodecs() {}
+
+  private static Outcome<LocalDate> parseDate(String text) {
+    try {
+      return Outcome.of(LocalDate.parse(text));
+    } catch (DateTimeException notADate) {
+      return Codec.failed(ProblemCode.NOT_A_DATE, Codec.shortened(text), DATE_EXAMPLE);
+    }
+  }
+
+  private static Outcome<AxleRef> parseAxle(String text) {
+    Matcher matcher = AXLE_TEXT.matcher(text);
+    return matcher.matches()
+        ? Outcome.of(new AxleRef(matcher.group(1), Integer.parseInt(matcher.group(2))))
+        : Codec.failed(ProblemCode.NOT_AN_AXLE, Codec.shortened(text), AXLE.example());
+  }
+
+  private static Outcome<WheelPosition> parsePosition(String text) {
+    Matcher matcher = POSITION_TEXT.matcher(text);
+    if (matcher.matches()) {
+      String slotWords = matcher.group(3) + matcher.group(4);
+      Optional<WheelSlot> slot =
+          Arrays.stream(WheelSlot.values()).filter(s -> s.words().equals(slotWords)).findFirst();
+      if (slot.isPresent()) {
+        AxleRef axle = new AxleRef(matcher.group(1), Integer.parseInt(matcher.group(2)));
+        return Outcome.of(new WheelPosition(axle, slot.get()));
+      }
+    }
+    return Codec.failed(ProblemCode.NOT_A_POSITION, Codec.shortened(text), POSITION.example());
+  }
+
+  private static Outcome<Air> parseAir(String text) {
+    if (text.equals("none")) {
+      return Outcome.of(Air.NONE);
+    } else if (text.equals("yes")) {
+      return Outcome.of(Air.YES);
+    } else if (text.startsWith(UP_TO)) {
+      Codec<Entered<GaugePressure>> form = Codec.positive(QuantityKind.GAUGE_PRESSURE);
+      return form.parse().apply(text.substring(UP_TO.length())).map(top -> new Air(true, top));
+    }
+    return Codec.failed(ProblemCode.NOT_A_CHOICE, Codec.shortened(text), AIR.what());
+  }
+
+  private static String airText(Air air) {
+    Entered<GaugePressure> top = air.upTo();
+    if (!air.available()) {
+      return "none";
+    }
+    return top == null ? "yes" : UP_TO + top.text();
+  }
+}

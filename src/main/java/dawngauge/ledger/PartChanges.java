@@ -1,0 +1,118 @@
+package dawngauge.ledger;
+
+import dawngauge.field.Field;
+import dawngauge.field.Member;
+import dawngauge.field.Part;
+import dawngauge.field.Parts;
+import dawngauge.field.Texts;
+import dawngauge.ledger.RigChanges.Line;
+import dawngauge.quantity.UnitSystem;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** What differs between two parts of a rig, by the field catalogue. */
+final class PartChanges {
+
+  static final String NONE = "–";
+
+  private static final String THERE = "there";
+
+  private final UnitSystem units;
+  private final Consumer<Line> lines;
+
+  /**
+   * Changes.
+   *
+   * @param units the units shown
+   * @param lines takes a line for each figure that differs
+   */
+  PartChanges(UnitSystem units, Consumer<Line> lines) {
+    this.units = units;
+    this.lines = lines;
+  }
+
+  /** A line where two texts differ. */
+  void differing(String part, String what, String then, String now) {
+    if (!then.equals(now)) {
+      lines.accept(new Line(part, what, then, now));
+    }
+  }
+
+  /** Every single figure in which two parts differ; names are none. */
+  <R> void figures(String name, Part<R> kind, R then, R now) {
+    for (Field<R, ?> field : kind.fields()) {
+      if (field.need() != Field.Need.UNIQUE) {
+        differing(name, field.label(), shown(field, then), shown(field, now));
+      }
+    }
+  }
+
+  /** The same, and lists that stand in the part itself; parts with parts of their own are not. */
+  <R> void of(String name, Part<R> kind, R then, R now) {
+    figures(name, kind, then, now);
+    for (Member<R> member : kind.members()) {
+      if (member instanceof Texts<R, ?> texts) {
+        differing(name, texts.label(), shown(texts, then), shown(texts, now));
+      } else if (member instanceof Parts<R, ?> parts && parts.part().inner().isEmpty()) {
+        differing(name, parts.label(), shown(parts, then), shown(parts, now));
+      }
+    }
+  }
+
+  /**
+   * Parts that are known by a name, those that came and went too.
+   *
+   * @param what what such a part is called in a line
+   */
+  <R> void named(
+      String what, Part<R> kind, Function<R, String> name, List<R> before, List<R> after) {
+    for (R now : after) {
+      String part = what + " " + name.apply(now);
+      R then = find(before, name, name.apply(now));
+      if (then == null) {
+        lines.accept(new Line(part, what, NONE, THERE));
+      } else {
+        of(part, kind, then, now);
+      }
+    }
+    for (R gone : before) {
+      if (find(after, name, name.apply(gone)) == null) {
+        lines.accept(new Line(what + " " + name.apply(gone), what, THERE, NONE));
+      }
+    }
+  }
+
+  private static <R> @Nullable R find(List<R> parts, Function<R, String> name, String wanted) {
+    return parts.stream().filter(part -> name.apply(part).equals(wanted)).findFirst().orElse(null);
+  }
+
+  private <R, V> String shown(Field<R, V> field, R part) {
+    V value = field.of(part);
+    return value == null ? NONE : field.codec().shown().apply(units, value);
+  }
+
+  private <R, V> String shown(Texts<R, V> texts, R part) {
+    String all =
+        texts.get().apply(part).stream()
+            .map(value -> texts.codec().shown().apply(units, value))
+            .collect(Collectors.joining(", "));
+    return all.isEmpty() ? NONE : all;
+  }
+
+  private <R, E> String shown(Parts<R, E> parts, R part) {
+    String all =
+        parts.get().apply(part).stream()
+            .map(
+                each ->
+                    parts.part().fields().stream()
+                        .map(field -> shown(field, each))
+                        .filter(text -> !Objects.equals(text, NONE))
+                        .collect(Collectors.joining(" ")))
+            .collect(Collectors.joining("; "));
+    return all.isEmpty() ? NONE : all;
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * Fields made from the field catalogue: {@code Cells} for a part, {@code PartsGrid} for a list of
+ * parts, both on a {@code FieldBook}.
+ */
+@NullMarked
+package dawngauge.ui.fields;
+
+import org.jspecify.annotations.NullMarked;
