@@ -8,9 +8,12 @@ import dawngauge.ledger.Wording;
 import dawngauge.ui.common.MarkShape;
 import dawngauge.ui.common.Texts;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
@@ -35,7 +38,7 @@ final class VerdictBar extends HBox {
   private static final double ROOM_FOR_NOTHING = 860;
 
   private final Walk walk;
-  private final List<ToggleButton> buttons = new ArrayList<>();
+  private final Map<Verdict.Kind, ToggleButton> buttons = new EnumMap<>(Verdict.Kind.class);
   private final ToggleGroup displays = new ToggleGroup();
   private final ToggleButton stopShown = new ToggleButton("Stop");
   private final ToggleButton mapShown = new ToggleButton("Map");
@@ -61,7 +64,7 @@ final class VerdictBar extends HBox {
       button.setMinWidth(kind == Verdict.Kind.LEAST ? 40 : USE_PREF_SIZE);
       button.setOnAction(event -> press(kind));
       button.managedProperty().bind(button.visibleProperty());
-      buttons.add(button);
+      buttons.put(kind, button);
       getChildren().add(button);
     }
     Region gap = new Region();
@@ -105,6 +108,10 @@ final class VerdictBar extends HBox {
     return mapShown.selectedProperty();
   }
 
+  private ToggleButton button(Verdict.Kind kind) {
+    return Objects.requireNonNull(buttons.get(kind));
+  }
+
   /** Whether the stop is shown only when it is asked for. */
   void narrow(boolean asked) {
     stopShown.setVisible(asked);
@@ -112,19 +119,17 @@ final class VerdictBar extends HBox {
 
   /** In little room what counts nothing is left out. */
   private void leaveOut() {
-    for (int i = 0; i < parts.size(); i++) {
-      Verdict.Part part = parts.get(i);
+    for (Verdict.Part part : parts) {
       boolean nothing = part.rows().isEmpty() && part.kind() != Verdict.Kind.GO;
-      buttons.get(i).setVisible(!nothing || getWidth() > ROOM_FOR_NOTHING);
+      button(part.kind()).setVisible(!nothing || getWidth() > ROOM_FOR_NOTHING);
     }
   }
 
   /** Shows what is told of a trip; a walk ends. */
   void show(Verdict verdict, Ledger ledger) {
     parts = verdict.parts();
-    for (int i = 0; i < buttons.size(); i++) {
-      Verdict.Part part = parts.get(i);
-      ToggleButton button = buttons.get(i);
+    for (Verdict.Part part : parts) {
+      ToggleButton button = button(part.kind());
       boolean marked = !part.rows().isEmpty() && part.mark() != Mark.CLEAR;
       if (!part.text().equals(button.getText())) {
         button.setText(part.text());
@@ -162,13 +167,12 @@ final class VerdictBar extends HBox {
   }
 
   private void press(Verdict.Kind kind) {
-    Verdict.Part part = parts.get(kind.ordinal());
+    Verdict.Part part =
+        parts.stream().filter(each -> each.kind() == kind).findFirst().orElseThrow();
     steps = walking && kind == walked ? steps + 1 : 0;
     walked = kind;
     walking = !part.rows().isEmpty();
-    for (ToggleButton button : buttons) {
-      button.setSelected(walking && button == buttons.get(kind.ordinal()));
-    }
+    buttons.forEach((each, button) -> button.setSelected(walking && each == kind));
     walk.to(new HashSet<>(part.rows()), walking ? part.rows().get(steps % part.rows().size()) : -1);
   }
 
@@ -176,7 +180,7 @@ final class VerdictBar extends HBox {
   boolean rest() {
     boolean was = walking;
     walking = false;
-    buttons.forEach(button -> button.setSelected(false));
+    buttons.values().forEach(button -> button.setSelected(false));
     return was;
   }
 }
