@@ -36,6 +36,7 @@ final class VerdictBar extends HBox {
   }
 
   private static final double ROOM_FOR_NOTHING = 860;
+  private static final double LEAST_TEXT = 90;
 
   private final Walk walk;
   private final Map<Verdict.Kind, ToggleButton> buttons = new EnumMap<>(Verdict.Kind.class);
@@ -61,7 +62,8 @@ final class VerdictBar extends HBox {
       button
           .getStyleClass()
           .addAll("verdict-part", "verdict-" + kind.name().toLowerCase(Locale.ROOT));
-      button.setMinWidth(kind == Verdict.Kind.LEAST ? 40 : USE_PREF_SIZE);
+      boolean shrinks = kind == Verdict.Kind.GO || kind == Verdict.Kind.LEAST;
+      button.setMinWidth(shrinks ? LEAST_TEXT : USE_PREF_SIZE);
       button.setOnAction(event -> press(kind));
       button.managedProperty().bind(button.visibleProperty());
       buttons.put(kind, button);
@@ -117,12 +119,16 @@ final class VerdictBar extends HBox {
     stopShown.setVisible(asked);
   }
 
-  /** In little room what counts nothing is left out. */
+  /** In little room what counts nothing is left out, then the margin, which a column shows too. */
   private void leaveOut() {
     for (Verdict.Part part : parts) {
       boolean nothing = part.rows().isEmpty() && part.kind() != Verdict.Kind.GO;
       button(part.kind()).setVisible(!nothing || getWidth() > ROOM_FOR_NOTHING);
     }
+    ToggleButton least = button(Verdict.Kind.LEAST);
+    least.setVisible(true);
+    double over = computePrefWidth(-1) - getWidth();
+    least.setVisible(over <= Math.max(0, least.prefWidth(-1) - LEAST_TEXT));
   }
 
   /** Shows what is told of a trip; a walk ends. */
