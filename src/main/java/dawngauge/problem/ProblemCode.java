@@ -98,6 +98,14 @@ public enum ProblemCode {
   NOTHING_FOR_ALL(
       Severity.NOTE,
       "a figure typed here is set at all of them; to have none, clear it at each of them"),
+  FORECAST_NOT_TYPED(
+      Severity.NOTE,
+      "this column is forecast, not typed; type what a gauge shows on the page Readings, the"
+          + " morning's cold readings on the page Rig"),
+  PASTED_BEYOND(
+      Severity.ERROR,
+      "{0} rows and {1} columns do not fit from here, where {2} stops and {3} of the columns time,"
+          + " stop, air, hose are; begin further up or left, or add stops first"),
   NO_DAY_FOR_FIGURES(
       Severity.NOTE,
       "low and high belong to a day, and when the rig is here is not known; give the departure and"

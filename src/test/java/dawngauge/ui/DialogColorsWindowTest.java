@@ -6,7 +6,6 @@ import dawngauge.planner.UserDesk;
 import dawngauge.settings.UserState;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -237,18 +236,24 @@ class DialogColorsWindowTest extends WindowTest {
   }
 
   private static void read(OpenWindow open, Window shown, String... words) {
-    List<TextOnGround> texts = new ArrayList<>();
-    open.run(
-        () -> {
-          shown.getScene().getRoot().applyCss();
-          shown.getScene().getRoot().layout();
-          texts.addAll(TextOnGround.of(shown.getScene()));
-        });
-    String all = String.join("\n", texts.stream().map(TextOnGround::words).toList());
+    open.until(
+        "it has its size and shows " + List.of(words),
+        () -> List.of(words).stream().allMatch(all(texts(shown))::contains));
+    List<TextOnGround> texts = OpenWindow.onToolkit(() -> texts(shown));
     assertThat(texts).isNotEmpty();
-    assertThat(all).contains(words);
     assertThat(texts)
         .allSatisfy(
             text -> assertThat(text.contrast()).as("%s", text).isGreaterThanOrEqualTo(TEXT));
+  }
+
+  /** What is written in a window, once it is laid out in the size that it has by now. */
+  private static List<TextOnGround> texts(Window shown) {
+    shown.getScene().getRoot().applyCss();
+    shown.getScene().getRoot().layout();
+    return TextOnGround.of(shown.getScene());
+  }
+
+  private static String all(List<TextOnGround> texts) {
+    return String.join("\n", texts.stream().map(TextOnGround::words).toList());
   }
 }

@@ -234,6 +234,7 @@ final class OpenWindow {
   /** Whether the ground of the page is dark; on the toolkit's thread. */
   boolean isDark() {
     Region root = (Region) stage.getScene().getRoot();
+    root.applyCss(); // a theme just changed has no ground until the next pulse
     return root.getBackground().getFills().get(0).getFill() instanceof Color ground
         && ground.getBrightness() < 0.5;
   }

@@ -193,7 +193,7 @@ public final class FigureField<T> extends VBox {
   }
 
   /** Where the system writes a decimal comma, one between digits is taken as the point. */
-  private static String withPoint(String text) {
+  public static String withPoint(String text) {
     boolean comma =
         DecimalFormatSymbols.getInstance(Locale.getDefault(Locale.Category.FORMAT))
                 .getDecimalSeparator()

@@ -2,6 +2,8 @@ package dawngauge.ui.route;
 
 import dawngauge.ledger.StopGrid;
 import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -41,6 +43,22 @@ record GridCells(StopGrid grid, GridColumns columns) {
   String head(int at) {
     GridColumns.Column shown = columns.get(at);
     return shown.tire() < 0 ? shown.kind().word() : grid.columns().get(shown.tire()).head();
+  }
+
+  /** The heads of all columns, parted by tabs. */
+  String heads() {
+    return tabbed(this::head);
+  }
+
+  /** A row as it is shown, parted by tabs. */
+  String line(int row) {
+    return tabbed(at -> text(row, at));
+  }
+
+  private String tabbed(IntFunction<String> cell) {
+    return IntStream.range(0, columns.count())
+        .mapToObj(at -> cell.apply(at).replaceAll("\\s", " "))
+        .collect(Collectors.joining("\t"));
   }
 
   /** A cell as it is read out. */

@@ -1,10 +1,11 @@
 package dawngauge.ui.route;
 
 import dawngauge.ledger.TireColumn;
+import dawngauge.trip.Trip;
 import java.util.NavigableSet;
 
 /** What is done with the rows of the grid; rows are counted from 0. */
-public interface GridHands {
+interface GridHands {
 
   /** The chosen row, and all that are taken with it, itself among them. */
   void choose(int row, NavigableSet<Integer> taken);
@@ -23,6 +24,15 @@ public interface GridHands {
 
   /** Rows are to go. */
   void remove(NavigableSet<Integer> rows);
+
+  /** Copies of rows are wanted behind them. */
+  void duplicate(NavigableSet<Integer> rows);
+
+  /** What can be typed into the cells as they are now. */
+  TypedCells typing();
+
+  /** The trip with what was typed into cells. */
+  void write(Trip trip);
 
   /** The fields of the chosen row are wanted. */
   void open();

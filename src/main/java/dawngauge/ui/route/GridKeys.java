@@ -5,7 +5,7 @@ import javafx.scene.input.KeyEvent;
 
 /**
  * The keyboard on the grid: arrows go over stops and tires, with Shift they take stops along, with
- * Alt they move them, with Ctrl they unfold and fold an axle.
+ * Alt they move them, with Ctrl they unfold and fold an axle. What is typed goes into the cell.
  */
 final class GridKeys {
 
@@ -40,11 +40,37 @@ final class GridKeys {
       case INSERT -> hands.insertAfter(chosen);
       case ENTER -> hands.open();
       case SPACE -> grid.choose(chosen);
+      case F2 -> grid.writing().edit();
+      case CONTEXT_MENU -> grid.menu();
+      case C -> {
+        return shortcut(event, grid.writing()::copy);
+      }
+      case V -> {
+        return shortcut(event, grid.writing()::paste);
+      }
       default -> {
         return false;
       }
     }
     return true;
+  }
+
+  private static boolean shortcut(KeyEvent event, Runnable action) {
+    boolean meant = event.isShortcutDown() && !event.isShiftDown() && !event.isAltDown();
+    if (meant) {
+      action.run();
+    }
+    return meant;
+  }
+
+  /** A letter or figure begins to write into the cell. */
+  void typed(KeyEvent event) {
+    String text = event.getCharacter();
+    boolean meant = !event.isShortcutDown() && !event.isAltDown() && !event.isMetaDown();
+    if (meant && !text.isBlank() && !Character.isISOControl(text.codePointAt(0))) {
+      grid.writing().type(text);
+      event.consume();
+    }
   }
 
   private void up(int by, KeyEvent event) {

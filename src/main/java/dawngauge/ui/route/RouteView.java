@@ -49,7 +49,7 @@ import org.jspecify.annotations.Nullable;
  * chosen stop with what to do there and its fields. In a narrow window the stop comes when it is
  * asked for. The map takes the place of trace and stop.
  */
-public final class RouteView extends BorderPane implements GridHands, MapHands {
+public final class RouteView extends BorderPane implements MapHands {
 
   /** Lower than this the key below the grid is left out. */
   private static final double ROOM_FOR_KEY = 420;
@@ -86,7 +86,7 @@ public final class RouteView extends BorderPane implements GridHands, MapHands {
     this.side = new StopSide(document, this);
     this.trace = new TracePane(this::explain);
     this.shown = made(StopGrid.Display.READS);
-    this.grid = new StopGridPane(shown, this, trace);
+    this.grid = new StopGridPane(shown, new RouteHands(document, actions, this), trace);
     this.map = new MapSheet(this, picture());
     this.space = new RouteSpace(left, side, map);
     this.whatIf = new WhatIfPane(document, () -> askWhatIf(false));
@@ -208,8 +208,8 @@ public final class RouteView extends BorderPane implements GridHands, MapHands {
         asked != null && advice.tracks().containsKey(asked) ? asked : Trace.tightest(advice));
   }
 
-  @Override
-  public void trace(TireColumn column) {
+  /** Shows the trace of a column. */
+  void trace(TireColumn column) {
     Advice advice = document.planned().advice();
     if (advice != null) {
       position = Trace.tightest(advice, column.positions()).orElse(null);
@@ -229,8 +229,8 @@ public final class RouteView extends BorderPane implements GridHands, MapHands {
     grid.trace(traced(shown));
   }
 
-  @Override
-  public void unfold(String axle, boolean each) {
+  /** Gives the tires of an axle a column each, or one together. */
+  void unfold(String axle, boolean each) {
     if (each ? unfolded.add(axle) : unfolded.remove(axle)) {
       refresh();
     }
@@ -355,22 +355,22 @@ public final class RouteView extends BorderPane implements GridHands, MapHands {
     }
   }
 
-  @Override
-  public void choose(int row, NavigableSet<Integer> taken) {
+  /** A row was chosen. */
+  void chose(int row) {
     chosen = row;
     whatIf.chosen(row);
     showSide();
     showMap();
   }
 
-  @Override
-  public void open() {
+  /** Shows the fields of the chosen stop. */
+  void open() {
     verdict.stopShown().set(true);
     side.edit();
   }
 
-  @Override
-  public void insertAfter(int index) {
+  /** Puts a stop behind one and shows its fields. */
+  void insertAfter(int index) {
     actions.insertAfter(index);
     grid.reveal();
     Platform.runLater(this::open);
@@ -381,16 +381,11 @@ public final class RouteView extends BorderPane implements GridHands, MapHands {
     insertAfter(chosen);
   }
 
-  @Override
-  public void move(NavigableSet<Integer> rows, int before) {
+  /** Puts stops together before another. */
+  void move(NavigableSet<Integer> rows, int before) {
     if (actions.move(rows, before)) {
       grid.reveal();
     }
-  }
-
-  @Override
-  public void remove(NavigableSet<Integer> rows) {
-    actions.remove(rows);
   }
 
   /** Adds a stop behind the last one. */

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -36,6 +37,8 @@ public final class StopGridPane extends Region {
   private final GridAccess access = new GridAccess(this);
   private final GridHands hands;
   private final TracePane trace;
+  private final GridMenu menu;
+  private final GridWriting writing;
   private final GridFrame frame;
   private Palette palette = Palette.LIGHT;
   private Set<Integer> bright = Set.of();
@@ -72,7 +75,20 @@ public final class StopGridPane extends Region {
               requestLayout();
             });
     focusedProperty().addListener(change -> requestLayout());
-    setOnKeyPressed(new GridKeys(this, hands)::keyed);
+    GridKeys keys = new GridKeys(this, hands);
+    setOnKeyPressed(keys::keyed);
+    setOnKeyTyped(keys::typed);
+    menu = new GridMenu(this, hands);
+    writing = new GridWriting(this, hands);
+    setOnContextMenuRequested(
+        event -> {
+          if (!event.isKeyboardTrigger()) {
+            int row = rowAt(event.getY());
+            press(choice.taken().contains(row) ? -1 : row, columnAt(event.getX()), false, false);
+          }
+          menu.show(event.getScreenX(), event.getScreenY());
+          event.consume();
+        });
     new GridMouse(this).listen();
     setOnScroll(
         event -> {
@@ -100,6 +116,7 @@ public final class StopGridPane extends Region {
     }
     bright = Set.of();
     access.forget();
+    writing.shown();
     requestLayout();
   }
 
@@ -162,6 +179,11 @@ public final class StopGridPane extends Region {
     return frame.cells().texts(head);
   }
 
+  /** What stands in the cells. */
+  GridCells cells() {
+    return frame.cells();
+  }
+
   /** A cell as it is read out. */
   public String spoken(int row, int at) {
     return frame.cells().spoken(row, at);
@@ -199,6 +221,7 @@ public final class StopGridPane extends Region {
   /** What was chosen is told, and comes in sight. */
   private void chose() {
     reveal();
+    writing.hush();
     access.moved();
     hands.choose(choice.chosen(), choice.taken());
   }
@@ -244,6 +267,7 @@ public final class StopGridPane extends Region {
   /** Goes to a column; that of a tire shows its trace. */
   public void goTo(int next) {
     column = next;
+    writing.hush();
     frame.revealColumn(next);
     int tire = frame.columns().get(next).tire();
     if (tire >= 0 && next != traced) {
@@ -290,6 +314,32 @@ public final class StopGridPane extends Region {
 
   void open() {
     hands.open();
+  }
+
+  /** What a column shows. */
+  GridColumns.Kind kindOf(int at) {
+    return frame.columns().get(at).kind();
+  }
+
+  /** Whether a column is one that is typed. */
+  boolean isTyped(int at) {
+    return at >= 0 && at < columnCount() && TypedCells.COLUMNS.contains(kindOf(at));
+  }
+
+  /** Whether a column is that of a tire. */
+  boolean isTire(int at) {
+    return at >= 0 && kindOf(at) == GridColumns.Kind.TIRE;
+  }
+
+  /** Shows what can be done with the cell that has the keyboard. */
+  void menu() {
+    Bounds cell = localToScreen(bounds(chosen(), Math.max(0, column)));
+    menu.show(cell.getMinX(), cell.getMaxY());
+  }
+
+  /** Typing, copying and pasting in the cells. */
+  GridWriting writing() {
+    return writing;
   }
 
   /** The row at a height, or -1. */
@@ -374,6 +424,7 @@ public final class StopGridPane extends Region {
             state())
         .paint(frame.scroll(), height);
     access.laidOut();
+    writing.layOut(room - frame.trace());
   }
 
   private GridPainter.State state() {
@@ -411,13 +462,13 @@ public final class StopGridPane extends Region {
     return frame.sizes().head() + frame.rows().height();
   }
 
-  /** Puts a node among the children, for what is read out. */
-  void hold(Region cell) {
+  /** Puts a node among the children, for what is read out or typed. */
+  void hold(Node cell) {
     getChildren().add(cell);
   }
 
   /** Takes it away. */
-  void release(Region cell) {
+  void release(Node cell) {
     getChildren().remove(cell);
   }
 }
