@@ -124,8 +124,16 @@ final class Menus {
               route.askPlaces(true);
             }),
         new SeparatorMenuItem(),
-        item("Copy the ledger as text", "Shortcut+Shift+C", () -> copy(text())),
-        item("Copy the ledger as a table", "", () -> copy(table())),
+        item(
+            "Find a stop or tire…",
+            "Shortcut+F",
+            () -> {
+              window.showRoute();
+              route.askFind();
+            }),
+        new SeparatorMenuItem(),
+        item("Copy the forecast as text", "Shortcut+Shift+C", () -> copy(text())),
+        item("Copy the forecast as a table", "", () -> copy(table())),
         new SeparatorMenuItem(),
         item("Reverse the route", "", () -> document.edit(RouteEdits.reverse(document.trip()))));
   }

@@ -7,6 +7,7 @@ import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.UserState;
+import dawngauge.ui.common.FirstField;
 import dawngauge.ui.common.Look;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
@@ -44,6 +45,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import org.jspecify.annotations.Nullable;
 
 /** The planner's one window. */
@@ -171,6 +173,9 @@ public final class PlannerWindow {
           }
         });
     Platform.runLater(this::greet);
+    stage.addEventHandler(
+        WindowEvent.WINDOW_SHOWN,
+        shown -> Platform.runLater(() -> FirstField.focus(root.getCenter())));
   }
 
   private void greet() {
@@ -238,9 +243,18 @@ public final class PlannerWindow {
     if (pressed == null) {
       places.selectToggle(shownPlace());
     } else {
-      root.setCenter(pages.getOrDefault(pressed, route));
+      showPage(pages.getOrDefault(pressed, route));
     }
     showCrew();
+  }
+
+  /** Shows a page, whose first field gets the keyboard. */
+  private void showPage(Node page) {
+    boolean other = root.getCenter() != page;
+    root.setCenter(page);
+    if (other) {
+      Platform.runLater(() -> FirstField.focus(page));
+    }
   }
 
   /** The place whose page is shown; the route where it is none of them. */
@@ -389,7 +403,7 @@ public final class PlannerWindow {
             },
             button("Open a trip…", files::open),
             button("An empty starter instead", this::starter));
-    root.setCenter(first);
+    showPage(first);
     places.getToggles().forEach(toggle -> ((ToggleButton) toggle).setDisable(true));
   }
 
@@ -409,7 +423,7 @@ public final class PlannerWindow {
     places.getToggles().forEach(toggle -> ((ToggleButton) toggle).setDisable(false));
     if (root.getCenter() instanceof FirstStartView) {
       Toggle pressed = places.getSelectedToggle();
-      root.setCenter(pages.getOrDefault(pressed, route));
+      showPage(pages.getOrDefault(pressed, route));
     }
     showCrew();
   }

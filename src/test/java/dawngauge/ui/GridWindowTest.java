@@ -291,4 +291,23 @@ class GridWindowTest extends WindowTest {
     assertThat(figures.cell(1, 0).read()).isFalse();
     assertThat(open.grid().spoken(0, FIRST_TIRE)).contains("was read 60");
   }
+
+  /** What is looked for stays bright; Enter goes on through stops and tires, Escape ends it. */
+  @Test
+  void stopsAndTiresAreFound() {
+    OpenWindow open = open(demo());
+    open.focusStop(0);
+    open.keys(KeyCode.SHORTCUT, KeyCode.F);
+    open.until("the search is there", () -> open.field("Find a stop or tire").isFocused());
+    open.write("Find a stop or tire", "ra");
+    assertThat(OpenWindow.onToolkit(() -> open.grid().brightRows())).contains(2).doesNotContain(0);
+    open.keys(KeyCode.ENTER);
+    assertThat(open.chosen()).isEqualTo(2);
+    open.write("Find a stop or tire", "t2r");
+    open.keys(KeyCode.ENTER);
+    assertThat(OpenWindow.onToolkit(() -> open.grid().column())).isEqualTo(FIRST_TIRE + 9);
+    open.keys(KeyCode.ESCAPE);
+    open.until("the grid has the keyboard", () -> open.grid().isFocused());
+    assertThat(OpenWindow.onToolkit(() -> open.grid().brightRows())).isEmpty();
+  }
 }

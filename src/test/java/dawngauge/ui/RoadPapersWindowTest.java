@@ -135,7 +135,7 @@ class RoadPapersWindowTest extends WindowTest {
         .contains("Cautions");
     MenuItem table =
         open.nodes(MenuBar.class, known -> true).get(0).getMenus().get(1).getItems().stream()
-            .filter(item -> "Copy the ledger as a table".equals(item.getText()))
+            .filter(item -> "Copy the forecast as a table".equals(item.getText()))
             .findFirst()
             .orElseThrow();
     open.run(table::fire);

@@ -18,6 +18,7 @@ import dawngauge.report.LedgerText;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
+import dawngauge.ui.common.FirstField;
 import dawngauge.ui.common.Palette;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
@@ -49,7 +50,7 @@ import org.jspecify.annotations.Nullable;
  * chosen stop with what to do there and its fields. In a narrow window the stop comes when it is
  * asked for. The map takes the place of trace and stop.
  */
-public final class RouteView extends BorderPane implements MapHands {
+public final class RouteView extends BorderPane implements MapHands, FirstField.Named {
 
   /** Lower than this the key below the grid is left out. */
   private static final double ROOM_FOR_KEY = 420;
@@ -60,6 +61,7 @@ public final class RouteView extends BorderPane implements MapHands {
   private final StopSide side;
   private final TracePane trace;
   private final StopGridPane grid;
+  private final FindBar find;
   private final GridKey key = new GridKey();
   private final VerdictBar verdict = new VerdictBar(this::walk, this::display);
   private final BorderPane left = new BorderPane();
@@ -87,6 +89,7 @@ public final class RouteView extends BorderPane implements MapHands {
     this.trace = new TracePane(this::explain);
     this.shown = made(StopGrid.Display.READS);
     this.grid = new StopGridPane(shown, new RouteHands(document, actions, this), trace);
+    this.find = new FindBar(grid, this::endFind);
     this.map = new MapSheet(this, picture());
     this.space = new RouteSpace(left, side, map);
     this.whatIf = new WhatIfPane(document, () -> askWhatIf(false));
@@ -103,6 +106,7 @@ public final class RouteView extends BorderPane implements MapHands {
     text.setEditable(false);
     text.getStyleClass().add("forecast-text");
     text.setAccessibleText("The forecast as text");
+    left.setTop(find);
     left.setCenter(grid);
     left.setBottom(key);
     left.getStyleClass().add("page");
@@ -160,6 +164,25 @@ public final class RouteView extends BorderPane implements MapHands {
     }
     left.setCenter(wanted ? text : grid);
     (wanted ? text : grid).requestFocus();
+  }
+
+  @Override
+  public Node firstField() {
+    return isText() ? text : grid;
+  }
+
+  /** Looks for stops and tires. */
+  public void askFind() {
+    if (isText()) {
+      askText(false);
+    }
+    verdict.rest();
+    find.open(() -> shown);
+  }
+
+  private void endFind() {
+    grid.brighten(Set.of());
+    grid.requestFocus();
   }
 
   /** Whether the forecast is shown as text. */

@@ -277,6 +277,14 @@ public final class StopGridPane extends Region {
     requestLayout();
   }
 
+  /** Goes to the column of a tire, by its number among those. */
+  void goToTire(int tire) {
+    int at = frame.columns().ofTire(tire);
+    if (at >= 0) {
+      goTo(at);
+    }
+  }
+
   /** Gives the tires of an axle a column each, or one together. */
   void fold(int at, boolean each) {
     int tire = at < 0 ? -1 : frame.columns().get(at).tire();

@@ -5,6 +5,7 @@ import dawngauge.quantity.UnitSystem;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * One axis across the trace, from whole steps below to whole steps above what is drawn.
@@ -63,6 +64,24 @@ record TraceAxis(double low, double high, double left, double right, double step
         bottom, Math.max(Math.ceil(high / step) * step, bottom + step), left, right, step);
   }
 
+  /** The part of the axis that is seen, with as many figures as there is room for. */
+  TraceAxis seen(TraceZoom zoom, double least) {
+    double span = (high - low) / zoom.factor();
+    double from = low + zoom.from() * (high - low);
+    double fine = step;
+    while (fine / 2 >= least && span / (fine / 2) * ROOM_FOR_FIGURE <= right - left) {
+      fine /= 2;
+    }
+    return new TraceAxis(from, from + span, left, right, fine);
+  }
+
+  /** The figures at which there is a grid line. */
+  double[] lines() {
+    double first = Math.ceil(low / step - 1e-9);
+    int count = (int) (Math.floor(high / step + 1e-9) - first) + 1;
+    return IntStream.range(0, Math.max(0, count)).mapToDouble(i -> (first + i) * step).toArray();
+  }
+
   double x(double value) {
     return left + (value - low) / (high - low) * (right - left);
   }
@@ -73,6 +92,9 @@ record TraceAxis(double low, double high, double left, double right, double step
 
   /** The number at a grid line. */
   static String number(double value, double step) {
-    return step < 1 ? String.format(Locale.ROOT, "%.1f", value) : String.valueOf(Math.round(value));
+    boolean whole = Math.abs(step - Math.rint(step)) < 1e-9;
+    String form =
+        step < 0.1 - 1e-9 || Math.abs(step * 10 - Math.rint(step * 10)) > 1e-9 ? "%.2f" : "%.1f";
+    return whole ? String.valueOf(Math.round(value)) : String.format(Locale.ROOT, form, value);
   }
 }

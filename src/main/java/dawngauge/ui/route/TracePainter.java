@@ -28,6 +28,8 @@ final class TracePainter {
   private static final double THIN = 18;
   private static final double AIR_FROM_RIGHT = 98;
   private static final double GROUND_FROM_RIGHT = 34;
+  private static final double LEAST_PSI = 1;
+  private static final double LEAST_BAR = 0.05;
   private static final Font SMALL = Font.font(10.5);
 
   private final GraphicsContext g;
@@ -49,7 +51,8 @@ final class TracePainter {
       UnitSystem units,
       Palette palette,
       double width,
-      String name) {
+      String name,
+      TraceZoom zoom) {
     this.name = name;
     this.g = g;
     this.trace = trace;
@@ -59,7 +62,9 @@ final class TracePainter {
     this.width = width;
     this.wide = width >= ROOM_FOR_ALL;
     double right = wide ? AIR_FROM_RIGHT + THIN + LEFT + 10 : LEFT;
-    this.pressure = TraceAxis.ofPressures(trace, units, LEFT, width - right);
+    TraceAxis whole = TraceAxis.ofPressures(trace, units, LEFT, width - right);
+    double least = units == UnitSystem.US ? LEAST_PSI : LEAST_BAR;
+    this.pressure = zoom.factor() > 1 ? whole.seen(zoom, least) : whole;
     this.air = thin(Trace.Point::air, AIR_FROM_RIGHT, 10);
     this.ground = thin(Trace.Point::elevation, GROUND_FROM_RIGHT, 500);
   }
@@ -82,10 +87,15 @@ final class TracePainter {
     g.translate(0, -top);
     nights();
     axes(top, top + height);
+    g.save();
+    g.beginPath();
+    g.rect(0, top, pressure.right() + LEFT, height);
+    g.clip();
     limits();
     band();
     line(pressure, Trace.Point::reading, palette.warm(), 1.4, false);
     line(pressure, Trace.Point::settled, palette.settled(), 1.8, false);
+    g.restore();
     if (wide) {
       line(air, Trace.Point::air, palette.lesser(), 1.2, false);
       line(ground, Trace.Point::elevation, palette.lesser(), 1.2, true);
@@ -134,7 +144,7 @@ final class TracePainter {
     g.setTextBaseline(VPos.TOP);
     g.setLineWidth(1);
     g.setStroke(palette.grid());
-    for (double value = pressure.low(); value <= pressure.high() + 1e-9; value += pressure.step()) {
+    for (double value : pressure.lines()) {
       upright(pressure.x(value), top, bottom);
     }
     if (wide) {
@@ -149,7 +159,7 @@ final class TracePainter {
   private void figures(double at) {
     g.setFill(palette.lesser());
     g.setTextAlign(TextAlignment.CENTER);
-    for (double value = pressure.low(); value <= pressure.high() + 1e-9; value += pressure.step()) {
+    for (double value : pressure.lines()) {
       g.fillText(TraceAxis.number(value, pressure.step()), pressure.x(value), at);
     }
     g.fillText(

@@ -20,6 +20,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Pane;
 import org.jspecify.annotations.Nullable;
 
@@ -27,11 +28,13 @@ import org.jspecify.annotations.Nullable;
  * The trace of one tire, running downwards beside the ledger's rows so that a stop's line and its
  * pressures are one line: settled pressure, readings with their range, floor and ceiling where they
  * are judged, nights; air and elevation as two thin columns. Pointing at a height, or the arrow
- * keys, put a line there; its figure explains itself.
+ * keys, put a line there; its figure explains itself. Ctrl and the wheel, or plus and minus,
+ * stretch the pressure axis, dragging moves it, a double click or 0 shows all of it again.
  */
 public final class TracePane extends Pane {
 
   private static final int BIG_STEP = 6;
+  private static final double STRETCH = 1.25;
 
   private final Canvas canvas = new Canvas(10, 10);
   private final Tooltip tip = new Tooltip();
@@ -45,6 +48,8 @@ public final class TracePane extends Pane {
   private double seen = 10;
   private double head;
   private String name = "";
+  private TraceZoom zoom = TraceZoom.WHOLE;
+  private double draggedAt;
   private int cursor = -1;
 
   /**
@@ -66,10 +71,41 @@ public final class TracePane extends Pane {
     setOnMousePressed(
         event -> {
           requestFocus();
+          draggedAt = event.getX();
           point(nearest(along(event)));
           explain();
         });
+    setOnMouseDragged(
+        event -> {
+          zoom(zoom.panned((draggedAt - event.getX()) / Math.max(1, getWidth())));
+          draggedAt = event.getX();
+        });
+    setOnMouseClicked(
+        event -> {
+          if (event.getClickCount() == 2) {
+            zoom(TraceZoom.WHOLE);
+          }
+        });
+    addEventHandler(
+        ScrollEvent.SCROLL,
+        event -> {
+          if (event.isShortcutDown()) {
+            double by = event.getDeltaY() > 0 ? STRETCH : 1 / STRETCH;
+            zoom(zoom.stretched(by, event.getX() / Math.max(1, getWidth())));
+            event.consume();
+          }
+        });
     setOnKeyPressed(this::keyed);
+  }
+
+  private void zoom(TraceZoom next) {
+    zoom = next;
+    requestLayout();
+  }
+
+  /** Which part of the pressure axis is seen. */
+  TraceZoom zoom() {
+    return zoom;
   }
 
   /** Stays where it is while the rows go by, under axes of its own at the top. */
@@ -149,7 +185,7 @@ public final class TracePane extends Pane {
     if (scale.isEmpty()) {
       return;
     }
-    TracePainter painter = new TracePainter(g, shown, scale, units, palette, width, name);
+    TracePainter painter = new TracePainter(g, shown, scale, units, palette, width, name, zoom);
     g.save();
     g.translate(0, head);
     painter.paint(top, height);
@@ -165,6 +201,9 @@ public final class TracePane extends Pane {
   private void keyed(KeyEvent event) {
     int by =
         switch (event.getCode()) {
+          case PLUS, ADD, EQUALS -> stretch(STRETCH);
+          case MINUS, SUBTRACT -> stretch(1 / STRETCH);
+          case DIGIT0, NUMPAD0 -> stretch(0);
           case UP -> -1;
           case DOWN -> 1;
           case PAGE_UP -> -BIG_STEP;
@@ -178,6 +217,12 @@ public final class TracePane extends Pane {
       explain();
       event.consume();
     }
+  }
+
+  /** The keyboard stretches about the middle; 0 shows the whole axis. */
+  private int stretch(double by) {
+    zoom(by > 0 ? zoom.stretched(by, 0.5) : TraceZoom.WHOLE);
+    return 0;
   }
 
   private void point(int index) {
