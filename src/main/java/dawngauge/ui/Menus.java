@@ -300,7 +300,7 @@ final class Menus {
         item("Crew sheet, A4, large type…", "", () -> sheet(a4, true)),
         new SeparatorMenuItem(),
         item(
-            "Print ledger and trace…",
+            "Print stops and trace…",
             "Shortcut+Shift+P",
             () -> {
               window.showRoute();
