@@ -2,6 +2,8 @@ package dawngauge.testdata;
 
 import dawngauge.ledger.FigurePage;
 import dawngauge.ledger.FitnessPage;
+import dawngauge.ledger.ForecastPage;
+import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.PlanPage;
 import dawngauge.ledger.ReviewPage;
@@ -55,6 +57,15 @@ public final class Pages {
             Stream.of(
                 PlanPage.of(
                     trip, PlanLines.of(trip, PLANNER.adjustment(trip).get(), UnitSystem.US))),
+            Stream.of(
+                ForecastPage.of(
+                    Ledger.of(
+                        trip,
+                        PLANNER.plan(trip).advice(),
+                        PLANNER.plan(trip).problems(),
+                        PLANNER.fitness(trip),
+                        UnitSystem.US,
+                        null))),
             Stream.of(FitnessPage.of(trip, PLANNER.fitness(trip), UnitSystem.US)),
             PLANNER
                 .review(trip)
@@ -140,7 +151,7 @@ public final class Pages {
 
     @Override
     public void table(Block.Table table) {
-      table.columns().forEach(column -> texts.add(column.head()));
+      table.columns().forEach(column -> texts.addAll(List.of(column.head().split(" ", -1))));
       table.rows().forEach(texts::addAll);
     }
 
