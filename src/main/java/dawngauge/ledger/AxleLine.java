@@ -73,7 +73,7 @@ public record AxleLine(
         Double.isNaN(label)
             ? "no label pressure"
             : "label "
-                + Wording.pressure(label, units)
+                + Wording.figureNumber(label, units)
                 + " "
                 + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol(),
         Double.isNaN(load.kilograms())

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WordBudgetTest {
 
   private static final Pattern WORD = Pattern.compile("\\b\\p{L}{2,}\\b");
-  private static final Pattern REMINDER = Pattern.compile("(?m)^(?=\\w+day \\d)");
+  private static final Pattern REMINDER = Pattern.compile("(?m)^(?=\\d\\d:\\d\\d )");
 
   private static String text(String command, String trip, String... more) {
     StringWriter out = new StringWriter();
