@@ -154,7 +154,7 @@ public final class Pages {
 
     @Override
     public void table(Block.Table table) {
-      table.columns().forEach(column -> texts.addAll(List.of(column.head().split(" ", -1))));
+      table.columns().forEach(column -> texts.add(column.head()));
       table.rows().forEach(texts::addAll);
     }
 
