@@ -209,9 +209,8 @@ public final class Adviser {
             sets
                 ? Phrase.of("low; set it at {0}", place(forecaster, next))
                 : gauges
-                    ? Phrase.of("low; gauge it at {0}", place(forecaster, hose))
-                    : Phrase.of(
-                        "low; no hose that helps before {0}", place(forecaster, byStop.size() - 1));
+                    ? Phrase.of("low here; gauge again at {0}", place(forecaster, hose))
+                    : Phrase.of("low; no hose that helps before the end: add a stop");
         Phrase then =
             sets
                 ? Phrase.of("set it at {0}", place(forecaster, next))

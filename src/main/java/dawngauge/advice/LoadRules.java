@@ -61,7 +61,8 @@ final class LoadRules {
       Lookahead.Judged notShown = lookahead.firstNotShown(lookahead.judgedAt(visit, at));
       if (notShown != null) {
         Phrase todo =
-            Phrase.of("cannot show it carries its load: {0}", shownBy(at, "maker's rows", "weigh"));
+            Phrase.of(
+                "cannot tell if it carries its load: {0}", shownBy(at, "maker's rows", "weigh"));
         reasons.add(new Reason(Mark.RECHECK, todo, notShown(at, notShown), 2));
       }
     }

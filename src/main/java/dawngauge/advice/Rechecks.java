@@ -69,7 +69,7 @@ final class Rechecks {
       reasons.add(
           new Reason(
               Mark.RECHECK,
-              Phrase.of("gauge on arrival: air was set"),
+              Phrase.of("air was set, gauge on arrival"),
               Phrase.of(
                   "gauge it on arrival, first stop after air was set; if it reads under its range,"
                       + " find out why"),

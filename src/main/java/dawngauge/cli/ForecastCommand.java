@@ -4,6 +4,7 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
+import dawngauge.ledger.ForecastPage;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
@@ -12,7 +13,7 @@ import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CsvTable;
 import dawngauge.report.JsonResult;
-import dawngauge.report.LedgerText;
+import dawngauge.report.PageText;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.List;
@@ -107,8 +108,10 @@ final class ForecastCommand implements Callable<Integer> {
     String text =
         switch (format) {
           case TEXT ->
-              LedgerText.of(
-                  Ledger.of(trip, planned.advice(), problems, planned.fitness(), units, only), why);
+              PageText.of(
+                  ForecastPage.of(
+                      Ledger.of(trip, planned.advice(), problems, planned.fitness(), units, only)),
+                  why);
           case CSV -> CsvTable.of(trip, planned.advice(), only);
           case JSON ->
               JsonResult.of(trip, planned.advice(), problems, planned.fitness(), units, only);

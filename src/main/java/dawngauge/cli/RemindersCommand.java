@@ -4,14 +4,15 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.Reminder;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.ReminderLine;
+import dawngauge.ledger.ReminderPage;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.JsonReminders;
+import dawngauge.report.PageText;
 import dawngauge.report.ReminderCalendar;
-import dawngauge.report.ReminderText;
 import dawngauge.trip.Trip;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -84,7 +85,7 @@ final class RemindersCommand implements Callable<Integer> {
                   TripArgument.problems(opened, planned.problems()),
                   planned.fitness(),
                   units)
-              : ReminderText.of(trip.name(), reminders);
+              : PageText.of(ReminderPage.of(trip, reminders), false);
       return output.write(text, TripArgument.STANDARD, file, false);
     }
     Outcome<ReminderCalendar.Earlier> earlier =

@@ -22,13 +22,20 @@ import org.jspecify.annotations.Nullable;
 /**
  * What stands on one axle.
  *
+ * @param ref the axle
  * @param positions short forms, in walking order
- * @param axle the axle in words
+ * @param axle the axle in words; of a dual one where each of those tires stands too
  * @param tires kinds of tire on it
  * @param label the label's cold pressure
  * @param load load at the start, and how it is known
  */
-public record AxleLine(String positions, String axle, String tires, String label, String load) {
+public record AxleLine(
+    AxleRef ref, String positions, String axle, String tires, String label, String load) {
+
+  /** All of it but the short forms, in one line. */
+  public String words() {
+    return String.join(" · ", axle, tires, label, load);
+  }
 
   static List<AxleLine> all(Trip trip, @Nullable Advice advice, UnitSystem units) {
     Map<AxleRef, List<TireAdvice>> byAxle = new LinkedHashMap<>();
@@ -47,9 +54,11 @@ public record AxleLine(String positions, String axle, String tires, String label
   private static AxleLine line(Trip trip, AxleRef axle, List<TireAdvice> tires, UnitSystem units) {
     Set<String> kinds = new LinkedHashSet<>();
     List<String> positions = new ArrayList<>();
+    List<String> sides = new ArrayList<>();
     for (TireAdvice tire : tires) {
       WheelPosition position = tire.tire().fitted().position();
       positions.add(trip.rig().shortForm(position));
+      sides.add(position.slot().words());
       TireSpec spec = tire.tire().fitted().spec();
       kinds.add(spec == null ? "tire not described" : spec.name());
     }
@@ -57,13 +66,14 @@ public record AxleLine(String positions, String axle, String tires, String label
     double label = first.labelPascals();
     Loads.AxleLoad load = tires.get(0).tire().limits().load().axle();
     return new AxleLine(
+        axle,
         String.join(" ", positions),
-        axle.words() + (first.axle().dual() ? ", dual" : ""),
+        axle.words() + (first.axle().dual() ? ", dual: " + String.join(", ", sides) : ""),
         String.join(" / ", kinds),
         Double.isNaN(label)
             ? "no label pressure"
             : "label "
-                + Wording.pressure(label, units)
+                + Wording.figureNumber(label, units)
                 + " "
                 + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol(),
         Double.isNaN(load.kilograms())

@@ -5,8 +5,10 @@ import dawngauge.advice.Mark;
 import dawngauge.advice.Reminder;
 import dawngauge.advice.Reminders;
 import dawngauge.explain.Terms;
+import dawngauge.forecast.StopForecast;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.Temperature;
 import dawngauge.trip.Itinerary;
 import java.time.Duration;
 import java.time.Instant;
@@ -20,7 +22,9 @@ import java.util.List;
  * @param key the same for the same reminder however the trip changes
  * @param summary one line
  * @param place name of the stop
- * @param text all that is to be done, line by line, complete by itself
+ * @param todo what to do, a line each
+ * @param watch what else has to be known there
+ * @param figures of the tires; none where it is not about pressures
  * @param start when to begin
  * @param end when to be done
  * @param zone the stop's zone
@@ -30,15 +34,70 @@ public record ReminderLine(
     String key,
     String summary,
     String place,
-    String text,
+    List<String> todo,
+    List<String> watch,
+    Figures figures,
     Instant start,
     Instant end,
     ZoneId zone,
     List<Duration> alarms) {
 
-  /** Copies the list. */
+  /** In place of a range: the figure is to be set, or was read. */
+  private static final List<String> KNOWN = List.of("set", "read");
+
+  /**
+   * Figures of the tires then.
+   *
+   * @param unit symbol of their unit
+   * @param rows tires, expected, its range or how it is known, lowest safe, set cold to, never over
+   */
+  public record Figures(String unit, List<List<String>> rows) {
+
+    /** Of a reminder that is not about pressures. */
+    public static final Figures NONE = new Figures("", List.of());
+
+    /** Copies the lists. */
+    public Figures {
+      rows = rows.stream().map(List::copyOf).toList();
+    }
+
+    private List<String> lines() {
+      List<String> lines = new ArrayList<>();
+      if (!rows.isEmpty()) {
+        lines.add(
+            "In "
+                + unit
+                + ": expected (range), "
+                + String.join(", ", Terms.LOWEST_SAFE, Terms.SET_COLD_TO, Terms.NEVER_OVER)
+                + " cold.");
+      }
+      for (List<String> row : rows) {
+        String reads =
+            KNOWN.contains(row.get(2))
+                ? row.get(2) + " " + row.get(1)
+                : row.get(1) + (row.get(2).isEmpty() ? "" : " (" + row.get(2) + ")");
+        lines.add(row.get(0) + ": " + reads + ", " + String.join(", ", row.subList(3, 6)));
+      }
+      return lines;
+    }
+  }
+
+  /** Copies the lists. */
   public ReminderLine {
+    todo = List.copyOf(todo);
+    watch = List.copyOf(watch);
     alarms = List.copyOf(alarms);
+  }
+
+  /** All that is to be done, line by line, complete by itself. */
+  public String text() {
+    List<String> lines = new ArrayList<>(todo);
+    lines.addAll(watch);
+    lines.addAll(figures.lines());
+    if (!figures.rows().isEmpty()) {
+      lines.add(Ledger.AT_THE_VALVE);
+    }
+    return String.join("\n", lines);
   }
 
   /** The reminders of a trip with their texts, in the units of the ledger. */
@@ -55,68 +114,71 @@ public record ReminderLine(
 
   /** Another one of its kind on the same leg. */
   private ReminderLine again(long number) {
-    return new ReminderLine(key + number, summary, place, text, start, end, zone, alarms);
+    return new ReminderLine(
+        key + number, summary, place, todo, watch, figures, start, end, zone, alarms);
   }
 
   private static ReminderLine of(
       Advice advice, Reminder reminder, Ledger ledger, List<String> first) {
-    Itinerary.Visit visit = advice.stops().get(reminder.visit()).stop().visit();
-    boolean wheel = reminder.reasons().contains(Reminder.Why.WHEEL_CHANGED);
+    StopForecast forecast = advice.stops().get(reminder.visit()).stop();
+    Itinerary.Visit visit = forecast.visit();
+    String place = visit.stop().place();
+    if (reminder.reasons().contains(Reminder.Why.WHEEL_CHANGED)) {
+      return new ReminderLine(
+          visit.stop().id() + "/wheel",
+          "Check the nuts of the changed wheel: after " + place,
+          place,
+          List.of(wheelChanged(ledger)),
+          List.of(),
+          Figures.NONE,
+          reminder.start(),
+          reminder.end(),
+          visit.zone(),
+          List.of(Duration.ZERO));
+    }
     boolean before = reminder.reasons().contains(Reminder.Why.BEFORE_START);
-    List<String> text =
-        wheel ? wheelChanged(ledger) : tires(advice, reminder, ledger, first, before);
-    List<Duration> alarms =
-        before ? List.of(Duration.ofMinutes(15), Duration.ZERO) : List.of(Duration.ZERO);
     StopLine stop = ledger.stops().get(reminder.visit());
-    boolean sets = asked(stop, visit, before).stream().anyMatch(line -> line.mark() == Mark.ADJUST);
+    List<Card.Line> asked = asked(stop, visit, before);
+    boolean sets = asked.stream().anyMatch(line -> line.mark() == Mark.ADJUST);
+    List<String> todo = new ArrayList<>(first);
+    todo.add(before ? beforeStart(reminder, visit) : onArrival(reminder));
+    asked.forEach(line -> todo.add(line.text()));
+    String soon = sets ? soon(advice, reminder.visit(), ledger) : "";
+    if (!soon.isEmpty()) {
+      todo.add(soon);
+    }
+    double air = before ? forecast.airOnLeaving() : forecast.airOnArrival();
     String verb = sets ? "Gauge and set" : "Gauge";
     String how = before ? (reminder.cold() ? ", cold: " : ", before the start: ") : " on arrival: ";
     return new ReminderLine(
-        visit.stop().id() + (wheel ? "/wheel" : before ? "/start" : "/arrival"),
-        wheel
-            ? "Check the nuts of the changed wheel: after " + visit.stop().place()
-            : verb + how + visit.stop().place(),
-        visit.stop().place(),
-        String.join("\n", text),
+        visit.stop().id() + (before ? "/start" : "/arrival"),
+        verb + how + place,
+        place,
+        todo,
+        List.of(
+            (before && reminder.cold() ? "" : "Let no air out. ")
+                + "A tire under its range: look for a leak.",
+            (Double.isNaN(air)
+                    ? "Temperature not known"
+                    : (before ? "On leaving " : "On arrival ")
+                        + ledger.units().format(new Temperature(air)))
+                + ", "
+                + stop.hose()
+                + "."),
+        new Figures(
+            ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol(),
+            stop.rows().stream().map(row -> row(row, before)).toList()),
         reminder.start(),
         reminder.end(),
         visit.zone(),
-        alarms);
+        before ? List.of(Duration.ofMinutes(15), Duration.ZERO) : List.of(Duration.ZERO));
   }
 
   /** Common practice, no source. */
-  private static List<String> wheelChanged(Ledger ledger) {
-    return List.of(
-        ledger.units().format(Reminders.SOON)
-            + " since the wheel change: stop where it is safe, tighten its nuts to the maker's torque"
-            + " with a torque wrench, gauge the tire, look for a leak.");
-  }
-
-  private static List<String> tires(
-      Advice advice, Reminder reminder, Ledger ledger, List<String> first, boolean before) {
-    Itinerary.Visit visit = advice.stops().get(reminder.visit()).stop().visit();
-    StopLine stop = ledger.stops().get(reminder.visit());
-    List<String> text = new ArrayList<>(first);
-    text.add(before ? beforeStart(reminder, visit) : onArrival(reminder));
-    List<Card.Line> asked = asked(stop, visit, before);
-    asked.forEach(line -> text.add(line.text()));
-    String soon = soon(advice, reminder.visit(), ledger);
-    if (!soon.isEmpty() && asked.stream().anyMatch(line -> line.mark() == Mark.ADJUST)) {
-      text.add(soon);
-    }
-    text.add(capital(stop.air()) + ", " + stop.hose() + ".");
-    String unit = ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
-    text.add(
-        "In "
-            + unit
-            + ": expected (range), "
-            + String.join(", ", Terms.LOWEST_SAFE, Terms.SET_COLD_TO, Terms.NEVER_OVER)
-            + " cold.");
-    for (StopLine.TireRow row : stop.rows()) {
-      text.add(row(row, before));
-    }
-    text.add(Ledger.AT_THE_VALVE);
-    return text;
+  private static String wheelChanged(Ledger ledger) {
+    return ledger.units().format(Reminders.SOON)
+        + " since the wheel change: stop where it is safe, tighten its nuts to the maker's torque"
+        + " with a torque wrench, gauge the tire, look for a leak.";
   }
 
   /**
@@ -137,12 +199,10 @@ public record ReminderLine(
             + Wording.clock(reminder.start(), visit.zone())
             + " to "
             + time(reminder.end(), visit.zone())
-            + ", before sun or a mile warm them; start "
+            + ", before sun or a mile warms them; start "
             + leave
-            + ". Under its range: look for a leak."
-        : "All tires, warm: parked under three hours before the start at "
-            + leave
-            + ". Let no air out. Under its range: look for a leak.";
+            + "."
+        : "All tires, warm: parked under three hours before the start at " + leave + ".";
   }
 
   private static String onArrival(Reminder reminder) {
@@ -153,12 +213,7 @@ public record ReminderLine(
     if (reminder.reasons().contains(Reminder.Why.AFTER_SETTING)) {
       why.add("air was set before");
     }
-    if (reminder.reasons().contains(Reminder.Why.SET_HERE)) {
-      why.add("some are to be set");
-    }
-    return "All tires, warm: "
-        + String.join(", ", why)
-        + ". Let no air out. Under its range: look for a leak.";
+    return "All tires, warm" + (why.isEmpty() ? "." : ": " + String.join(", ", why) + ".");
   }
 
   /** Where air was set and the next stop is far. */
@@ -181,29 +236,19 @@ public record ReminderLine(
         : "";
   }
 
-  /** "t2r: 81 (78–84), 56, 80, 80". */
-  private static String row(StopLine.TireRow row, boolean before) {
-    String reads = before ? row.checkReads() : row.arriveReads();
-    String range = before ? row.checkRange() : row.arriveRange();
+  private static List<String> row(StopLine.TireRow row, boolean before) {
     boolean known = before ? row.set() : row.read();
-    return row.tires()
-        + ": "
-        + (known ? (before ? "set " : "read ") : "")
-        + reads
-        + (range.isEmpty() ? "" : " (" + range + ")")
-        + ", "
-        + row.floor()
-        + ", "
-        + row.aim()
-        + ", "
-        + row.ceiling();
+    String range = before ? row.checkRange() : row.arriveRange();
+    return List.of(
+        row.tires(),
+        before ? row.checkReads() : row.arriveReads(),
+        known ? KNOWN.get(before ? 0 : 1) : range,
+        row.floor(),
+        row.aim(),
+        row.ceiling());
   }
 
   private static String time(Instant instant, ZoneId zone) {
     return Wording.clock(instant, zone) + " " + Wording.zone(instant, zone);
-  }
-
-  private static String capital(String text) {
-    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 }

@@ -138,8 +138,7 @@ public record RigChanges(String summary, List<Line> lines) {
 
     private static String load(List<AxleLine> lines, AxleRef ref) {
       return lines.stream()
-          .filter(
-              line -> line.axle().equals(ref.words()) || line.axle().equals(ref.words() + ", dual"))
+          .filter(line -> line.ref().equals(ref))
           .map(AxleLine::load)
           .findFirst()
           .orElse(NONE);

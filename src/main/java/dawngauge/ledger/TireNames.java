@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,15 +20,18 @@ import java.util.stream.Collectors;
 public final class TireNames {
 
   /** Of no rig. */
-  public static final TireNames NONE = new TireNames(Map.of());
+  public static final TireNames NONE = new TireNames(Map.of(), "");
 
   private final Map<String, String> words;
+
+  private final String key;
 
   /** Short forms with a blank between them. */
   private final Pattern run;
 
-  private TireNames(Map<String, String> words) {
+  private TireNames(Map<String, String> words, String key) {
     this.words = words;
+    this.key = key;
     String any =
         words.keySet().stream().map(Pattern::quote).collect(Collectors.joining("|", "(?:", ")"));
     this.run = Pattern.compile("(?<![\\p{L}\\p{N}])" + any + "(?: " + any + ")*(?![\\p{L}\\p{N}])");
@@ -36,10 +40,23 @@ public final class TireNames {
   /** Those of a rig. */
   public static TireNames of(Rig rig) {
     Map<String, String> words = new LinkedHashMap<>();
+    Set<String> parts = new LinkedHashSet<>();
+    Set<String> slots = new LinkedHashSet<>();
     for (WheelPosition position : rig.positions()) {
-      words.put(rig.shortForm(position), position.words());
+      String name = rig.shortForm(position);
+      words.put(name, position.words());
+      String letters = position.slot().letters();
+      parts.add(
+          name.substring(0, name.length() - letters.length()) + " " + position.axle().words());
+      slots.add(letters + " " + position.slot().words());
     }
-    return words.isEmpty() ? NONE : new TireNames(words);
+    parts.addAll(slots);
+    return words.isEmpty() ? NONE : new TireNames(words, String.join(", ", parts));
+  }
+
+  /** What the parts of a short form stand for: "t1 trailer axle 1, t2 …, l left, r right". */
+  public String key() {
+    return key;
   }
 
   /** All short forms that are known. */

@@ -15,9 +15,11 @@ import dawngauge.rules.Quantile;
 import dawngauge.trip.Trip;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -137,48 +139,48 @@ final class TireRows {
         last ? "" : leaving == null ? NONE : pressure(leaving.settled()),
         last ? "" : at.low() == null ? NONE : pressure(at.low().moment().judged()),
         Double.isNaN(limits.floor()) ? NONE : Wording.floor(limits.floor(), units),
-        pressure(limits.aim()),
-        pressure(limits.ceiling()),
+        set(limits.aim()),
+        set(limits.ceiling()),
         Wording.signedPercent(at.worstMargin()),
         at.worstMargin(),
         limits.estimated() && !Double.isNaN(at.worstMargin()),
         advised.mark());
   }
 
-  /** What a crew compares first: the rule of thumb, and what the regulation takes off. */
+  /** What a crew compares first: our figure, the rule of thumb's, the regulation's. */
   String beside(List<TireAdvice> tires) {
-    Map<String, List<String>> thumbs = new LinkedHashMap<>();
-    Map<String, List<String>> published = new LinkedHashMap<>();
+    Map<String, List<String>> same = new LinkedHashMap<>();
+    Set<String> published = new LinkedHashSet<>();
     for (TireAdvice tire : tires) {
       TireAtStop at = tire.tire();
       Moment arrival = at.arrival();
       if (arrival == null) {
         continue;
       }
-      String name = trip.rig().shortForm(at.fitted().position());
       RuleOfThumb thumb = RuleOfThumb.of(arrival);
-      String range = pressure(thumb.low()) + "–" + pressure(thumb.high());
-      thumbs.computeIfAbsent(range, key -> new ArrayList<>()).add(name);
+      String figures =
+          pressure(arrival.settled()) + ", " + pressure(thumb.low()) + "–" + pressure(thumb.high());
       if (at.published() != null) {
-        String off = units.format(at.published().pressure());
-        published.computeIfAbsent(off, key -> new ArrayList<>()).add(name);
+        published.add(units.format(at.published().pressure()));
+        figures += ", " + pressure(arrival.reading() - at.published().pressure().pascals());
       }
+      same.computeIfAbsent(figures, key -> new ArrayList<>())
+          .add(trip.rig().shortForm(at.fitted().position()));
+    }
+    if (same.isEmpty()) {
+      return "";
     }
     List<String> parts = new ArrayList<>();
-    thumbs.forEach((range, names) -> parts.add(String.join(" ", names) + " " + range));
-    String text =
-        parts.isEmpty()
+    same.forEach((figures, names) -> parts.add(String.join(" ", names) + " " + figures));
+    return "cold here by our model, by the rule of thumb (1 to 2 psi a 10 °F of the air since they"
+        + " were read)"
+        + (published.isEmpty()
             ? ""
-            : "rule of thumb, 1 to 2 psi a 10 °F of the air since they were read, cold here: "
-                + String.join(", ", parts);
-    for (Map.Entry<String, List<String>> each : published.entrySet()) {
-      text +=
-          "; 49 CFR 393.75 Table 1 takes "
-              + each.getKey()
-              + " off a warm reading of "
-              + String.join(" ", each.getValue());
-    }
-    return text;
+            : ", by 49 CFR 393.75 Table 1 ("
+                + String.join(" or ", published)
+                + " off a warm reading)")
+        + ": "
+        + String.join("; ", parts);
   }
 
   private String range(Moment moment) {
@@ -187,6 +189,11 @@ final class TireRows {
     }
     double spread = Quantile.NINETY_WITHIN * moment.readingSigma();
     return pressure(moment.reading() - spread) + "–" + pressure(moment.reading() + spread);
+  }
+
+  /** To the step of figures that are set, so that none of those seems to be over its limit. */
+  private String set(double pascals) {
+    return Double.isNaN(pascals) ? NONE : figure(pascals);
   }
 
   /** A figure to set, as it is told beside. */

@@ -63,11 +63,11 @@ public final class ExplanationText {
       text.out.line("No tire is fitted there in the file.");
       return text.out.toString();
     }
-    text.tire(advice.get(), arriving);
+    text.tire(advice.get(), arriving, visit.index() == 0);
     return text.out.toString();
   }
 
-  private void tire(TireAdvice advice, boolean arriving) {
+  private void tire(TireAdvice advice, boolean arriving, boolean start) {
     TireAtStop at = advice.tire();
     Moment moment = arriving ? at.arrival() : at.leaving();
     if (moment == null) {
@@ -85,7 +85,7 @@ public final class ExplanationText {
           "Load margin at the lowest point of the leg ahead",
           Explanation.ofMargin(at, at.low().moment()));
     }
-    if (arriving) {
+    if (at.arrival() != null && !start) {
       published(at);
     }
     out.line("");
@@ -103,7 +103,7 @@ public final class ExplanationText {
 
   private void published(TireAtStop at) {
     out.line("");
-    out.line("Beside our model: 49 CFR 393.75(i)(2), Table 1");
+    out.line("Beside our model, on arrival: 49 CFR 393.75(i)(2), Table 1");
     if (at.published() == null) {
       out.wrapped(
           "  ",

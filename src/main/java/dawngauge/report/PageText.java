@@ -5,8 +5,13 @@ import dawngauge.page.Page;
 import dawngauge.page.PageRenderer;
 import dawngauge.page.Plot;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 
 /** Any page as plain text of at most 100 columns. */
 public final class PageText implements PageRenderer {
@@ -14,14 +19,20 @@ public final class PageText implements PageRenderer {
   /** Room for "do" and "why" before the lines of a card. */
   private static final int INDENT = 8;
 
-  /** Between columns. */
-  private static final int GAP = 2;
+  /** Where something is left out. */
+  private static final String MORE = "More by --why.";
 
   private final PlainText out = new PlainText();
   private final boolean why;
+  private final Map<List<Block.Column>, TextColumns> widths = new HashMap<>();
+  private final Set<List<Block.Column>> headed = new HashSet<>();
+  private boolean hidden;
 
-  private PageText(boolean why) {
+  private PageText(Page page, boolean why) {
     this.why = why;
+    Map<List<Block.Column>, List<List<String>>> rows = new HashMap<>();
+    count(page.blocks(), rows);
+    rows.forEach((columns, all) -> widths.put(columns, new TextColumns(columns, all)));
   }
 
   /**
@@ -31,14 +42,19 @@ public final class PageText implements PageRenderer {
    * @param why whether with what stands behind it
    */
   public static String of(Page page, boolean why) {
-    PageText text = new PageText(why);
+    PageText text = new PageText(page, why);
     text.out.wrapped("", page.title());
     page.draw(text);
+    if (text.hidden) {
+      text.out.line("");
+      text.out.line(MORE);
+    }
     return text.out.toString();
   }
 
   @Override
   public void heading(Block.Heading heading) {
+    headed.clear();
     out.line("");
     out.wrapped(
         "", heading.level() == 1 ? heading.text().toUpperCase(Locale.ROOT) : heading.text());
@@ -51,6 +67,7 @@ public final class PageText implements PageRenderer {
     lines("do", card.todo());
     lines("", card.watch());
     lines("why", why ? card.why() : List.of());
+    hidden = hidden || (!why && !card.why().isEmpty());
   }
 
   private void lines(String what, List<String> lines) {
@@ -61,58 +78,29 @@ public final class PageText implements PageRenderer {
     }
   }
 
+  /** Tables of the same columns agree in width; their heads stand once under a heading. */
   @Override
   public void table(Block.Table table) {
-    out.line("");
-    List<Integer> widths = widths(table);
-    if (table.headed()) {
-      row(table, table.columns().stream().map(Block.Column::head).toList(), widths);
+    TextColumns columns =
+        Objects.requireNonNull(widths.get(table.columns()), "a table that was not counted");
+    boolean told = !headed.add(table.columns());
+    if (table.headed() && !told) {
+      out.line("");
+      columns.heads(out);
+    } else if (!table.headed()) {
+      out.line("");
     }
-    table.rows().forEach(row -> row(table, row, widths));
+    table.rows().forEach(row -> columns.row(out, row));
   }
 
-  /** As wide as what stands in them; the widest give way where that is too much. */
-  private static List<Integer> widths(Block.Table table) {
-    List<Integer> widths = new ArrayList<>();
-    for (int i = 0; i < table.columns().size(); i++) {
-      int wide = PlainText.length(table.columns().get(i).head());
-      for (List<String> row : table.rows()) {
-        wide = Math.max(wide, PlainText.length(row.get(i)));
+  /** All rows of the page by their columns. */
+  private void count(List<Block> blocks, Map<List<Block.Column>, List<List<String>>> rows) {
+    for (Block block : blocks) {
+      if (block instanceof Block.Table table) {
+        rows.computeIfAbsent(table.columns(), key -> new ArrayList<>()).addAll(table.rows());
+      } else if (block instanceof Block.Why hidden) {
+        count(hidden.blocks(), rows);
       }
-      widths.add(wide);
-    }
-    int room = PlainText.WIDTH - GAP * (widths.size() - 1);
-    for (int over = sum(widths) - room; over > 0; over--) {
-      int widest = 0;
-      for (int i = 1; i < widths.size(); i++) {
-        widest = widths.get(i) > widths.get(widest) ? i : widest;
-      }
-      widths.set(widest, Math.max(1, widths.get(widest) - 1));
-    }
-    return widths;
-  }
-
-  private static int sum(List<Integer> widths) {
-    return widths.stream().mapToInt(Integer::intValue).sum();
-  }
-
-  private void row(Block.Table table, List<String> cells, List<Integer> widths) {
-    List<List<String>> parts = new ArrayList<>();
-    int high = 1;
-    for (int i = 0; i < cells.size(); i++) {
-      parts.add(PlainText.split(cells.get(i), widths.get(i)));
-      high = Math.max(high, parts.get(i).size());
-    }
-    for (int line = 0; line < high; line++) {
-      StringBuilder text = new StringBuilder();
-      for (int i = 0; i < parts.size(); i++) {
-        String part = line < parts.get(i).size() ? parts.get(i).get(line) : "";
-        boolean right = table.columns().get(i).side() == Block.Side.RIGHT;
-        text.append(i == 0 ? "" : " ".repeat(GAP))
-            .append(
-                right ? PlainText.right(part, widths.get(i)) : PlainText.left(part, widths.get(i)));
-      }
-      out.line(text.toString());
     }
   }
 
@@ -134,10 +122,12 @@ public final class PageText implements PageRenderer {
   }
 
   @Override
-  public void why(Block.Why hidden) {
+  public void why(Block.Why behind) {
     if (why) {
-      heading(new Block.Heading(hidden.title(), 2));
-      hidden.blocks().forEach(block -> block.draw(this));
+      heading(new Block.Heading(behind.title(), 2));
+      behind.blocks().forEach(block -> block.draw(this));
+    } else {
+      hidden = true;
     }
   }
 

@@ -303,10 +303,7 @@ final class SheetFront {
             + ledger.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
             + ", cold, with the loads of the start");
     for (AxleLine axle : ledger.rig()) {
-      lines.add(
-          axle.positions()
-              + "  "
-              + String.join(" · ", axle.axle(), axle.tires(), axle.label(), axle.load()));
+      lines.add(axle.positions() + "  " + axle.words());
     }
     List<StopLine> stops = ledger.stops();
     List<String> limits = new ArrayList<>();

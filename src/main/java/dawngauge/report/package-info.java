@@ -1,4 +1,4 @@
-/** The ledger as text, and for other programs. Start at {@link dawngauge.report.LedgerText}. */
+/** The ledger as text, and for other programs. Start at {@link dawngauge.report.PageText}. */
 @NullMarked
 package dawngauge.report;
 

@@ -1,11 +1,12 @@
 package dawngauge.ui;
 
+import dawngauge.ledger.ForecastPage;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.UserDesk;
 import dawngauge.report.CrewSheet;
 import dawngauge.report.CsvTable;
-import dawngauge.report.LedgerText;
+import dawngauge.report.PageText;
 import dawngauge.settings.UserState;
 import dawngauge.trip.RouteEdits;
 import dawngauge.ui.common.TripDocument;
@@ -140,14 +141,15 @@ final class Menus {
 
   private String text() {
     PlannedTrip planned = document.planned();
-    return LedgerText.of(
-        Ledger.of(
-            planned.trip(),
-            planned.advice(),
-            planned.problems(),
-            planned.fitness(),
-            document.units(),
-            null),
+    return PageText.of(
+        ForecastPage.of(
+            Ledger.of(
+                planned.trip(),
+                planned.advice(),
+                planned.problems(),
+                planned.fitness(),
+                document.units(),
+                null)),
         true);
   }
 

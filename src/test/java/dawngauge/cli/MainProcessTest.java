@@ -59,7 +59,7 @@ class MainProcessTest {
     Ended ended = run("forecast", "-", "--check", "--units", "si");
     assertThat(ended.code).isEqualTo(1);
     String here = Run.of("forecast", Run.DEMO, "--units", "si").out();
-    assertThat(here).contains("°C").contains("─").contains("→");
+    assertThat(here).contains("°C").contains("○").contains("→");
     assertThat(ended.out).isEqualTo(here);
   }
 

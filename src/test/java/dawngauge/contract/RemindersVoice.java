@@ -13,12 +13,12 @@ final class RemindersVoice implements Voice {
   private static final double SHARED = 0.5;
 
   private static final Pattern HEAD =
-      Pattern.compile("(?m)^\\w+ \\d+ \\w+ \\d{4}, .*? · Gauge(.*): (start|rest|end)$");
+      Pattern.compile("(?m)^\\d\\d:\\d\\d \\S+ · Gauge(.*): (start|rest|end)$");
 
-  /** "t2r: 81 (78–84), 56, 80, 80": expected, lowest safe, set cold to, never over. */
+  /** "t2r 81 78–84 56 80 80": expected, range, lowest safe, set cold to, never over. */
   private static final Pattern ROW =
       Pattern.compile(
-          "(?m)^ *((?:t\\d[a-z]+ ?)+): (set |read )?(\\S+)(?: \\([^)]*\\))?, (\\S+), (\\S+), (\\S+)$");
+          "(?m)^ *((?:t\\d[a-z]+ )+) *(\\S+) +(set |read )?(?:\\S+–\\S+)? +(\\S+) +(\\S+) +(\\S+)$");
 
   @Override
   public String name() {
@@ -60,9 +60,9 @@ final class RemindersVoice implements Voice {
       all = figure(haul, all, Field.FLOOR, row.group(4), half + Words.half(haul));
       all = figure(haul, all, Field.AIM, row.group(5), half);
       all = figure(haul, all, Field.CEILING, row.group(6), half);
-      boolean set = !arriving && "set ".equals(row.group(2));
+      boolean set = !arriving && "set ".equals(row.group(3));
       if (set && what.contains("cold")) {
-        all = figure(haul, all, Field.SET_COLD, row.group(3), half);
+        all = figure(haul, all, Field.SET_COLD, row.group(2), half);
       }
       for (String tire : Words.parts(row.group(1), " +")) {
         Saying one =

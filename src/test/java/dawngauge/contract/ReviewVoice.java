@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 final class ReviewVoice implements Voice {
 
   private static final Pattern ROW =
-      Pattern.compile("(?m)^(t\\d[a-z]+)  +trailer axle \\d.*?  (\\S+(?: \\S+)*)$");
+      Pattern.compile("(?m)^ *(t\\d[a-z]+)  +trailer axle \\d.*?  (\\S+(?: \\S+)*)$");
 
   @Override
   public String name() {

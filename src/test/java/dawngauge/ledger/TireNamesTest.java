@@ -38,6 +38,11 @@ class TireNamesTest {
   }
 
   @Test
+  void theKeyTellsTheirParts() {
+    assertThat(NAMES.key()).isEqualTo("t1 trailer axle 1, t2 trailer axle 2, l left, r right");
+  }
+
+  @Test
   void partsOfOtherWordsAreLeftAlone() {
     assertThat(spelled(note("xt1l, t1lx and t1li"))).containsExactly(note("xt1l, t1lx and t1li"));
   }

@@ -21,6 +21,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Text and paper show every block of a page; the window is looked at in a test of its own. */
 class PagesTest {
 
+  /** Texts up to this stand in one line even in a narrow column of plain text. */
+  private static final int SHORT = 7;
+
+  /** The same on paper. */
+  private static final int LONG = 70;
+
   static Stream<Page> pages() {
     return Pages.all().stream();
   }
@@ -31,10 +37,10 @@ class PagesTest {
   }
 
   /** Every word of every text; those of a cell that is broken have others between them. */
-  private static void isIn(String shown, Page page) {
+  private static void isIn(String shown, Page page, int whole) {
     String plain = plain(shown);
     for (String text : Pages.said(page)) {
-      for (String word : text.length() > 70 ? List.of(text.split("\\s+")) : List.of(text)) {
+      for (String word : text.length() > whole ? List.of(text.split("\\s+")) : List.of(text)) {
         assertThat(plain).contains(plain(word));
       }
     }
@@ -45,7 +51,7 @@ class PagesTest {
   void asTextWithWhy(Page page) {
     String text = PageText.of(page, true);
     assertThat(plain(text)).startsWith(plain(page.title()));
-    isIn(text, page);
+    isIn(text, page, SHORT);
     assertThat(text.lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 100);
   }
 
@@ -55,7 +61,7 @@ class PagesTest {
     byte[] pdf = PagePdf.of(page, "Test", page.title(), List.of(), CrewSheet.Paper.A4);
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PdfTree tree = PdfTree.of(document);
-      isIn(tree.words(), page);
+      isIn(tree.words(), page, LONG);
       assertThat(tree.words()).contains(page.title());
       for (int i = 1; i <= document.getNumberOfPages(); i++) {
         int sheet = i;

@@ -1,5 +1,6 @@
 package dawngauge.report;
 
+import dawngauge.ledger.ForecastPage;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
@@ -103,7 +104,9 @@ final class Plans {
 
   static String print(Trip trip, UnitSystem units, @Nullable WheelPosition only, boolean why) {
     PlannedTrip planned = plan(trip);
-    return LedgerText.of(
-        Ledger.of(trip, planned.advice(), planned.problems(), List.of(), units, only), why);
+    return PageText.of(
+        ForecastPage.of(
+            Ledger.of(trip, planned.advice(), planned.problems(), List.of(), units, only)),
+        why);
   }
 }

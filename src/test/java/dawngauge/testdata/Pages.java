@@ -1,14 +1,20 @@
 package dawngauge.testdata;
 
+import dawngauge.advice.Advice;
 import dawngauge.ledger.FigurePage;
 import dawngauge.ledger.FitnessPage;
+import dawngauge.ledger.ForecastPage;
+import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.PlanPage;
+import dawngauge.ledger.ReminderLine;
+import dawngauge.ledger.ReminderPage;
 import dawngauge.ledger.ReviewPage;
 import dawngauge.page.Block;
 import dawngauge.page.Page;
 import dawngauge.page.PageRenderer;
 import dawngauge.page.Plot;
+import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
@@ -22,6 +28,7 @@ import java.time.Instant;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** Pages to draw, and what stands on them. */
@@ -47,6 +54,10 @@ public final class Pages {
     WheelPosition tire = trip.rig().positions().get(3);
     FigurePage.Asked asked =
         new FigurePage.Asked(GaugePressure.of(50, Unit.PSI), ReadingState.WARM, LocalTime.NOON);
+    PlannedTrip planned = PLANNER.plan(trip);
+    Advice advice = Objects.requireNonNull(planned.advice());
+    Ledger ledger =
+        Ledger.of(trip, advice, planned.problems(), planned.fitness(), UnitSystem.US, null);
     return Stream.of(
             PLANNER
                 .figureNow(trip, 1, tire)
@@ -55,6 +66,9 @@ public final class Pages {
             Stream.of(
                 PlanPage.of(
                     trip, PlanLines.of(trip, PLANNER.adjustment(trip).get(), UnitSystem.US))),
+            Stream.of(ForecastPage.of(ledger)),
+            Stream.of(
+                ReminderPage.of(trip, ReminderLine.all(advice, PLANNER.reminders(advice), ledger))),
             Stream.of(FitnessPage.of(trip, PLANNER.fitness(trip), UnitSystem.US)),
             PLANNER
                 .review(trip)

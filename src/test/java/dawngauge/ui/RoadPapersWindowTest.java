@@ -132,7 +132,7 @@ class RoadPapersWindowTest extends WindowTest {
     open.until("the text is there", () -> copied().contains("5. Dalhart TX"));
     assertThat(OpenWindow.onToolkit(RoadPapersWindowTest::copied))
         .startsWith("Spring fleece haul")
-        .contains("Cautions");
+        .contains("CAUTIONS");
     MenuItem table =
         open.nodes(MenuBar.class, known -> true).get(0).getMenus().get(1).getItems().stream()
             .filter(item -> "Copy the forecast as a table".equals(item.getText()))
