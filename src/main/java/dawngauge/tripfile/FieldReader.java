@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
  * with a stand-in, so that all problems are found at once.
  */
 final class FieldReader {
+  /** The one field of an estimate. */
+  static final String ESTIMATE = "estimate";
+
   private final @Nullable ObjectNode node;
   private final String pointer;
   private final ValueReader values;
@@ -112,6 +115,19 @@ final class FieldReader {
     }
     T read = value == null ? null : values.of(value, at(name), codec);
     return read == null && required ? codec.standIn() : read;
+  }
+
+  /** Whether the value of a field is an estimate: an object in the place of the value. */
+  boolean isEstimate(String name) {
+    return field(name) instanceof ObjectNode;
+  }
+
+  /** A value, or an estimate of it; null where it is missing or wrong (which is reported). */
+  <T> @Nullable T known(String name, Codec<T> codec) {
+    JsonNode value = field(name);
+    return isEstimate(name)
+        ? read(value, at(name), values, in -> in.value(ESTIMATE, codec, true))
+        : optional(name, codec);
   }
 
   /** Two numbers, each within ± its limit, or null where they are missing or wrong. */

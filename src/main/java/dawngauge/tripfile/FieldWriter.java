@@ -23,6 +23,14 @@ final class FieldWriter {
     return this;
   }
 
+  /** A value in its text form, or as an estimate. */
+  <T> FieldWriter known(String name, Codec<T> form, @Nullable T value, boolean estimated) {
+    return estimated
+        ? object(
+            name, value, each -> new FieldWriter().put(FieldReader.ESTIMATE, form, each).node())
+        : put(name, form, value);
+  }
+
   /** A value of the catalogue. */
   <T> FieldWriter value(String name, Codec<T> codec, @Nullable T value) {
     if (value != null) {

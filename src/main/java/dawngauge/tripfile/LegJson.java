@@ -27,18 +27,19 @@ final class LegJson {
 
   static Leg read(FieldReader in) {
     return new Leg(
-        in.optional("distance", DISTANCE),
+        in.known("distance", DISTANCE),
         in.optional("averageSpeed", SPEED),
         in.optional("duration", TimeForms.DURATION_FORM),
         in.optional("topSpeed", SPEED),
         in.objects("profile", LegJson::readPoint),
         in.objects("track", LegJson::readMark),
+        in.isEstimate("distance"),
         in.remarks());
   }
 
   static ObjectNode write(Leg leg) {
     return new FieldWriter()
-        .put("distance", DISTANCE, leg.distance())
+        .known("distance", DISTANCE, leg.distance(), leg.distanceEstimated())
         .put("averageSpeed", SPEED, leg.averageSpeed())
         .put("duration", TimeForms.DURATION_FORM, leg.duration())
         .put("topSpeed", SPEED, leg.topSpeed())

@@ -61,13 +61,15 @@ final class RouteJson {
             in.required("place", Codec.TEXT),
             in.required("kind", KIND),
             readCoordinate(in),
-            in.optional("elevation", ELEVATION),
-            in.optional("zone", TimeForms.ZONE_FORM),
+            in.known("elevation", ELEVATION),
+            in.known("zone", TimeForms.ZONE_FORM),
             in.optional("stay", TimeForms.DURATION_FORM),
             in.optionalOrStandIn("arrive", TimeForms.TIME_FORM),
             in.optionalOrStandIn("leave", TimeForms.TIME_FORM),
             air == null ? Air.NONE : air,
             in.objects("loadChanges", each -> PartJson.read(each, WeightFields.LOAD_CHANGE)),
+            in.isEstimate("elevation"),
+            in.isEstimate("zone"),
             in.remarks());
     return new Departure(stop, in.object("leg", LegJson::read));
   }
@@ -83,8 +85,8 @@ final class RouteJson {
     if (coordinate != null) {
       out.numbers("at", coordinate.latitude(), coordinate.longitude());
     }
-    out.put("elevation", ELEVATION, stop.elevation())
-        .put("zone", TimeForms.ZONE_FORM, stop.zone())
+    out.known("elevation", ELEVATION, stop.elevation(), stop.elevationEstimated())
+        .known("zone", TimeForms.ZONE_FORM, stop.zone(), stop.zoneEstimated())
         .put("stay", TimeForms.DURATION_FORM, stop.stay())
         .put("arrive", TimeForms.TIME_FORM, stop.arrive())
         .put("leave", TimeForms.TIME_FORM, stop.leave())
