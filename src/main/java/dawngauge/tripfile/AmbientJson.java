@@ -2,6 +2,8 @@ package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dawngauge.field.Codec;
+import dawngauge.field.RouteFields;
+import dawngauge.field.TimeCodecs;
 import dawngauge.field.TripCodecs;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Distance;
@@ -19,7 +21,7 @@ import java.util.List;
 
 /** Expected air temperatures as JSON. */
 final class AmbientJson {
-  private static final Codec<Entered<Temperature>> TEMPERATURE = LegJson.TEMPERATURE;
+  private static final Codec<Entered<Temperature>> TEMPERATURE = RouteFields.TEMPERATURE;
   private static final Codec<Entered<TemperatureDifference>> UNCERTAINTY =
       Codec.positive(QuantityKind.TEMPERATURE_DIFFERENCE);
   private static final Codec<Entered<Distance>> ALONG = Codec.positive(QuantityKind.DISTANCE);
@@ -96,12 +98,12 @@ final class AmbientJson {
 
   private static Hourly.At readHour(FieldReader in) {
     return new Hourly.At(
-        in.required("time", TimeForms.TIME_FORM), in.required("temperature", TEMPERATURE));
+        in.required("time", TimeCodecs.TIME), in.required("temperature", TEMPERATURE));
   }
 
   private static ObjectNode writeHour(Hourly.At hour) {
     return new FieldWriter()
-        .put("time", TimeForms.TIME_FORM, hour.time())
+        .put("time", TimeCodecs.TIME, hour.time())
         .put("temperature", TEMPERATURE, hour.temperature())
         .node();
   }
@@ -110,16 +112,16 @@ final class AmbientJson {
     return new Provenance(
         in.required("kind", KIND),
         in.optional("from", Codec.TEXT),
-        in.optional("issued", TimeForms.INSTANT_FORM),
-        in.optional("elevation", RouteJson.ELEVATION));
+        in.optional("issued", TimeCodecs.INSTANT),
+        in.optional("elevation", RouteFields.HEIGHT));
   }
 
   private static ObjectNode writeSource(Provenance source) {
     return new FieldWriter()
         .put("kind", KIND, source.kind())
         .put("from", Codec.TEXT, source.source())
-        .put("issued", TimeForms.INSTANT_FORM, source.issued())
-        .put("elevation", RouteJson.ELEVATION, source.elevation())
+        .put("issued", TimeCodecs.INSTANT, source.issued())
+        .put("elevation", RouteFields.HEIGHT, source.elevation())
         .node();
   }
 }

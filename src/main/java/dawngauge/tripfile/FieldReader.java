@@ -97,11 +97,6 @@ final class FieldReader {
     return value == null ? form.standIn() : value;
   }
 
-  /** The value of a field, null where it is missing, or the stand-in where it is wrong. */
-  <T> @Nullable T optionalOrStandIn(String name, Codec<T> form) {
-    return has(name) ? required(name, form) : null;
-  }
-
   /**
    * The value of a field of the catalogue: null, or where it must be there the stand-in, if it is
    * missing or wrong; what must be there and what is wrong is reported.
@@ -126,19 +121,8 @@ final class FieldReader {
   <T> @Nullable T known(String name, Codec<T> codec) {
     JsonNode value = field(name);
     return isEstimate(name)
-        ? read(value, at(name), values, in -> in.value(ESTIMATE, codec, true))
+        ? read(value, at(name), values, in -> in.requiredOrNull(ESTIMATE, codec))
         : optional(name, codec);
-  }
-
-  /** Two numbers, each within ± its limit, or null where they are missing or wrong. */
-  double @Nullable [] pair(String name, double firstLimit, double secondLimit) {
-    JsonNode value = field(name);
-    return value == null ? null : values.pair(value, at(name), firstLimit, secondLimit);
-  }
-
-  /** Two numbers that must be there. */
-  void requirePair(String name) {
-    reportIfMissing(name, "a pair of numbers, such as " + ValueReader.PAIR);
   }
 
   /** Yes or no; no where it is missing or wrong. */

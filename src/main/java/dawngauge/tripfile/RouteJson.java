@@ -2,13 +2,11 @@ package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dawngauge.field.Codec;
+import dawngauge.field.RouteFields;
+import dawngauge.field.TimeCodecs;
 import dawngauge.field.TripCodecs;
 import dawngauge.field.WeightFields;
-import dawngauge.geo.Coordinate;
 import dawngauge.problem.ProblemCode;
-import dawngauge.quantity.Elevation;
-import dawngauge.quantity.Entered;
-import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.Air;
 import dawngauge.trip.Leg;
 import dawngauge.trip.Route;
@@ -20,8 +18,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The route as JSON: stops in order, each with the leg that leaves it. */
 final class RouteJson {
-  static final Codec<Entered<Elevation>> ELEVATION = Codec.figure(QuantityKind.ELEVATION);
-
   private static final Codec<Stop.Kind> KIND = Codec.choice(Stop.Kind.class, Stop.Kind::word);
 
   /** A stop and the leg that leaves it, which may not be written yet. */
@@ -35,7 +31,7 @@ final class RouteJson {
     for (int i = 0; i < departures.size(); i++) {
       Leg leg = departures.get(i).leg;
       if (i < departures.size() - 1) {
-        legs.add(Objects.requireNonNullElse(leg, LegJson.UNKNOWN));
+        legs.add(Objects.requireNonNullElse(leg, RouteFields.LEG.blank()));
       } else if (leg != null) {
         String place = in.at("stops") + "/" + i + "/leg";
         in.report(ProblemCode.LEG_AFTER_LAST_STOP, place, departures.get(i).stop.place());
@@ -47,8 +43,9 @@ final class RouteJson {
   static ObjectNode write(Route route) {
     List<Departure> departures = new ArrayList<>();
     for (int i = 0; i < route.stops().size(); i++) {
-      Leg leg = i < route.legs().size() ? route.legs().get(i) : LegJson.UNKNOWN;
-      departures.add(new Departure(route.stops().get(i), leg.equals(LegJson.UNKNOWN) ? null : leg));
+      Leg leg = i < route.legs().size() ? route.legs().get(i) : RouteFields.LEG.blank();
+      departures.add(
+          new Departure(route.stops().get(i), leg.equals(RouteFields.LEG.blank()) ? null : leg));
     }
     return new FieldWriter().objects("stops", departures, RouteJson::writeStop).node();
   }
@@ -60,18 +57,18 @@ final class RouteJson {
             in.required("id", Codec.NAME),
             in.required("place", Codec.TEXT),
             in.required("kind", KIND),
-            readCoordinate(in),
-            in.known("elevation", ELEVATION),
-            in.known("zone", TimeForms.ZONE_FORM),
-            in.optional("stay", TimeForms.DURATION_FORM),
-            in.optionalOrStandIn("arrive", TimeForms.TIME_FORM),
-            in.optionalOrStandIn("leave", TimeForms.TIME_FORM),
+            in.value("at", TripCodecs.COORDINATE, false),
+            in.known("elevation", RouteFields.HEIGHT),
+            in.known("zone", TimeCodecs.ZONE),
+            in.optional("stay", TimeCodecs.DURATION),
+            in.optional("arrive", TimeCodecs.TIME),
+            in.optional("leave", TimeCodecs.TIME),
             air == null ? Air.NONE : air,
             in.objects("loadChanges", each -> PartJson.read(each, WeightFields.LOAD_CHANGE)),
             in.isEstimate("elevation"),
             in.isEstimate("zone"),
             in.remarks());
-    return new Departure(stop, in.object("leg", LegJson::read));
+    return new Departure(stop, in.object("leg", each -> PartJson.read(each, RouteFields.LEG)));
   }
 
   private static ObjectNode writeStop(Departure departure) {
@@ -81,32 +78,20 @@ final class RouteJson {
             .put("id", Codec.NAME, stop.id())
             .put("place", Codec.TEXT, stop.place())
             .put("kind", KIND, stop.kind());
-    Coordinate coordinate = stop.coordinate();
-    if (coordinate != null) {
-      out.numbers("at", coordinate.latitude(), coordinate.longitude());
-    }
-    out.known("elevation", ELEVATION, stop.elevation(), stop.elevationEstimated())
-        .known("zone", TimeForms.ZONE_FORM, stop.zone(), stop.zoneEstimated())
-        .put("stay", TimeForms.DURATION_FORM, stop.stay())
-        .put("arrive", TimeForms.TIME_FORM, stop.arrive())
-        .put("leave", TimeForms.TIME_FORM, stop.leave())
+    out.value("at", TripCodecs.COORDINATE, stop.coordinate())
+        .known("elevation", RouteFields.HEIGHT, stop.elevation(), stop.elevationEstimated())
+        .known("zone", TimeCodecs.ZONE, stop.zone(), stop.zoneEstimated())
+        .put("stay", TimeCodecs.DURATION, stop.stay())
+        .put("arrive", TimeCodecs.TIME, stop.arrive())
+        .put("leave", TimeCodecs.TIME, stop.leave())
         .put("air", TripCodecs.AIR, stop.air())
         .objects(
             "loadChanges",
             stop.loadChanges(),
             each -> PartJson.write(WeightFields.LOAD_CHANGE, each));
     ObjectNode node = out.with(stop.remarks());
-    return departure.leg == null ? node : node.set("leg", LegJson.write(departure.leg));
-  }
-
-  private static @Nullable Coordinate readCoordinate(FieldReader in) {
-    double[] pair = in.pair("at", 90, 180);
-    return pair == null ? null : new Coordinate(pair[0], pair[1]);
-  }
-
-  /** A coordinate that must be there; where it is missing or wrong, a stand-in. */
-  static Coordinate requiredCoordinate(FieldReader in) {
-    in.requirePair("at");
-    return Objects.requireNonNullElse(readCoordinate(in), new Coordinate(0, 0));
+    return departure.leg == null
+        ? node
+        : node.set("leg", PartJson.write(RouteFields.LEG, departure.leg));
   }
 }
