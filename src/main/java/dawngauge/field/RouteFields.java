@@ -7,14 +7,20 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Speed;
 import dawngauge.quantity.Temperature;
+import dawngauge.trip.Air;
 import dawngauge.trip.Leg;
+import dawngauge.trip.LoadChange;
 import dawngauge.trip.ProfilePoint;
 import dawngauge.trip.Remarks;
+import dawngauge.trip.Stop;
 import dawngauge.trip.TrackMark;
+import dawngauge.trip.TypedTime;
 import java.time.Duration;
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 
-/** What legs have, with the points along them. */
+/** What stops and legs have. */
 public final class RouteFields {
 
   /** Height of the ground. */
@@ -160,6 +166,132 @@ public final class RouteFields {
               LEG_TOP_SPEED,
               LEG_PROFILE,
               LEG_TRACK));
+
+  /** How others refer to a stop. */
+  public static final Field<Stop, String> STOP_ID =
+      Field.name("id", "Id", "as air and log refer to it", Codec.NAME, Stop::id, Stop::withId);
+
+  /** Name of a stop. */
+  public static final Field<Stop, String> STOP_PLACE =
+      Field.required(
+          "place", "Place", "as the crew calls it", Codec.TEXT, Stop::place, Stop::withPlace);
+
+  /** Kind of a stop. */
+  public static final Field<Stop, Stop.Kind> STOP_KIND =
+      Field.required(
+          "kind",
+          "Kind of stop",
+          "what it is for",
+          Codec.choice(Stop.Kind.class, Stop.Kind::word),
+          Stop::kind,
+          Stop::withKind);
+
+  /** Where a stop is. */
+  public static final Field<Stop, Coordinate> STOP_AT =
+      Field.optional(
+          "at", "Lat, lon", MAP, TripCodecs.COORDINATE, Stop::coordinate, Stop::withCoordinate);
+
+  /** Height of a stop. */
+  public static final Estimable<Stop, Entered<Elevation>> STOP_ELEVATION =
+      new Estimable<>(
+          Field.optional(
+              "elevation",
+              "Elevation",
+              "map or sign; else of the places near",
+              HEIGHT,
+              Stop::elevation,
+              Stop::withElevation),
+          Stop::elevationEstimated,
+          stop -> stop.withElevationEstimated(true));
+
+  /** Time zone of a stop. */
+  public static final Estimable<Stop, ZoneId> STOP_ZONE =
+      new Estimable<>(
+          Field.optional(
+              "zone",
+              "Time zone",
+              "region; else that of the stop before",
+              TimeCodecs.ZONE,
+              Stop::zone,
+              Stop::withZone),
+          Stop::zoneEstimated,
+          stop -> stop.withZoneEstimated(true));
+
+  /** How long the rig stands. */
+  public static final Field<Stop, Duration> STOP_STAY =
+      Field.optional("stay", "Stay", "as planned", TimeCodecs.DURATION, Stop::stay, Stop::withStay);
+
+  /** Typed arrival. */
+  public static final Field<Stop, TypedTime> STOP_ARRIVE =
+      Field.optional(
+          "arrive",
+          "Arrival time",
+          "where it is fixed; else computed",
+          TimeCodecs.TIME,
+          Stop::arrive,
+          Stop::withArrive);
+
+  /** Typed departure. */
+  public static final Field<Stop, TypedTime> STOP_LEAVE =
+      Field.optional(
+          "leave",
+          "Leaving time",
+          "where it is fixed; needed at the start",
+          TimeCodecs.TIME,
+          Stop::leave,
+          Stop::withLeave);
+
+  /** Whether air is to be had; none is written too. */
+  public static final Field<Stop, Air> STOP_AIR =
+      Field.optional(
+          "air",
+          "Air for tires",
+          "hose at the place",
+          TripCodecs.AIR,
+          Stop::air,
+          (stop, air) -> stop.withAir(Objects.requireNonNullElse(air, Air.NONE)));
+
+  /** Loads taken on or set down at a stop. */
+  public static final Parts<Stop, LoadChange> STOP_LOADS =
+      new Parts<>(
+          "loadChanges",
+          "Loads",
+          WeightFields.LOAD_CHANGE,
+          Stop::loadChanges,
+          Stop::withLoadChanges);
+
+  /** A stop; in the file the leg that leaves it stands inside it. */
+  public static final Part<Stop> STOP =
+      Part.of(
+          "stop",
+          "stop",
+          new Stop(
+              "",
+              "",
+              Stop.Kind.START,
+              null,
+              null,
+              null,
+              null,
+              null,
+              null,
+              Air.NONE,
+              List.of(),
+              Remarks.NONE),
+          Stop::remarks,
+          Stop::withRemarks,
+          List.<Member<Stop>>of(
+              STOP_ID,
+              STOP_PLACE,
+              STOP_KIND,
+              STOP_AT,
+              STOP_ELEVATION,
+              STOP_ZONE,
+              STOP_STAY,
+              STOP_ARRIVE,
+              STOP_LEAVE,
+              STOP_AIR,
+              STOP_LOADS));
 
   private RouteFields() {}
 }

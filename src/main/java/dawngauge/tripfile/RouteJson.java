@@ -1,13 +1,8 @@
 package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dawngauge.field.Codec;
 import dawngauge.field.RouteFields;
-import dawngauge.field.TimeCodecs;
-import dawngauge.field.TripCodecs;
-import dawngauge.field.WeightFields;
 import dawngauge.problem.ProblemCode;
-import dawngauge.trip.Air;
 import dawngauge.trip.Leg;
 import dawngauge.trip.Route;
 import dawngauge.trip.Stop;
@@ -18,8 +13,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The route as JSON: stops in order, each with the leg that leaves it. */
 final class RouteJson {
-  private static final Codec<Stop.Kind> KIND = Codec.choice(Stop.Kind.class, Stop.Kind::word);
-
   /** A stop and the leg that leaves it, which may not be written yet. */
   private record Departure(Stop stop, @Nullable Leg leg) {}
 
@@ -51,45 +44,13 @@ final class RouteJson {
   }
 
   private static Departure readStop(FieldReader in) {
-    Air air = in.optional("air", TripCodecs.AIR);
-    Stop stop =
-        new Stop(
-            in.required("id", Codec.NAME),
-            in.required("place", Codec.TEXT),
-            in.required("kind", KIND),
-            in.value("at", TripCodecs.COORDINATE, false),
-            in.known("elevation", RouteFields.HEIGHT),
-            in.known("zone", TimeCodecs.ZONE),
-            in.optional("stay", TimeCodecs.DURATION),
-            in.optional("arrive", TimeCodecs.TIME),
-            in.optional("leave", TimeCodecs.TIME),
-            air == null ? Air.NONE : air,
-            in.objects("loadChanges", each -> PartJson.read(each, WeightFields.LOAD_CHANGE)),
-            in.isEstimate("elevation"),
-            in.isEstimate("zone"),
-            in.remarks());
-    return new Departure(stop, in.object("leg", each -> PartJson.read(each, RouteFields.LEG)));
+    return new Departure(
+        PartJson.read(in, RouteFields.STOP),
+        in.object("leg", each -> PartJson.read(each, RouteFields.LEG)));
   }
 
   private static ObjectNode writeStop(Departure departure) {
-    Stop stop = departure.stop;
-    FieldWriter out =
-        new FieldWriter()
-            .put("id", Codec.NAME, stop.id())
-            .put("place", Codec.TEXT, stop.place())
-            .put("kind", KIND, stop.kind());
-    out.value("at", TripCodecs.COORDINATE, stop.coordinate())
-        .known("elevation", RouteFields.HEIGHT, stop.elevation(), stop.elevationEstimated())
-        .known("zone", TimeCodecs.ZONE, stop.zone(), stop.zoneEstimated())
-        .put("stay", TimeCodecs.DURATION, stop.stay())
-        .put("arrive", TimeCodecs.TIME, stop.arrive())
-        .put("leave", TimeCodecs.TIME, stop.leave())
-        .put("air", TripCodecs.AIR, stop.air())
-        .objects(
-            "loadChanges",
-            stop.loadChanges(),
-            each -> PartJson.write(WeightFields.LOAD_CHANGE, each));
-    ObjectNode node = out.with(stop.remarks());
+    ObjectNode node = PartJson.write(RouteFields.STOP, departure.stop);
     return departure.leg == null
         ? node
         : node.set("leg", PartJson.write(RouteFields.LEG, departure.leg));

@@ -7,6 +7,7 @@ import dawngauge.field.Codec;
 import dawngauge.field.Field;
 import dawngauge.field.Member;
 import dawngauge.field.Part;
+import dawngauge.field.RouteFields;
 import dawngauge.field.TripFields;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.ProblemCode;
@@ -45,7 +46,7 @@ class FieldCatalogueTest {
 
   @Test
   void allPartsAreWalked() {
-    assertThat(TripFields.all()).hasSize(17).extracting(Part::name).doesNotHaveDuplicates();
+    assertThat(TripFields.all()).hasSize(18).extracting(Part::name).doesNotHaveDuplicates();
     assertThat(fields()).hasSizeGreaterThan(60);
   }
 
@@ -56,6 +57,8 @@ class FieldCatalogueTest {
     Set<String> declared = new TreeSet<>();
     definition.path("properties").fieldNames().forEachRemaining(declared::add);
     assertThat(declared.remove("note")).isEqualTo(part.remarks() != null);
+    // The leg stands inside its stop in the file only.
+    assertThat(declared.remove("leg")).isEqualTo(part.equals(RouteFields.STOP));
     assertThat(keys(part)).isEqualTo(declared);
     Set<String> required = new TreeSet<>();
     definition.path("required").forEach(key -> required.add(key.textValue()));
