@@ -12,7 +12,7 @@ public final class TripFields {
 
   /** Every kind of part, the rig first, each before those that stand inside it. */
   public static List<Part<?>> all() {
-    return with(RigFields.RIG, RouteFields.STOP, RouteFields.LEG);
+    return with(RigFields.RIG, RouteFields.STOP, RouteFields.LEG, AmbientFields.ENTRY);
   }
 
   /** Some kinds of part, and all that stand inside them, each once. */

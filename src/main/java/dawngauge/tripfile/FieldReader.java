@@ -87,8 +87,13 @@ final class FieldReader {
 
   /** The value of a field, or null where it is missing or wrong (both are reported). */
   <T> @Nullable T requiredOrNull(String name, Codec<T> form) {
-    reportIfMissing(name, form.what() + ", such as " + form.example());
+    require(name, form);
     return optional(name, form);
+  }
+
+  /** Reports a field that is missing. */
+  void require(String name, Codec<?> form) {
+    reportIfMissing(name, form.what() + ", such as " + form.example());
   }
 
   /** The value of a field, or the stand-in where it is missing or wrong (both are reported). */
