@@ -6,6 +6,7 @@ import dawngauge.planner.FeedDesk;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
+import dawngauge.problem.Outcome;
 import dawngauge.settings.FeedSettings;
 import dawngauge.settings.SettingsFile;
 import dawngauge.settings.SystemTheme;
@@ -48,7 +49,7 @@ public final class Main {
             planner,
             new Console(System.in, out, err),
             weather,
-            (use, trip, file) -> open(use, desk, weather, trip, file),
+            (use, opened, file) -> open(use, desk, weather, opened, file),
             args);
     out.flush();
     err.flush();
@@ -58,10 +59,14 @@ public final class Main {
   }
 
   private static boolean open(
-      Planner planner, UserDesk desk, WeatherDesk weather, Trip trip, Optional<Path> file) {
+      Planner planner,
+      UserDesk desk,
+      WeatherDesk weather,
+      Outcome<Trip> opened,
+      Optional<Path> file) {
     boolean dark =
         SystemTheme.isDark(System.getenv(), Path.of(System.getProperty("user.home", ".")));
-    return WindowStart.open(planner, desk, weather, dark, trip, file);
+    return WindowStart.open(planner, desk, weather, dark, opened, file);
   }
 
   /** The user's own folder; a packager or test may name another. */

@@ -75,11 +75,11 @@ public final class CommandLineFace implements Callable<Integer> {
      * Opens it and waits until it is closed.
      *
      * @param planner the use cases
-     * @param trip the trip to show
+     * @param opened the trip to show, and what reading it told
      * @param file its file, or empty where it has none
      * @return false where no window can be opened
      */
-    boolean open(Planner planner, Trip trip, Optional<Path> file);
+    boolean open(Planner planner, Outcome<Trip> opened, Optional<Path> file);
   }
 
   /**
@@ -178,7 +178,7 @@ public final class CommandLineFace implements Callable<Integer> {
     }
     boolean unsaved = copy || file == null || file.equals(TripArgument.STANDARD);
     Optional<Path> path = unsaved ? Optional.empty() : Optional.ofNullable(file).map(Path::of);
-    if (opener.open(planner, opened.get(), path)) {
+    if (opener.open(planner, opened, path)) {
       return ExitCode.DONE;
     }
     if (file == null) {

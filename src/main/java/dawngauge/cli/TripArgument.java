@@ -20,18 +20,35 @@ final class TripArgument {
 
   static Outcome<Trip> open(Planner planner, Console console, String file) {
     if (file.equals(STANDARD)) {
-      return planner.open(console.in());
+      return told(console, file, planner.open(console.in()));
     }
     try {
-      return planner.open(Path.of(file));
+      return told(console, file, planner.open(Path.of(file)));
     } catch (InvalidPathException e) {
       return Outcome.failed(Problem.of(ProblemCode.NO_SUCH_FILE, "", file));
     }
   }
 
-  /** What the reader of the file told and what came up after it, each once. */
+  /** Says so, beside the result, where a file is of an older version. */
+  private static Outcome<Trip> told(Console console, String file, Outcome<Trip> opened) {
+    opened.problems().stream()
+        .filter(TripArgument::isVersion)
+        .forEach(problem -> console.err().println(shown(file) + ": " + problem.text()));
+    return opened;
+  }
+
+  private static boolean isVersion(Problem problem) {
+    return problem.code() == ProblemCode.OLDER_VERSION;
+  }
+
+  private static String shown(String file) {
+    return file.equals(STANDARD) ? "standard input" : file;
+  }
+
+  /** What the reader of the file told of the trip and what came up after it, each once. */
   static List<Problem> problems(Outcome<Trip> opened, List<Problem> later) {
     List<Problem> problems = new ArrayList<>(opened.problems());
+    problems.removeIf(TripArgument::isVersion);
     later.stream().filter(problem -> !repeats(problem, opened.problems())).forEach(problems::add);
     return problems;
   }
@@ -45,15 +62,16 @@ final class TripArgument {
 
   /** Says what keeps the times of a sound trip from being known, and gives the exit code for it. */
   static int untimed(Console console, String file, List<Problem> problems) {
-    String name = file.equals(STANDARD) ? "standard input" : file;
-    console.err().println(name + ": no time on the way is known, so there is nothing to plan");
+    console
+        .err()
+        .println(shown(file) + ": no time on the way is known, so there is nothing to plan");
     problems.forEach(problem -> console.err().println(problem.message()));
     return ExitCode.CONTENT;
   }
 
   /** Prints what is wrong with a file, all of it, and gives the exit code for it. */
   static int refuse(Console console, String file, List<Problem> problems) {
-    String name = file.equals(STANDARD) ? "standard input" : file;
+    String name = shown(file);
     List<Problem> shown =
         problems.stream()
             .filter(

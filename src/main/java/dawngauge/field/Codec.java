@@ -51,7 +51,9 @@ public record Codec<T>(
     /** A whole number. */
     WHOLE,
     /** True or false. */
-    FLAG
+    FLAG,
+    /** Degrees north and east, two numbers in a list. */
+    PAIR
   }
 
   /** Any text. */

@@ -5,7 +5,7 @@ package dawngauge.field;
  *
  * @param <R> the part
  */
-public sealed interface Member<R> permits Field, Texts, Pairs, Parts, OnePart {
+public sealed interface Member<R> permits Field, Estimable, Texts, Pairs, Parts, OnePart {
 
   /** Its name in the file. */
   String key();

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A kind of part of a rig, such as an axle, and all that it has.
+ * A kind of part of a trip, such as an axle or a stop, and all that it has.
  *
  * @param <R> the part
  * @param name its name in a sentence
@@ -78,7 +78,12 @@ public record Part<R>(
   public List<Field<R, ?>> fields() {
     return members.stream()
         .<Field<R, ?>>flatMap(
-            member -> member instanceof Field<R, ?> field ? Stream.of(field) : Stream.empty())
+            member -> {
+              if (member instanceof Estimable<R, ?> estimable) {
+                return Stream.of(estimable.figure());
+              }
+              return member instanceof Field<R, ?> field ? Stream.of(field) : Stream.empty();
+            })
         .toList();
   }
 }

@@ -8,10 +8,7 @@ import dawngauge.trip.Gauge;
 import dawngauge.trip.Hitch;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /** What a rig and its gauges have; all other parts hang on it. */
 public final class RigFields {
@@ -136,14 +133,6 @@ public final class RigFields {
 
   /** Every kind of part of a rig, itself first, and loads taken on or set down at a stop. */
   public static List<Part<?>> all() {
-    Set<Part<?>> found = new LinkedHashSet<>();
-    List<Part<?>> next = new ArrayList<>(List.of(RIG, WeightFields.LOAD_CHANGE));
-    while (!next.isEmpty()) {
-      Part<?> part = next.remove(0);
-      if (found.add(part)) {
-        next.addAll(part.inner());
-      }
-    }
-    return List.copyOf(found);
+    return TripFields.with(RIG, WeightFields.LOAD_CHANGE);
   }
 }

@@ -1,5 +1,6 @@
 package dawngauge.field;
 
+import dawngauge.geo.Coordinate;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
@@ -13,11 +14,12 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** How axles, wheel positions and the air at a stop stand in the file, and days. */
+/** How axles, wheel positions, coordinates and the air at a stop stand in the file, and days. */
 public final class TripCodecs {
   private static final Pattern AXLE_TEXT = Pattern.compile("(\\S|\\S.*\\S) ([1-9]\\d{0,2})");
   private static final Pattern POSITION_TEXT =
@@ -55,6 +57,22 @@ public final class TripCodecs {
           TripCodecs::parseAir,
           TripCodecs::airText);
 
+  /** A place on the earth: in the file two numbers, in a form as it is copied from a map. */
+  public static final Codec<Coordinate> COORDINATE =
+      new Codec<Coordinate>(
+          "a pair of numbers",
+          "[38.54, -106.93]",
+          new Coordinate(0, 0),
+          TripCodecs::parsePair,
+          at -> at.latitude() + ", " + at.longitude(),
+          (units, text) ->
+              Coordinate.parse(text.replace(";", ", "))
+                  .map(Outcome::of)
+                  .orElseGet(() -> notOnEarth(text)),
+          (units, at) -> at.latitude() + ", " + at.longitude(),
+          Codec.Json.PAIR,
+          List.of());
+
   /** A day. */
   public static final Codec<LocalDate> DATE =
       new Codec<>(
@@ -72,6 +90,22 @@ public final class TripCodecs {
     } catch (DateTimeException notADate) {
       return Codec.failed(ProblemCode.NOT_A_DATE, Codec.shortened(text), DATE_EXAMPLE);
     }
+  }
+
+  private static Outcome<Coordinate> parsePair(String text) {
+    String[] degrees = text.split(", ", -1);
+    try {
+      return degrees.length == 2
+          ? Outcome.of(
+              new Coordinate(Double.parseDouble(degrees[0]), Double.parseDouble(degrees[1])))
+          : notOnEarth(text);
+    } catch (IllegalArgumentException noNumberOrTooLarge) {
+      return notOnEarth(text);
+    }
+  }
+
+  private static Outcome<Coordinate> notOnEarth(String text) {
+    return Codec.failed(ProblemCode.NOT_A_COORDINATE, Codec.shortened(text));
   }
 
   private static Outcome<AxleRef> parseAxle(String text) {

@@ -238,6 +238,14 @@ public enum ProblemCode {
       Severity.ERROR,
       "the file has version {0}, this program reads version {1}; open it with a newer program; it"
           + " was left as it is"),
+  NEWER_THERE(
+      Severity.ERROR,
+      "{0} holds a trip of version {1}, this program writes version {2}; it was left as it is: save"
+          + " under another name"),
+  OLDER_VERSION(
+      Severity.NOTE,
+      "the file has version {0}; saved from here it gets version {1}, which older programs refuse:"
+          + " keep a copy if one of them is to open it"),
   NO_SUCH_VERSION(Severity.ERROR, "\"version\" is {0}; write {1}"),
   MISSING_FIELD(Severity.ERROR, "\"{0}\" is missing; write {1}"),
   WRONG_KIND(Severity.ERROR, "{0} is not {1}; write such as {2}"),

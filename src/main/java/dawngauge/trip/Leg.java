@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param profile points along the way, by distance from its start
  * @param track points of the track that it was taken from, from its start to its end; none where it
  *     was not
+ * @param distanceEstimated whether the distance is an estimate, as from the straight line; no where
+ *     there is none
  * @param remarks note and extras
  */
 @RecordBuilder
@@ -28,6 +30,7 @@ public record Leg(
     @Nullable Entered<Speed> topSpeed,
     List<ProfilePoint> profile,
     List<TrackMark> track,
+    boolean distanceEstimated,
     Remarks remarks)
     implements LegBuilder.With {
 
@@ -35,9 +38,10 @@ public record Leg(
   public Leg {
     profile = List.copyOf(profile);
     track = List.copyOf(track);
+    distanceEstimated &= distance != null;
   }
 
-  /** A leg that was not taken from a track. */
+  /** A leg without estimates that was not taken from a track. */
   public Leg(
       @Nullable Entered<Distance> distance,
       @Nullable Entered<Speed> averageSpeed,
@@ -45,7 +49,13 @@ public record Leg(
       @Nullable Entered<Speed> topSpeed,
       List<ProfilePoint> profile,
       Remarks remarks) {
-    this(distance, averageSpeed, duration, topSpeed, profile, List.of(), remarks);
+    this(distance, averageSpeed, duration, topSpeed, profile, List.of(), false, remarks);
+  }
+
+  /** The same with another distance, which is no estimate. */
+  @Override
+  public Leg withDistance(@Nullable Entered<Distance> known) {
+    return LegBuilder.With.super.withDistance(known).withDistanceEstimated(false);
   }
 
   /** Whether its track tells how high it runs: half of the track's points or more have a height. */

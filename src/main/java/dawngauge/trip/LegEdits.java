@@ -11,16 +11,12 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Changes to one leg, and what must be asked of it. */
 public final class LegEdits {
-
-  /** Field of a leg's remarks that marks a guessed distance. */
-  static final String GUESSED = "x-distance-guessed";
 
   /** An end at or above this may stand for a way through mountains; ours, no source. */
   private static final double HIGH = new Elevation(1200).meters();
@@ -37,7 +33,7 @@ public final class LegEdits {
 
   /** Whether a leg's distance was guessed. */
   public static boolean isGuessed(Leg leg) {
-    return leg.remarks().extras().containsKey(GUESSED);
+    return leg.distanceEstimated();
   }
 
   /** A leg with a typed distance, no longer guessed; its points must lie within it. */
@@ -49,10 +45,7 @@ public final class LegEdits {
                 ProblemCode.PROFILE_BEYOND_LEG, "", point.distance().text(), distance.text()));
       }
     }
-    Map<String, String> extras = new HashMap<>(leg.remarks().extras());
-    extras.remove(GUESSED);
-    return Outcome.of(
-        leg.withDistance(distance).withRemarks(new Remarks(leg.remarks().note(), extras)));
+    return Outcome.of(leg.withDistance(distance));
   }
 
   /** A leg with a further point along it. */

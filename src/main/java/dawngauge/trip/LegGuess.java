@@ -7,9 +7,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.Quantity;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Unit;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What can be guessed of a leg from where its ends are. */
@@ -29,7 +27,7 @@ final class LegGuess {
 
   private LegGuess() {}
 
-  /** A leg as far as it can be guessed; its distance, if any, is marked. */
+  /** A leg as far as it can be guessed; its distance, if any, is an estimate. */
   static Leg between(Stop from, Stop to) {
     Entered<Distance> distance = road(from.coordinate(), to.coordinate());
     return new Leg(
@@ -38,22 +36,23 @@ final class LegGuess {
         null,
         null,
         List.of(),
-        new Remarks(null, distance == null ? Map.of() : Map.of(LegEdits.GUESSED, "true")));
+        List.of(),
+        true,
+        Remarks.NONE);
   }
 
   /** A leg whose ends have changed: its distance is guessed, what was typed beside that stays. */
   static Leg anew(Leg old, Stop from, Stop to) {
     Leg guess = between(from, to);
-    Map<String, String> extras = new HashMap<>(old.remarks().extras());
-    extras.remove(LegEdits.GUESSED);
-    extras.putAll(guess.remarks().extras());
     return new Leg(
         guess.distance(),
         old.averageSpeed() == null ? guess.averageSpeed() : old.averageSpeed(),
         old.duration(),
         old.topSpeed(),
         List.of(),
-        new Remarks(old.remarks().note(), extras));
+        List.of(),
+        guess.distanceEstimated(),
+        old.remarks());
   }
 
   private static @Nullable Entered<Distance> road(

@@ -94,10 +94,6 @@ final class LegsOf {
     for (ProfilePoint point : after.profile()) {
       profile.add(moved(point, a.value().meters() + point.distance().value().meters(), sum));
     }
-    Map<String, String> extras =
-        LegEdits.isGuessed(before) || LegEdits.isGuessed(after)
-            ? Map.of(LegEdits.GUESSED, "true")
-            : Map.of();
     boolean steady =
         before.duration() == null
             && after.duration() == null
@@ -111,7 +107,8 @@ final class LegsOf {
         before.track().isEmpty() || after.track().isEmpty()
             ? List.of()
             : Stream.concat(before.track().stream(), after.track().stream()).toList(),
-        new Remarks(null, extras));
+        LegEdits.isGuessed(before) || LegEdits.isGuessed(after),
+        Remarks.NONE);
   }
 
   private static @Nullable Duration sum(@Nullable Duration a, @Nullable Duration b) {

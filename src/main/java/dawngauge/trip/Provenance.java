@@ -2,6 +2,7 @@ package dawngauge.trip;
 
 import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
@@ -13,11 +14,13 @@ import org.jspecify.annotations.Nullable;
  * @param issued when it was given, or null; a forecast's uncertainty grows from here
  * @param elevation height of the ground for which it was given, where that is known
  */
+@RecordBuilder
 public record Provenance(
     Kind kind,
     @Nullable String source,
     @Nullable Instant issued,
-    @Nullable Entered<Elevation> elevation) {
+    @Nullable Entered<Elevation> elevation)
+    implements ProvenanceBuilder.With {
 
   /** Typed by the user, who did not say where from. */
   public static final Provenance TYPED = new Provenance(Kind.TYPED, null, null);

@@ -47,7 +47,7 @@ public final class RouteOfTrack {
       Elevation height = line.points().get(stops.get(i).index()).elevation();
       if (height != null) {
         Stop stop = made.route().stops().get(i);
-        made = RouteEdits.withStop(made, i, StopEdits.withElevation(stop, typed(height)));
+        made = RouteEdits.withStop(made, i, stop.withElevation(typed(height)));
       }
     }
     if (!line.isWay()) {
@@ -69,6 +69,7 @@ public final class RouteOfTrack {
                   null,
                   profile(line, meters, from, to),
                   TrackMarks.of(line, meters, from, to),
+                  false,
                   Remarks.NONE));
     }
     return made;

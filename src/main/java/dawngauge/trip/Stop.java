@@ -23,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  * @param leave typed leaving time, which wins over stay
  * @param air whether air is to be had
  * @param loadChanges what is taken on or set down
+ * @param elevationEstimated whether the elevation is an estimate of the places near it, typed or
+ *     measured by nobody; no where there is none
+ * @param zoneEstimated whether the zone is that of the nearest place; no where there is none
  * @param remarks note and extras
  */
 @RecordBuilder
@@ -38,6 +41,8 @@ public record Stop(
     @Nullable TypedTime leave,
     Air air,
     List<LoadChange> loadChanges,
+    boolean elevationEstimated,
+    boolean zoneEstimated,
     Remarks remarks)
     implements StopBuilder.With {
 
@@ -73,6 +78,51 @@ public record Stop(
   /** Copies the list. */
   public Stop {
     loadChanges = List.copyOf(loadChanges);
+    elevationEstimated &= elevation != null;
+    zoneEstimated &= zone != null;
+  }
+
+  /** A stop without estimates. */
+  public Stop(
+      String id,
+      String place,
+      Kind kind,
+      @Nullable Coordinate coordinate,
+      @Nullable Entered<Elevation> elevation,
+      @Nullable ZoneId zone,
+      @Nullable Duration stay,
+      @Nullable TypedTime arrive,
+      @Nullable TypedTime leave,
+      Air air,
+      List<LoadChange> loadChanges,
+      Remarks remarks) {
+    this(
+        id,
+        place,
+        kind,
+        coordinate,
+        elevation,
+        zone,
+        stay,
+        arrive,
+        leave,
+        air,
+        loadChanges,
+        false,
+        false,
+        remarks);
+  }
+
+  /** The same with another elevation, which is no estimate. */
+  @Override
+  public Stop withElevation(@Nullable Entered<Elevation> known) {
+    return StopBuilder.With.super.withElevation(known).withElevationEstimated(false);
+  }
+
+  /** The same with another zone, which is no estimate. */
+  @Override
+  public Stop withZone(@Nullable ZoneId known) {
+    return StopBuilder.With.super.withZone(known).withZoneEstimated(false);
   }
 
   /** The same with other typed times; null for none. */

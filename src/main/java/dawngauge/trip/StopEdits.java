@@ -7,40 +7,32 @@ import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Unit;
 import java.time.ZoneId;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Changes to one stop in which one figure speaks for another; what is estimated is marked. */
 public final class StopEdits {
 
-  /** Field of a stop's remarks that marks its height as an estimate of the places near it. */
-  private static final String ESTIMATED = "x-elevation-estimated";
-
-  /** The same of its time zone. */
-  private static final String ZONE_ESTIMATED = "x-zone-estimated";
-
   private StopEdits() {}
 
   /** Whether a stop's height is an estimate of the places near it. */
   public static boolean isEstimated(Stop stop) {
-    return stop.remarks().extras().containsKey(ESTIMATED);
+    return stop.elevationEstimated();
   }
 
   /** Whether a stop's zone is that of the nearest place. */
   public static boolean isZoneEstimated(Stop stop) {
-    return stop.remarks().extras().containsKey(ZONE_ESTIMATED);
+    return stop.zoneEstimated();
   }
 
   /** A stop with a typed height, no longer an estimate. */
   public static Stop withElevation(Stop stop, @Nullable Entered<Elevation> elevation) {
-    return marked(stop.withElevation(elevation), ESTIMATED, false);
+    return stop.withElevation(elevation);
   }
 
   /** A stop with a typed zone, no longer an estimate; its typed times are of that zone's clocks. */
   public static Stop withZone(Stop stop, @Nullable ZoneId zone) {
-    return marked(zone == null ? stop.withZone(null) : inZone(stop, zone), ZONE_ESTIMATED, false);
+    return zone == null ? stop.withZone(null) : inZone(stop, zone);
   }
 
   /** A stop at a known place: its name, and height and zone as estimates. */
@@ -70,12 +62,11 @@ public final class StopEdits {
 
   private static Stop elevation(Stop stop, @Nullable Elevation estimate) {
     Entered<Elevation> shown = estimate == null ? null : LegGuess.guessed(estimate, Unit.FOOT, 10);
-    return marked(stop.withElevation(shown), ESTIMATED, estimate != null);
+    return stop.withElevation(shown).withElevationEstimated(estimate != null);
   }
 
   private static Stop zone(Stop stop, @Nullable ZoneId estimate) {
-    Stop there = estimate == null ? stop.withZone(null) : inZone(stop, estimate);
-    return marked(there, ZONE_ESTIMATED, estimate != null);
+    return estimate == null ? stop.withZone(null) : inZone(stop, estimate).withZoneEstimated(true);
   }
 
   /** Typed times are what the clock at the stop shows, also once its zone is known better. */
@@ -84,15 +75,5 @@ public final class StopEdits {
     TypedTime leave = stop.leave();
     return stop.withZone(zone)
         .withTimes(arrive == null ? null : arrive.in(zone), leave == null ? null : leave.in(zone));
-  }
-
-  private static Stop marked(Stop stop, String mark, boolean set) {
-    Map<String, String> extras = new HashMap<>(stop.remarks().extras());
-    if (set) {
-      extras.put(mark, "true");
-    } else {
-      extras.remove(mark);
-    }
-    return stop.withRemarks(new Remarks(stop.remarks().note(), extras));
   }
 }

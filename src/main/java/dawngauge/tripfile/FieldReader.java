@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
  * with a stand-in, so that all problems are found at once.
  */
 final class FieldReader {
+  /** The one field of an estimate. */
+  static final String ESTIMATE = "estimate";
+
   private final @Nullable ObjectNode node;
   private final String pointer;
   private final ValueReader values;
@@ -84,19 +87,19 @@ final class FieldReader {
 
   /** The value of a field, or null where it is missing or wrong (both are reported). */
   <T> @Nullable T requiredOrNull(String name, Codec<T> form) {
-    reportIfMissing(name, form.what() + ", such as " + form.example());
+    require(name, form);
     return optional(name, form);
+  }
+
+  /** Reports a field that is missing. */
+  void require(String name, Codec<?> form) {
+    reportIfMissing(name, form.what() + ", such as " + form.example());
   }
 
   /** The value of a field, or the stand-in where it is missing or wrong (both are reported). */
   <T> T required(String name, Codec<T> form) {
     T value = requiredOrNull(name, form);
     return value == null ? form.standIn() : value;
-  }
-
-  /** The value of a field, null where it is missing, or the stand-in where it is wrong. */
-  <T> @Nullable T optionalOrStandIn(String name, Codec<T> form) {
-    return has(name) ? required(name, form) : null;
   }
 
   /**
@@ -114,15 +117,17 @@ final class FieldReader {
     return read == null && required ? codec.standIn() : read;
   }
 
-  /** Two numbers, each within ± its limit, or null where they are missing or wrong. */
-  double @Nullable [] pair(String name, double firstLimit, double secondLimit) {
-    JsonNode value = field(name);
-    return value == null ? null : values.pair(value, at(name), firstLimit, secondLimit);
+  /** Whether the value of a field is an estimate: an object in the place of the value. */
+  boolean isEstimate(String name) {
+    return field(name) instanceof ObjectNode;
   }
 
-  /** Two numbers that must be there. */
-  void requirePair(String name) {
-    reportIfMissing(name, "a pair of numbers, such as " + ValueReader.PAIR);
+  /** A value, or an estimate of it; null where it is missing or wrong (which is reported). */
+  <T> @Nullable T known(String name, Codec<T> codec) {
+    JsonNode value = field(name);
+    return isEstimate(name)
+        ? read(value, at(name), values, in -> in.requiredOrNull(ESTIMATE, codec))
+        : optional(name, codec);
   }
 
   /** Yes or no; no where it is missing or wrong. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dawngauge.field.Codec;
+import dawngauge.geo.Coordinate;
 import dawngauge.trip.Remarks;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,14 @@ final class FieldWriter {
     return this;
   }
 
+  /** A value in its text form, or as an estimate. */
+  <T> FieldWriter known(String name, Codec<T> form, @Nullable T value, boolean estimated) {
+    return estimated
+        ? object(
+            name, value, each -> new FieldWriter().put(FieldReader.ESTIMATE, form, each).node())
+        : put(name, form, value);
+  }
+
   /** A value of the catalogue. */
   <T> FieldWriter value(String name, Codec<T> codec, @Nullable T value) {
     if (value != null) {
@@ -31,6 +40,10 @@ final class FieldWriter {
         case NUMBER -> node.put(name, ((Number) value).doubleValue());
         case WHOLE -> node.put(name, ((Number) value).intValue());
         case FLAG -> node.put(name, (Boolean) value);
+        case PAIR -> {
+          Coordinate at = (Coordinate) value;
+          node.putArray(name).add(at.latitude()).add(at.longitude());
+        }
       }
     }
     return this;
@@ -47,15 +60,6 @@ final class FieldWriter {
   /** Yes or no. */
   FieldWriter flag(String name, boolean flag) {
     node.put(name, flag);
-    return this;
-  }
-
-  /** Numbers on one line. */
-  FieldWriter numbers(String name, double... numbers) {
-    ArrayNode array = node.putArray(name);
-    for (double number : numbers) {
-      array.add(number);
-    }
     return this;
   }
 

@@ -29,6 +29,11 @@ final class Findings {
     return count;
   }
 
+  /** Whether something is wrong at a place. */
+  boolean isToldAt(String place) {
+    return kept.stream().anyMatch(problem -> problem.where().equals(place));
+  }
+
   boolean hasError() {
     return errors > 0;
   }

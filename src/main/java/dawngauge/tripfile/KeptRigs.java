@@ -26,6 +26,7 @@ import java.util.stream.Stream;
 public final class KeptRigs {
 
   private static final String FORMAT = "dawngauge rig";
+  private static final int VERSION = 1;
   private static final String ENDING = ".dawngauge-rig";
 
   private final Path folder;
@@ -68,7 +69,7 @@ public final class KeptRigs {
         JsonText.text(
             new FieldWriter()
                 .put("format", Codec.TEXT, FORMAT)
-                .integer("version", TripJson.VERSION)
+                .integer("version", VERSION)
                 .put("name", Codec.TEXT, named)
                 .put("kept", Codec.TEXT, today.toString())
                 .object("rig", rig, each -> PartJson.write(RigFields.RIG, each))

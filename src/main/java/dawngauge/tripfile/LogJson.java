@@ -2,6 +2,8 @@ package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dawngauge.field.Codec;
+import dawngauge.field.RouteFields;
+import dawngauge.field.TimeCodecs;
 import dawngauge.field.TripCodecs;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
@@ -39,7 +41,7 @@ final class LogJson {
 
   static LogEvent read(FieldReader in) {
     Type type = in.requiredOrNull("type", TYPE);
-    TypedTime time = in.required("time", TimeForms.TIME_FORM);
+    TypedTime time = in.required("time", TimeCodecs.TIME);
     if (type == null) {
       in.skipRest();
       return new LogEvent.Note(time, "", in.remarks());
@@ -52,8 +54,8 @@ final class LogJson {
               in.required("pressure", PRESSURE),
               in.required("gauge", Codec.NAME),
               in.required("state", STATE),
-              in.optional("air", LegJson.TEMPERATURE),
-              in.optional("tireTemperature", LegJson.TEMPERATURE),
+              in.optional("air", RouteFields.TEMPERATURE),
+              in.optional("tireTemperature", RouteFields.TEMPERATURE),
               in.remarks());
       case ADJUSTMENT ->
           new LogEvent.Adjustment(
@@ -80,14 +82,14 @@ final class LogJson {
     FieldWriter out =
         new FieldWriter()
             .put("type", TYPE, typeOf(event))
-            .put("time", TimeForms.TIME_FORM, event.time());
+            .put("time", TimeCodecs.TIME, event.time());
     if (event instanceof LogEvent.Reading reading) {
       out.put("tire", Codec.NAME, reading.tire())
           .put("pressure", PRESSURE, reading.pressure())
           .put("gauge", Codec.NAME, reading.gauge())
           .put("state", STATE, reading.state())
-          .put("air", LegJson.TEMPERATURE, reading.air())
-          .put("tireTemperature", LegJson.TEMPERATURE, reading.tireTemperature());
+          .put("air", RouteFields.TEMPERATURE, reading.air())
+          .put("tireTemperature", RouteFields.TEMPERATURE, reading.tireTemperature());
     } else if (event instanceof LogEvent.Adjustment adjustment) {
       out.put("tire", Codec.NAME, adjustment.tire())
           .put("from", PRESSURE, adjustment.from())

@@ -2,6 +2,7 @@ package dawngauge.tripfile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dawngauge.field.Codec;
+import dawngauge.field.Estimable;
 import dawngauge.field.Fault;
 import dawngauge.field.Field;
 import dawngauge.field.Member;
@@ -44,6 +45,8 @@ final class PartJson {
   private static <R> R with(FieldReader in, Member<R> member, R value) {
     if (member instanceof Field<R, ?> field) {
       return withField(in, field, value);
+    } else if (member instanceof Estimable<R, ?> estimable) {
+      return withEstimable(in, estimable, value);
     } else if (member instanceof Texts<R, ?> texts) {
       return withTexts(in, texts, value);
     } else if (member instanceof Pairs<R, ?, ?> pairs) {
@@ -63,6 +66,12 @@ final class PartJson {
     }
     V read = in.value(field.key(), field.codec(), field.required());
     return field.with().apply(value, read);
+  }
+
+  private static <R, V> R withEstimable(FieldReader in, Estimable<R, V> estimable, R value) {
+    Field<R, V> figure = estimable.figure();
+    R known = figure.with().apply(value, in.known(figure.key(), figure.codec()));
+    return in.isEstimate(figure.key()) ? estimable.asEstimate().apply(known) : known;
   }
 
   private static <R, V> R withTexts(FieldReader in, Texts<R, V> texts, R value) {
@@ -96,6 +105,8 @@ final class PartJson {
   private static <R> void put(FieldWriter out, Member<R> member, R value) {
     if (member instanceof Field<R, ?> field) {
       putField(out, field, value);
+    } else if (member instanceof Estimable<R, ?> estimable) {
+      putEstimable(out, estimable, value);
     } else if (member instanceof Texts<R, ?> texts) {
       putTexts(out, texts, value);
     } else if (member instanceof Pairs<R, ?, ?> pairs) {
@@ -109,6 +120,12 @@ final class PartJson {
 
   private static <R, V> void putField(FieldWriter out, Field<R, V> field, R value) {
     out.value(field.key(), field.codec(), field.of(value));
+  }
+
+  private static <R, V> void putEstimable(FieldWriter out, Estimable<R, V> estimable, R value) {
+    Field<R, V> figure = estimable.figure();
+    boolean estimated = estimable.estimated().test(value);
+    out.known(figure.key(), figure.codec(), figure.of(value), estimated);
   }
 
   private static <R, V> void putTexts(FieldWriter out, Texts<R, V> texts, R value) {

@@ -1,5 +1,6 @@
 package dawngauge.tripfile;
 
+import dawngauge.field.TimeCodecs;
 import dawngauge.field.TripCodecs;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -24,13 +25,15 @@ final class RouteCheck {
     if (stops.size() < 2) {
       problems.add(Problem.of(ProblemCode.TOO_FEW_STOPS, "/route/stops", "" + stops.size()));
     }
-    if (!stops.isEmpty() && stops.get(0).leave() == null) {
+    if (!stops.isEmpty()
+        && stops.get(0).leave() == null
+        && !problems.isToldAt("/route/stops/0/leave")) {
       problems.add(
           Problem.of(
               ProblemCode.NO_DEPARTURE,
               "/route/stops/0",
               stops.get(0).place(),
-              TimeForms.TIME_FORM.example()));
+              TimeCodecs.TIME.example()));
     }
     TimeOrder order = new TimeOrder(problems);
     for (int i = 0; i < stops.size(); i++) {

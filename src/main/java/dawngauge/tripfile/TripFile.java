@@ -73,12 +73,25 @@ public final class TripFile {
 
   /**
    * Writes a trip beside its place and moves it there in one step, so that a failure leaves what
-   * stood there. Links are followed and permissions kept.
+   * stood there. Links are followed and permissions kept. A trip of a newer version is never
+   * written over: this program cannot know what it would lose.
    *
    * @return what went wrong, if anything
    */
   public static Optional<Problem> write(Trip trip, Path file) {
-    return SafeFile.save(text(trip), file, true);
+    return newerThere(file).or(() -> SafeFile.save(text(trip), file, true));
+  }
+
+  /** Tells of a trip of a newer version that stands in a file. */
+  private static Optional<Problem> newerThere(Path file) {
+    return SafeFile.read(file, MOST_BYTES)
+        .flatMap(Outcome::value)
+        .flatMap(text -> JsonText.tree(withoutMark(text)).value())
+        .flatMap(TripJson::newerVersion)
+        .map(
+            version ->
+                Problem.of(
+                    ProblemCode.NEWER_THERE, "", file.toString(), version, "" + TripJson.VERSION));
   }
 
   private static Outcome<Trip> decoded(InputStream in) throws IOException {
@@ -92,7 +105,12 @@ public final class TripFile {
     } catch (CharacterCodingException notUtf8) {
       return Codec.failed(ProblemCode.NOT_UTF8);
     }
-    return parse(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    return parse(withoutMark(text));
+  }
+
+  /** A text without the mark of its byte order. */
+  private static String withoutMark(String text) {
+    return text.startsWith("\uFEFF") ? text.substring(1) : text;
   }
 
   /** Text of a starter file without figures, whose notes say where each figure is read. */

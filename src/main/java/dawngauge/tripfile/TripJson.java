@@ -9,11 +9,13 @@ import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.trip.PlanChoices;
 import dawngauge.trip.Trip;
+import java.math.BigInteger;
+import java.util.Optional;
 
 /** The whole trip as JSON, with the format's name and version. */
 final class TripJson {
   static final String FORMAT = "dawngauge trip";
-  static final int VERSION = 1;
+  static final int VERSION = 2;
 
   private TripJson() {}
 
@@ -26,23 +28,36 @@ final class TripJson {
     JsonNode version = tree.path("version");
     if (!version.isIntegralNumber() || version.bigIntegerValue().signum() <= 0) {
       String found = version.isMissingNode() ? "missing" : Codec.shortened(version.toString());
-      return Outcome.failed(
-          Problem.of(ProblemCode.NO_SUCH_VERSION, "/version", found, "" + VERSION));
+      return refused(ProblemCode.NO_SUCH_VERSION, found);
     }
-    if (!version.canConvertToInt() || version.intValue() > VERSION) {
-      return Outcome.failed(
-          Problem.of(
-              ProblemCode.NEWER_VERSION,
-              "/version",
-              Codec.shortened(version.toString()),
-              "" + VERSION));
+    Optional<String> newer = newerVersion(tree);
+    if (newer.isPresent()) {
+      return refused(ProblemCode.NEWER_VERSION, newer.get());
     }
     Findings problems = new Findings();
-    Trip trip = FieldReader.read(tree, "", new ValueReader(problems), TripJson::fields);
-    TripCheck.check(trip, problems);
-    return problems.hasError()
-        ? Outcome.failed(problems.list())
-        : Outcome.of(trip, problems.list());
+    Trip read = FieldReader.read(tree, "", new ValueReader(problems), TripJson::fields);
+    TripCheck.check(read, problems);
+    if (problems.hasError()) {
+      return Outcome.failed(problems.list());
+    } else if (version.intValue() == VERSION) {
+      return Outcome.of(read, problems.list());
+    }
+    problems.add(Problem.of(ProblemCode.OLDER_VERSION, "/version", version.asText(), "" + VERSION));
+    return Outcome.of(VersionOne.upgraded(read), problems.list());
+  }
+
+  private static Outcome<Trip> refused(ProblemCode code, String found) {
+    return Outcome.failed(Problem.of(code, "/version", found, "" + VERSION));
+  }
+
+  /** The version of a trip that is newer than this program writes; empty for anything else. */
+  static Optional<String> newerVersion(JsonNode tree) {
+    JsonNode version = tree.path("version");
+    boolean newer =
+        FORMAT.equals(tree.path("format").textValue())
+            && version.isIntegralNumber()
+            && version.bigIntegerValue().compareTo(BigInteger.valueOf(VERSION)) > 0;
+    return newer ? Optional.of(Codec.shortened(version.toString())) : Optional.empty();
   }
 
   private static Trip fields(FieldReader in) {

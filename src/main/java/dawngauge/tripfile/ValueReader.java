@@ -18,9 +18,6 @@ import org.jspecify.annotations.Nullable;
  */
 record ValueReader(Findings problems) {
 
-  /** How a pair of numbers is written. */
-  static final String PAIR = "[38.54, -106.93]";
-
   /** The place of a field in an object. */
   static String under(String place, String name) {
     return place + "/" + name.replace("~", "~0").replace("/", "~1");
@@ -44,12 +41,15 @@ record ValueReader(Findings problems) {
           case NUMBER -> value.isNumber();
           case WHOLE -> value.isIntegralNumber();
           case FLAG -> value.isBoolean();
+          case PAIR -> value.isArray() && value.size() == 2;
         };
     if (!fits) {
       reportKind(value, where, codec.what(), codec.example());
       return null;
     }
-    return outcome(codec.parse().apply(value.asText()), where);
+    return codec.json() == Codec.Json.PAIR
+        ? pair(value, where, codec)
+        : outcome(codec.parse().apply(value.asText()), where);
   }
 
   /** A text in a form. */
@@ -62,7 +62,7 @@ record ValueReader(Findings problems) {
   }
 
   /** A number within limits. */
-  @Nullable Double number(JsonNode value, String where, double lowest, double highest) {
+  private @Nullable Double number(JsonNode value, String where, double lowest, double highest) {
     if (!value.isNumber()) {
       reportKind(value, where, "a number", "" + lowest);
       return null;
@@ -75,15 +75,13 @@ record ValueReader(Findings problems) {
     return number;
   }
 
-  /** Two numbers, each within ± its limit. */
-  double @Nullable [] pair(JsonNode value, String where, double limit, double second) {
-    if (!value.isArray() || value.size() != 2) {
-      reportKind(value, where, "a pair of numbers", PAIR);
-      return null;
-    }
-    Double a = number(value.path(0), where + "/0", -limit, limit);
-    Double b = number(value.path(1), where + "/1", -second, second);
-    return a == null || b == null ? null : new double[] {a, b};
+  /** Degrees north and east. */
+  private <T> @Nullable T pair(JsonNode value, String where, Codec<T> codec) {
+    Double north = number(value.path(0), where + "/0", -90, 90);
+    Double east = number(value.path(1), where + "/1", -180, 180);
+    return north == null || east == null
+        ? null
+        : outcome(codec.parse().apply(north + ", " + east), where);
   }
 
   /** An object whose names and values are both texts; what is wrong is left out. */

@@ -5,6 +5,7 @@ import dawngauge.ledger.Ledger;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
+import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.UserState;
 import dawngauge.ui.common.FirstField;
@@ -431,6 +432,11 @@ public final class PlannerWindow {
   /** Opens a file in the place of the trip; where it cannot be read, says why. */
   void open(Path path) {
     files.open(path);
+  }
+
+  /** Says what reading the trip's file told that its saving hangs on. */
+  void tell(List<Problem> problems) {
+    files.tellVersion(problems);
   }
 
   /** Saves; says what keeps it from being saved, or from being opened again. */

@@ -3,6 +3,7 @@ package dawngauge.ui;
 import dawngauge.planner.UserDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Tasks;
@@ -27,6 +28,7 @@ import javafx.util.Duration;
 final class WindowFiles {
 
   private static final String FILE = "file";
+  private static final String VERSION = "version";
   private static final String CHANGED = "changed on disk";
   private static final String ASIDE = "copy";
   private static final String READING = "reading";
@@ -190,6 +192,7 @@ final class WindowFiles {
               // What was edited while it was read is asked about like anything not saved.
               if (document.trip().equals(before) || mayLeave()) {
                 tell(document.open(opened), file);
+                tellVersion(opened.trip().problems());
               }
             },
             wrong -> {
@@ -233,9 +236,18 @@ final class WindowFiles {
     tell(problems, file);
     if (problems.isEmpty()) {
       notices.clear(CHANGED);
+      notices.clear(VERSION);
       desk.drop();
     }
     return problems.isEmpty();
+  }
+
+  /** Says so where a file that was read will be of a newer version once it is saved. */
+  void tellVersion(List<Problem> problems) {
+    notices.clear(VERSION);
+    problems.stream()
+        .filter(problem -> problem.code() == ProblemCode.OLDER_VERSION)
+        .forEach(problem -> notices.tell(VERSION, problem.text()));
   }
 
   private void tell(List<Problem> problems, Path file) {

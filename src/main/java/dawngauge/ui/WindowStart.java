@@ -3,6 +3,7 @@ package dawngauge.ui;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
+import dawngauge.problem.Outcome;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
 import java.nio.file.Path;
@@ -32,7 +33,7 @@ public final class WindowStart {
    * @param desk what is kept in the user's own folder
    * @param weather the way to the weather services
    * @param systemDark whether the system's windows are dark
-   * @param trip the trip to show
+   * @param opened the trip to show, and what reading it told
    * @param file its file; empty for a copy that has none
    * @return false where no window can be opened: no display, a dead one, no toolkit
    */
@@ -41,17 +42,19 @@ public final class WindowStart {
       UserDesk desk,
       WeatherDesk weather,
       boolean systemDark,
-      Trip trip,
+      Outcome<Trip> opened,
       Optional<Path> file) {
+    Trip trip = opened.get();
     filler =
         stage -> {
           TripDocument document = new TripDocument(planner, trip);
           document.replace(trip, file);
           file.ifPresent(
-              opened -> desk.remember(s -> s.withRecent(opened.toAbsolutePath().toString())));
+              path -> desk.remember(s -> s.withRecent(path.toAbsolutePath().toString())));
           PlannerWindow window =
               new PlannerWindow(
                   stage, planner, desk, weather, document, new DialogAsker(stage), systemDark);
+          window.tell(opened.problems());
           boolean starter = planner.starterTrip().value().filter(trip::equals).isPresent();
           if (file.isEmpty() && starter) {
             window.showFirst();

@@ -102,7 +102,7 @@ class DemoDataTest {
 
   private static String schemaText() {
     try (InputStream in =
-        Objects.requireNonNull(TripFile.class.getResourceAsStream("trip-1.schema.json"))) {
+        Objects.requireNonNull(TripFile.class.getResourceAsStream("trip-2.schema.json"))) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);

@@ -144,8 +144,7 @@ class WorkedExampleTest {
   /** The same haul, the tire read at 55 psi instead of 80. */
   private static List<TireAtStop> lowTrack() throws IOException {
     String text = Files.readString(HAUL);
-    String low =
-        text.replace("\"T1\", \"pressure\": \"80 psi\"", "\"T1\", \"pressure\": \"55 psi\"");
+    String low = text.replaceFirst("(\"T1\",\\s*\"pressure\": )\"80 psi\"", "$1\"55 psi\"");
     assertThat(low).isNotEqualTo(text);
     return track(TripFile.parse(low).get());
   }

@@ -35,7 +35,7 @@ class AllProblemsAtOnceTest {
   @Test
   void aMissingHalfIsNamedAndTheRestStillRead() {
     Outcome<Trip> outcome =
-        TripFile.parse("{\"format\": \"dawngauge trip\", \"version\": 1, \"nam\": \"a\"}");
+        TripFile.parse("{\"format\": \"dawngauge trip\", \"version\": 2, \"nam\": \"a\"}");
     assertThat(outcome.problems().stream().map(Problem::message))
         .contains(
             "\"name\" is missing; write a text, such as \"as you like\"",

@@ -205,6 +205,30 @@ class DocumentWindowTest extends WindowTest {
   }
 
   @Test
+  void anOlderFileIsToldUntilItIsSaved() throws IOException {
+    String old = TripFile.text(demo()).replaceFirst("\"version\": 2", "\"version\": 1");
+    Path file = Files.writeString(folder.resolve("older.dawngauge"), old);
+    OpenWindow open = open(planner().starterTrip().get());
+    open.run(() -> open.window.open(file));
+    open.until("it is open", () -> open.document.trip().equals(demo()));
+    assertThat(open.texts("notice").toString()).contains("version 1", "keep a copy");
+    assertThat(open.onTitle()).doesNotContain("not saved");
+    open.run(() -> open.window.saveTo(file));
+    assertThat(open.texts("notice").toString()).doesNotContain("version 1");
+    assertThat(Files.readString(file)).isEqualTo(TripFile.text(demo()));
+  }
+
+  @Test
+  void aTripOfANewerVersionIsNotSavedOver() throws IOException {
+    String newer = TripFile.text(demo()).replaceFirst("\"version\": 2", "\"version\": 3");
+    Path file = Files.writeString(folder.resolve("newer.dawngauge"), newer);
+    OpenWindow open = open(demo());
+    open.run(() -> open.window.saveTo(file));
+    assertThat(open.texts("notice").toString()).contains("version 3", "save under another name");
+    assertThat(Files.readString(file)).isEqualTo(newer);
+  }
+
+  @Test
   void recentFilesAreListedAndThoseThatAreGoneAreTakenOff() throws IOException {
     Path file = Files.writeString(folder.resolve("other.dawngauge"), TripFile.text(demo()));
     UserDesk desk = desk(1);

@@ -1,6 +1,7 @@
 package dawngauge.ui.common;
 
 import dawngauge.field.Codec;
+import dawngauge.field.TripCodecs;
 import dawngauge.geo.Coordinate;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -154,15 +155,12 @@ public final class Forms {
     if (text.isEmpty()) {
       return Outcome.of(Optional.empty());
     }
-    return Coordinate.parse(text.replace(";", ", "))
-        .map(place -> Outcome.of(Optional.of(place)))
-        .orElseGet(
-            () -> Outcome.failed(Problem.of(ProblemCode.NOT_A_COORDINATE, "", shortened(text))));
+    return TripCodecs.COORDINATE.typed().apply(UnitSystem.SI, text).map(Optional::of);
   }
 
   /** A coordinate as it is typed. */
   public static String text(Coordinate coordinate) {
-    return coordinate.latitude() + ", " + coordinate.longitude();
+    return TripCodecs.COORDINATE.text().apply(coordinate);
   }
 
   /** A time zone by its region. */

@@ -1,4 +1,4 @@
-package dawngauge.tripfile;
+package dawngauge.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Times by RFC 9557 (2024). U.S. clocks change at 2 a.m. on the second Sunday of March and the
  * first of November (15 U.S.C. 260a): in 2027 on 14 March and 7 November.
  */
-class TimeFormsTest {
+class TimeCodecsTest {
   @Test
   void aPlainTimeIsItsInstant() {
     assertThat(time("2027-03-09T05:45-07:00[America/Denver]").get().instant())
@@ -66,19 +66,19 @@ class TimeFormsTest {
     "0 min, 0, 0 min"
   })
   void durationsAreReadAndWrittenInTheLargestUnits(String text, long seconds, String written) {
-    Duration duration = TimeForms.DURATION_FORM.parse().apply(text).get();
+    Duration duration = TimeCodecs.DURATION.parse().apply(text).get();
     assertThat(duration).hasSeconds(seconds);
-    assertThat(TimeForms.DURATION_FORM.text().apply(duration)).isEqualTo(written);
+    assertThat(TimeCodecs.DURATION.text().apply(duration)).isEqualTo(written);
   }
 
   @ParameterizedTest
   @ValueSource(
       strings = {"", " ", "2", "h", "2 h 30", "-5 min", "30 min 2 h", "2h", " 2 h", "2 h "})
   void whatIsNoDurationIsRefused(String text) {
-    assertThat(TimeForms.DURATION_FORM.parse().apply(text).hasValue()).isFalse();
+    assertThat(TimeCodecs.DURATION.parse().apply(text).hasValue()).isFalse();
   }
 
   private static Outcome<TypedTime> time(String text) {
-    return TimeForms.TIME_FORM.parse().apply(text);
+    return TimeCodecs.TIME.parse().apply(text);
   }
 }

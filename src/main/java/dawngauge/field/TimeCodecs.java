@@ -1,6 +1,5 @@
-package dawngauge.tripfile;
+package dawngauge.field;
 
-import dawngauge.field.Codec;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -17,55 +16,59 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** How times, dates, zones and durations stand in the file. */
-final class TimeForms {
+public final class TimeCodecs {
   private static final String TIME_EXAMPLE = "\"2027-03-09T05:45-07:00[America/Denver]\"";
   private static final String DURATION_EXAMPLE = "\"2 h 30 min\"";
   private static final Duration LONGEST = Duration.ofDays(366);
 
   /** Local time, offset or Z, and zone in brackets; the last two may be missing. */
-  private static final Pattern TIME =
+  private static final Pattern TIME_TEXT =
       Pattern.compile(
           "(\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d(?::\\d\\d)?)(Z|[+-]\\d\\d:\\d\\d)?(?:\\[([^\\[\\]]+)])?");
 
-  private static final Pattern DURATION =
+  private static final Pattern DURATION_TEXT =
       Pattern.compile("(?:(\\d{1,5}) h)?(?: ?(\\d{1,6}) min)?(?: ?(\\d{1,8}) s)?");
 
   /** A point in time with offset and zone (RFC 9557, 2024). */
-  static final Codec<TypedTime> TIME_FORM =
+  public static final Codec<TypedTime> TIME =
       new Codec<>(
           "a time with offset and zone",
           TIME_EXAMPLE,
           new TypedTime(Instant.EPOCH.atZone(ZoneOffset.UTC), ""),
-          TimeForms::parseTime,
+          TimeCodecs::parseTime,
           TypedTime::text);
 
   /** A point in time in UTC. */
-  static final Codec<Instant> INSTANT_FORM =
+  public static final Codec<Instant> INSTANT =
       new Codec<>(
           "a time in UTC",
           "\"2027-03-08T12:00:00Z\"",
           Instant.EPOCH,
-          TimeForms::parseInstant,
+          TimeCodecs::parseInstant,
           Instant::toString);
 
   /** A time zone. */
-  static final Codec<ZoneId> ZONE_FORM =
+  public static final Codec<ZoneId> ZONE =
       new Codec<>(
-          "a time zone", "\"America/Denver\"", ZoneOffset.UTC, TimeForms::parseZone, ZoneId::getId);
+          "a time zone",
+          "\"America/Denver\"",
+          ZoneOffset.UTC,
+          TimeCodecs::parseZone,
+          ZoneId::getId);
 
   /** A length of time in hours, minutes and seconds. */
-  static final Codec<Duration> DURATION_FORM =
+  public static final Codec<Duration> DURATION =
       new Codec<>(
           "a duration",
           DURATION_EXAMPLE,
           Duration.ZERO,
-          TimeForms::parseDuration,
-          TimeForms::textOf);
+          TimeCodecs::parseDuration,
+          TimeCodecs::textOf);
 
-  private TimeForms() {}
+  private TimeCodecs() {}
 
   private static Outcome<TypedTime> parseTime(String text) {
-    Matcher matcher = TIME.matcher(text);
+    Matcher matcher = TIME_TEXT.matcher(text);
     if (!matcher.matches()) {
       return Codec.failed(ProblemCode.NOT_A_TIME, Codec.shortened(text), TIME_EXAMPLE);
     }
@@ -133,7 +136,7 @@ final class TimeForms {
   }
 
   private static Outcome<Duration> parseDuration(String text) {
-    Matcher matcher = DURATION.matcher(text);
+    Matcher matcher = DURATION_TEXT.matcher(text);
     if (!text.isEmpty() && !text.startsWith(" ") && matcher.matches()) {
       Duration duration =
           Duration.ofHours(number(matcher, 1))
