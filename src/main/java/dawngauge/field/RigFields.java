@@ -8,6 +8,7 @@ import dawngauge.trip.Gauge;
 import dawngauge.trip.Hitch;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
+import dawngauge.trip.Worksheet;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -92,6 +93,15 @@ public final class RigFields {
   public static final OnePart<Rig, Hitch> HITCH =
       new OnePart<>("hitch", "Hitch", WeightFields.HITCH, Rig::hitch, Rig::withHitch);
 
+  /** The weight worksheet. */
+  public static final OnePart<Rig, Worksheet> WORKSHEET =
+      new OnePart<>(
+          "worksheet",
+          "Weight worksheet",
+          WorksheetFields.WORKSHEET,
+          Rig::worksheet,
+          Rig::withWorksheet);
+
   /** The rig. */
   public static final Part<Rig> RIG =
       Part.of(
@@ -126,11 +136,8 @@ public final class RigFields {
               COMPRESSOR_TOP,
               HITCH,
               new Parts<>(
-                  "tickets",
-                  "Scale tickets",
-                  WeightFields.TICKET,
-                  Rig::tickets,
-                  Rig::withTickets)));
+                  "tickets", "Scale tickets", WeightFields.TICKET, Rig::tickets, Rig::withTickets),
+              WORKSHEET));
 
   private RigFields() {}
 

@@ -6,13 +6,11 @@ import dawngauge.quantity.Speed;
 import dawngauge.rules.FittedTire;
 import dawngauge.rules.LimitFinder;
 import dawngauge.rules.Limits;
-import dawngauge.trip.Air;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Leg;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
-import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Route;
 import dawngauge.trip.Stop;
@@ -32,21 +30,6 @@ import org.jspecify.annotations.Nullable;
 /** What all checks look at: the trip, its wheels, loads, speeds and dates. */
 final class Inspection {
 
-  private static final Stop ONLY_STOP =
-      new Stop(
-          "start",
-          "the start",
-          Stop.Kind.START,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          Air.NONE,
-          List.of(),
-          Remarks.NONE);
-
   /**
    * The top speed of a leg.
    *
@@ -64,10 +47,7 @@ final class Inspection {
   private final List<String> legsWithoutSpeed = new ArrayList<>();
 
   Inspection(Trip given, FitnessCheck.Options options) {
-    trip =
-        given.route().stops().isEmpty()
-            ? given.withRoute(new Route(List.of(ONLY_STOP), List.of()))
-            : given;
+    trip = given.route().stops().isEmpty() ? given.withRoute(Route.standing()) : given;
     this.options = options;
     burdens = new Burdens(trip);
     Rig rig = trip.rig();

@@ -21,6 +21,25 @@ public record Route(List<Stop> stops, List<Leg> legs) {
     }
   }
 
+  /** No way at all: the rig stands where it would start. */
+  public static Route standing() {
+    Stop start =
+        new Stop(
+            "start",
+            "the start",
+            Stop.Kind.START,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            Air.NONE,
+            List.of(),
+            Remarks.NONE);
+    return new Route(List.of(start), List.of());
+  }
+
   /** The stop with an id. */
   public Optional<Stop> stop(String id) {
     return stops.stream().filter(stop -> stop.id().equals(id)).findFirst();

@@ -45,7 +45,7 @@ class FieldCatalogueTest {
 
   @Test
   void allPartsAreWalked() {
-    assertThat(RigFields.all()).hasSize(14).extracting(Part::name).doesNotHaveDuplicates();
+    assertThat(RigFields.all()).hasSize(16).extracting(Part::name).doesNotHaveDuplicates();
     assertThat(fields()).hasSizeGreaterThan(60);
   }
 
