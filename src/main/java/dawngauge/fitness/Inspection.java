@@ -16,7 +16,6 @@ import dawngauge.trip.Route;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
-import dawngauge.trip.TypedTime;
 import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelSlot;
 import java.time.LocalDate;
@@ -24,7 +23,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What all checks look at: the trip, its wheels, loads, speeds and dates. */
@@ -150,13 +148,7 @@ final class Inspection {
 
   /** The last date typed for a stop, on which tires are oldest; empty where there is none. */
   Optional<LocalDate> lastDate() {
-    return trip.route().stops().stream()
-        .flatMap(
-            stop ->
-                Stream.of(Optional.ofNullable(stop.arrive()), Optional.ofNullable(stop.leave())))
-        .flatMap(Optional::stream)
-        .map((TypedTime time) -> time.time().toLocalDate())
-        .max(Comparator.naturalOrder());
+    return trip.route().lastDate();
   }
 
   /** The other tire of a dual pair; empty for a single wheel or where none is named. */
