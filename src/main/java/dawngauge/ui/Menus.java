@@ -294,7 +294,12 @@ final class Menus {
         item("Reminders as a calendar…", "", papers::calendar),
         new SeparatorMenuItem(),
         item("Review of the trip, Letter…", "", () -> papers.review(letter, window.measured())),
-        item("Review of the trip, A4…", "", () -> papers.review(a4, window.measured())));
+        item("Review of the trip, A4…", "", () -> papers.review(a4, window.measured())),
+        new SeparatorMenuItem(),
+        item("Dealer's card, Letter…", "", () -> papers.dealerCard(letter)),
+        item("Dealer's card, A4…", "", () -> papers.dealerCard(a4)),
+        item("Expected weights, Letter…", "", () -> papers.weights(letter)),
+        item("Expected weights, A4…", "", () -> papers.weights(a4)));
   }
 
   private void sheet(CrewSheet.Paper paper, boolean large) {
