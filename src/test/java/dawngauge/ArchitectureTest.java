@@ -60,6 +60,7 @@ class ArchitectureTest {
             "dawngauge.ambient",
             "dawngauge.feed",
             "dawngauge.rules",
+            "dawngauge.weights",
             "dawngauge.forecast",
             "dawngauge.advice",
             "dawngauge.page",

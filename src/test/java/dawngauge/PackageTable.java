@@ -42,27 +42,28 @@ record PackageTable(Map<String, Set<String>> rows) {
               row(
                   "advice",
                   "rules fitness forecast ambient trip tire physics explain quantity problem"),
+              row("weights", "rules trip tire explain quantity problem"),
               row("review", "rules forecast ambient trip tire physics explain quantity problem"),
               row(
                   "ledger",
-                  "page review advice fitness forecast rules ambient field trip tire geo explain"
+                  "page review weights advice fitness forecast rules ambient field trip tire geo explain"
                       + " quantity problem"),
               row(
                   "report",
-                  "ledger page review advice fitness forecast rules ambient trip tire geo explain quantity"
+                  "ledger page review weights advice fitness forecast rules ambient trip tire geo explain quantity"
                       + " problem"),
               row("settings", "quantity problem"),
               row(
                   "planner",
-                  "settings review advice fitness forecast rules feed ambient exchange tripfile trip tire geo"
+                  "settings review weights advice fitness forecast rules feed ambient exchange tripfile trip tire geo"
                       + " explain quantity problem"),
               row(
                   "cli",
-                  "planner report ledger page settings review advice fitness forecast rules ambient trip tire geo"
+                  "planner report ledger page settings review weights advice fitness forecast rules ambient trip tire geo"
                       + " explain quantity problem"),
               row(
                   "ui",
-                  "planner report ledger page settings review advice fitness forecast rules ambient"
+                  "planner report ledger page settings review weights advice fitness forecast rules ambient"
                       + " field trip tire geo explain quantity problem")));
 
   private static final String ROOT = "dawngauge";

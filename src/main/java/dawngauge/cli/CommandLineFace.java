@@ -122,6 +122,8 @@ public final class CommandLineFace implements Callable<Integer> {
     line.addSubcommand(new SheetCommand(planner, console));
     line.addSubcommand(new FigureCommand(planner, console));
     line.addSubcommand(new FitnessCommand(planner, console));
+    line.addSubcommand(new WeightsCommand(planner, console));
+    line.addSubcommand(new DealerCommand(planner, console));
     line.addSubcommand(new GroundCommand(planner, console));
     line.addSubcommand(new ReviewCommand(planner, console, weather));
     line.addSubcommand(new NewCommand(planner, console));

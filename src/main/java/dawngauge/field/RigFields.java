@@ -8,6 +8,7 @@ import dawngauge.trip.Gauge;
 import dawngauge.trip.Hitch;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
+import dawngauge.trip.Worksheet;
 import java.util.List;
 
 /** What a rig and its gauges have; all other parts hang on it. */
@@ -89,6 +90,15 @@ public final class RigFields {
   public static final OnePart<Rig, Hitch> HITCH =
       new OnePart<>("hitch", "Hitch", WeightFields.HITCH, Rig::hitch, Rig::withHitch);
 
+  /** The weight worksheet. */
+  public static final OnePart<Rig, Worksheet> WORKSHEET =
+      new OnePart<>(
+          "worksheet",
+          "Weight worksheet",
+          WorksheetFields.WORKSHEET,
+          Rig::worksheet,
+          Rig::withWorksheet);
+
   /** The rig. */
   public static final Part<Rig> RIG =
       Part.of(
@@ -123,11 +133,8 @@ public final class RigFields {
               COMPRESSOR_TOP,
               HITCH,
               new Parts<>(
-                  "tickets",
-                  "Scale tickets",
-                  WeightFields.TICKET,
-                  Rig::tickets,
-                  Rig::withTickets)));
+                  "tickets", "Scale tickets", WeightFields.TICKET, Rig::tickets, Rig::withTickets),
+              WORKSHEET));
 
   private RigFields() {}
 

@@ -6,19 +6,16 @@ import dawngauge.quantity.Speed;
 import dawngauge.rules.FittedTire;
 import dawngauge.rules.LimitFinder;
 import dawngauge.rules.Limits;
-import dawngauge.trip.Air;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Leg;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
-import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Route;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
-import dawngauge.trip.TypedTime;
 import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelSlot;
 import java.time.LocalDate;
@@ -26,26 +23,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What all checks look at: the trip, its wheels, loads, speeds and dates. */
 final class Inspection {
-
-  private static final Stop ONLY_STOP =
-      new Stop(
-          "start",
-          "the start",
-          Stop.Kind.START,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          Air.NONE,
-          List.of(),
-          Remarks.NONE);
 
   /**
    * The top speed of a leg.
@@ -64,10 +45,7 @@ final class Inspection {
   private final List<String> legsWithoutSpeed = new ArrayList<>();
 
   Inspection(Trip given, FitnessCheck.Options options) {
-    trip =
-        given.route().stops().isEmpty()
-            ? given.withRoute(new Route(List.of(ONLY_STOP), List.of()))
-            : given;
+    trip = given.route().stops().isEmpty() ? given.withRoute(Route.standing()) : given;
     this.options = options;
     burdens = new Burdens(trip);
     Rig rig = trip.rig();
@@ -170,13 +148,7 @@ final class Inspection {
 
   /** The last date typed for a stop, on which tires are oldest; empty where there is none. */
   Optional<LocalDate> lastDate() {
-    return trip.route().stops().stream()
-        .flatMap(
-            stop ->
-                Stream.of(Optional.ofNullable(stop.arrive()), Optional.ofNullable(stop.leave())))
-        .flatMap(Optional::stream)
-        .map((TypedTime time) -> time.time().toLocalDate())
-        .max(Comparator.naturalOrder());
+    return trip.route().lastDate();
   }
 
   /** The other tire of a dual pair; empty for a single wheel or where none is named. */

@@ -7,6 +7,7 @@ import dawngauge.quantity.Mass;
 import dawngauge.rules.Loads;
 import dawngauge.rules.SpareFit;
 import dawngauge.trip.AxleRef;
+import dawngauge.trip.Hitch;
 import dawngauge.trip.Vehicle;
 
 /** Weights of axles and vehicles against their ratings. */
@@ -149,8 +150,9 @@ final class WeightChecks {
                       + " its GVWR of {2} is not checked",
                   burden.likely(), burden.when(), gvwr.value()),
               Phrase.of(
-                  "weigh the hitch load; a trailer ball carries about 10 to 15 % of the trailer, a"
-                      + " gooseneck 20 to 25 %"),
+                  "weigh the hitch load; a trailer ball carries about {0} of the trailer, a"
+                      + " gooseneck {1}",
+                  Hitch.Kind.BUMPER.usual(), Hitch.Kind.GOOSENECK.usual()),
               Authority.commonPractice());
     }
   }

@@ -66,6 +66,8 @@ import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.tripfile.SafeFile;
 import dawngauge.tripfile.TripFile;
+import dawngauge.weights.ExpectedWeights;
+import dawngauge.weights.TireNeed;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
@@ -254,6 +256,16 @@ public final class Planner {
   /** Whether the rig may go: what is wrong with it, worst first. */
   public List<Defect> fitness(Trip trip) {
     return plan(trip).fitness();
+  }
+
+  /** What axles and hitch can be expected to carry by the trip's worksheet. */
+  public ExpectedWeights expectedWeights(Trip trip) {
+    return ExpectedWeights.of(trip, settings.reserve().value());
+  }
+
+  /** What the tires of each axle have to be, for the talk with a tire dealer. */
+  public List<TireNeed> tireNeeds(Trip trip) {
+    return TireNeed.all(trip, settings.reserve().value());
   }
 
   /** What is missing without which load, pressure or times are not judged, a line each. */

@@ -21,6 +21,7 @@ import dawngauge.trip.WheelPosition;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,7 +62,12 @@ final class JsonPage {
 
   /** The text, closed by the cautions. */
   String text() {
-    strings(root, "cautions", Ledger.CAUTIONS);
+    return text(List.of());
+  }
+
+  /** The text, closed by cautions of its own and those of every document. */
+  String text(List<String> own) {
+    strings(root, "cautions", Stream.concat(own.stream(), Ledger.CAUTIONS.stream()).toList());
     try {
       return MAPPER.writeValueAsString(root) + "\n";
     } catch (JsonProcessingException e) {

@@ -8,14 +8,12 @@ import dawngauge.trip.AxleRef;
 import dawngauge.trip.Hitch;
 import dawngauge.trip.LoadChange;
 import dawngauge.trip.Rig;
-import dawngauge.trip.ScaleTicket;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,13 +33,13 @@ public final class Loads {
   public static final double HEAVIEST_OF_GROUP = 1.10;
 
   /** Spread of a side's part, as part of its load: 1.25 points of the axle; inferred. */
-  private static final double SIDE_SIGMA = 0.025;
+  public static final double SIDE_SIGMA = 0.025;
 
   /** Spread of an axle's part of a group, as part of its load; inferred. */
-  private static final double GROUP_SIGMA = 0.05;
+  public static final double GROUP_SIGMA = 0.05;
 
   /** Spread of a scale's weight, part of it; ours, no source. */
-  private static final double SCALE_SIGMA = 0.01;
+  public static final double SCALE_SIGMA = 0.01;
 
   /**
    * An axle that was not weighed: middle and spread, parts of its GAWR at its fullest; inferred.
@@ -237,6 +235,11 @@ public final class Loads {
     return new AxleLoad(new LoadSpread(middle, sigma, most), most, weighed.basis);
   }
 
+  /** Spread of a weight that is not from one of the tickets, part of it; inferred. */
+  public static double relativeSigma(LoadChange.Source source) {
+    return CHANGE_SIGMA.getOrDefault(source, 0.15);
+  }
+
   /** Whether the rig leaves a stop loaded as it left the one before. */
   public boolean asBefore(int stop) {
     return !changed.get(stop);
@@ -296,52 +299,19 @@ public final class Loads {
     if (typedShare != null) {
       leftShares.put(ref, typedShare.value().value());
     }
-    for (int i = rig.tickets().size() - 1; i >= 0; i--) {
-      ScaleTicket ticket = rig.tickets().get(i);
-      Weighed wheels = byWheels(ticket, ref);
-      Weighed weighed = wheels == null ? byPlatform(ticket, ref) : wheels;
-      if (weighed != null && !Double.isNaN(weighed.kilograms)) {
-        return weighed;
+    for (Weighing each : Weighing.latestFirst(rig.tickets(), ref)) {
+      if (!Double.isNaN(each.leftShare())) {
+        leftShares.put(ref, each.leftShare());
+      }
+      double kilograms = each.kilograms() + (each.hitched() ? 0 : hitchPart(ref));
+      if (!Double.isNaN(kilograms)) {
+        return new Weighed(kilograms, each.basis());
       }
     }
     Entered<Mass> gawr = axle.gawr();
     return gawr == null
         ? new Weighed(Double.NaN, Basis.UNKNOWN)
         : new Weighed(gawr.value().kilograms(), Basis.NOT_WEIGHED);
-  }
-
-  private @Nullable Weighed byWheels(ScaleTicket ticket, AxleRef ref) {
-    double left = Double.NaN;
-    double right = Double.NaN;
-    for (ScaleTicket.WheelWeight wheel : ticket.wheels()) {
-      if (wheel.axle().equals(ref) && wheel.left()) {
-        left = wheel.weight().value().kilograms();
-      } else if (wheel.axle().equals(ref)) {
-        right = wheel.weight().value().kilograms();
-      }
-    }
-    double both = left + right;
-    if (!(both > 0)) {
-      return null;
-    }
-    leftShares.put(ref, left / both);
-    return new Weighed(both + (ticket.hitched() ? 0 : hitchPart(ref)), Basis.WHEEL);
-  }
-
-  /** The platform that weighed an axle with the fewest others on it. */
-  private @Nullable Weighed byPlatform(ScaleTicket ticket, AxleRef ref) {
-    return ticket.platforms().stream()
-        .filter(platform -> platform.axles().contains(ref))
-        .min(Comparator.comparingInt(platform -> platform.axles().size()))
-        .map(
-            platform -> {
-              int axles = platform.axles().size();
-              double share = platform.weight().value().kilograms() / axles;
-              return new Weighed(
-                  share + (ticket.hitched() ? 0 : hitchPart(ref)),
-                  axles == 1 ? Basis.AXLE : Basis.GROUP);
-            })
-        .orElse(null);
   }
 
   /**
@@ -378,7 +348,7 @@ public final class Loads {
   private void add(
       LoadChange change, double part, Map<AxleRef, Double> added, Map<AxleRef, Double> variance) {
     double weight = change.weight().value().kilograms() * part;
-    double relative = CHANGE_SIGMA.getOrDefault(change.source(), 0.15);
+    double relative = relativeSigma(change.source());
     Map<AxleRef, Double> parts = new HashMap<>();
     change.axles().forEach((ref, share) -> parts.put(ref, share.value().value()));
     Entered<Ratio> toHitch = change.hitch();

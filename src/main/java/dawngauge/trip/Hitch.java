@@ -23,14 +23,21 @@ public record Hitch(
   /** Kinds of hitch. */
   public enum Kind {
     /** Ball behind the bumper; typically 10 to 15 % of the trailer's weight (common practice). */
-    BUMPER("bumper"),
+    BUMPER("bumper", "10 to 15 %"),
     /** Gooseneck; typically 20 to 25 % of the trailer's weight (common practice). */
-    GOOSENECK("gooseneck");
+    GOOSENECK("gooseneck", "20 to 25 %");
 
     private final String word;
+    private final String usual;
 
-    Kind(String word) {
+    Kind(String word, String usual) {
       this.word = word;
+      this.usual = usual;
+    }
+
+    /** Usual part of the trailer's weight on it, in words. */
+    public String usual() {
+      return usual;
     }
 
     /** Its name in files. */

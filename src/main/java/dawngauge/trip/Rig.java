@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  *     is none aboard; it makes air available at every stop
  * @param hitch how the trailer is carried, or null
  * @param tickets scale tickets; the last one that weighed an axle speaks for it
+ * @param worksheet what it weighs empty and what is loaded where, or null
  * @param remarks note and extras
  */
 @RecordBuilder
@@ -36,6 +37,7 @@ public record Rig(
     @Nullable Entered<GaugePressure> compressorTop,
     @Nullable Hitch hitch,
     List<ScaleTicket> tickets,
+    @Nullable Worksheet worksheet,
     Remarks remarks)
     implements RigBuilder.With {
 
@@ -47,6 +49,32 @@ public record Rig(
     spares = List.copyOf(spares);
     gauges = List.copyOf(gauges);
     tickets = List.copyOf(tickets);
+  }
+
+  /** A rig without a worksheet. */
+  public Rig(
+      String name,
+      List<Vehicle> vehicles,
+      List<TireSpec> tireTypes,
+      List<Tire> tires,
+      List<Spare> spares,
+      List<Gauge> gauges,
+      @Nullable Entered<GaugePressure> compressorTop,
+      @Nullable Hitch hitch,
+      List<ScaleTicket> tickets,
+      Remarks remarks) {
+    this(
+        name,
+        vehicles,
+        tireTypes,
+        tires,
+        spares,
+        gauges,
+        compressorTop,
+        hitch,
+        tickets,
+        null,
+        remarks);
   }
 
   /** The tire with an id. */

@@ -65,6 +65,7 @@ final class RigCut {
     boolean unhitched = unhitch();
     List<Stop> stops = stops(unhitched);
     tickets();
+    worksheet();
     spares();
     if (unhitched) {
       lost.add("the hitch");
@@ -171,9 +172,31 @@ final class RigCut {
   }
 
   private void tickets() {
+    List<ScaleTicket> kept = moved(draft.tickets, "scale weight");
+    draft.tickets.clear();
+    draft.tickets.addAll(kept);
+  }
+
+  /** What stood on a vehicle that goes is not loaded any more. */
+  private void worksheet() {
+    Worksheet sheet = draft.worksheet;
+    if (sheet != null) {
+      List<DeckLoad> loads =
+          sheet.loads().stream()
+              .filter(
+                  load ->
+                      draft.vehicles.stream()
+                          .anyMatch(vehicle -> vehicle.name().equals(load.vehicle())))
+              .toList();
+      count(sheet.loads().size() - loads.size(), "load of the worksheet", "loads of the worksheet");
+      draft.worksheet = sheet.withEmpty(moved(sheet.empty(), "empty weight")).withLoads(loads);
+    }
+  }
+
+  private List<ScaleTicket> moved(List<ScaleTicket> tickets, String what) {
     int weights = 0;
     List<ScaleTicket> kept = new ArrayList<>();
-    for (ScaleTicket old : draft.tickets) {
+    for (ScaleTicket old : tickets) {
       ScaleTicket now = moved(old);
       int gone =
           old.platforms().size()
@@ -185,9 +208,8 @@ final class RigCut {
         kept.add(now);
       }
     }
-    draft.tickets.clear();
-    draft.tickets.addAll(kept);
-    count(weights, "scale weight");
+    count(weights, what);
+    return kept;
   }
 
   private ScaleTicket moved(ScaleTicket ticket) {
@@ -229,8 +251,12 @@ final class RigCut {
   }
 
   private void count(int number, String what) {
+    count(number, what, what + "s");
+  }
+
+  private void count(int number, String one, String several) {
     if (number > 0) {
-      lost.add(number + " " + what + (number == 1 ? "" : "s"));
+      lost.add(number + " " + (number == 1 ? one : several));
     }
   }
 }

@@ -17,6 +17,7 @@ final class RigDraft {
   final List<Gauge> gauges;
   final List<ScaleTicket> tickets;
   @Nullable Hitch hitch;
+  @Nullable Worksheet worksheet;
 
   RigDraft(Rig rig) {
     this.rig = rig;
@@ -27,6 +28,7 @@ final class RigDraft {
     gauges = new ArrayList<>(rig.gauges());
     tickets = new ArrayList<>(rig.tickets());
     hitch = rig.hitch();
+    worksheet = rig.worksheet();
   }
 
   Rig rig() {
@@ -40,6 +42,7 @@ final class RigDraft {
         rig.compressorTop(),
         hitch,
         tickets,
+        worksheet,
         rig.remarks());
   }
 

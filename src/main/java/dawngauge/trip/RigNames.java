@@ -5,6 +5,7 @@ import dawngauge.quantity.Ratio;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Lets everything that refers to a vehicle or a gauge follow its new name. */
 final class RigNames {
@@ -22,7 +23,10 @@ final class RigNames {
             .toList();
     List<ScaleTicket> tickets =
         rig.tickets().stream().map(ticket -> ticket(ticket, old, name)).toList();
-    Rig renamed = rig.withSpares(spares).withTickets(tickets);
+    Rig renamed =
+        rig.withSpares(spares)
+            .withTickets(tickets)
+            .withWorksheet(worksheet(rig.worksheet(), old, name));
     List<Stop> stops = trip.route().stops().stream().map(stop -> stop(stop, old, name)).toList();
     List<LogEvent> log = trip.log().stream().map(event -> moved(event, old, name)).toList();
     return trip.withRig(renamed).withRoute(new Route(stops, trip.route().legs())).withLog(log);
@@ -58,6 +62,17 @@ final class RigNames {
                         new ScaleTicket.WheelWeight(
                             axle(wheel.axle(), old, name), wheel.left(), wheel.weight()))
                 .toList());
+  }
+
+  private static @Nullable Worksheet worksheet(@Nullable Worksheet sheet, String old, String name) {
+    return sheet == null
+        ? null
+        : sheet
+            .withEmpty(sheet.empty().stream().map(ticket -> ticket(ticket, old, name)).toList())
+            .withLoads(
+                sheet.loads().stream()
+                    .map(load -> load.vehicle().equals(old) ? load.withVehicle(name) : load)
+                    .toList());
   }
 
   private static Stop stop(Stop stop, String old, String name) {

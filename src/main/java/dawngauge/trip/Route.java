@@ -1,7 +1,10 @@
 package dawngauge.trip;
 
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The way: stops, and the legs between them.
@@ -21,9 +24,39 @@ public record Route(List<Stop> stops, List<Leg> legs) {
     }
   }
 
+  /** No way at all: the rig stands where it would start. */
+  public static Route standing() {
+    Stop start =
+        new Stop(
+            "start",
+            "the start",
+            Stop.Kind.START,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            Air.NONE,
+            List.of(),
+            Remarks.NONE);
+    return new Route(List.of(start), List.of());
+  }
+
   /** The stop with an id. */
   public Optional<Stop> stop(String id) {
     return stops.stream().filter(stop -> stop.id().equals(id)).findFirst();
+  }
+
+  /** The last date typed for a stop; empty where there is none. */
+  public Optional<LocalDate> lastDate() {
+    return stops.stream()
+        .flatMap(
+            stop ->
+                Stream.of(Optional.ofNullable(stop.arrive()), Optional.ofNullable(stop.leave())))
+        .flatMap(Optional::stream)
+        .map((TypedTime time) -> time.time().toLocalDate())
+        .max(Comparator.naturalOrder());
   }
 
   /** The id of the stop to which the leg from another one leads. */

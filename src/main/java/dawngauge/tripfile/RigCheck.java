@@ -9,6 +9,7 @@ import dawngauge.trip.ScaleTicket;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelSlot;
+import dawngauge.trip.Worksheet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +33,8 @@ final class RigCheck {
     check.fittedTires();
     check.tireTypes();
     check.spares();
-    check.tickets();
+    check.tickets(rig.tickets(), "/rig/tickets/");
+    check.worksheet();
   }
 
   private void fittedTires() {
@@ -87,15 +89,26 @@ final class RigCheck {
     }
   }
 
-  private void tickets() {
-    for (int t = 0; t < rig.tickets().size(); t++) {
-      ScaleTicket ticket = rig.tickets().get(t);
-      String place = "/rig/tickets/" + t;
+  private void tickets(List<ScaleTicket> tickets, String list) {
+    for (int t = 0; t < tickets.size(); t++) {
+      ScaleTicket ticket = tickets.get(t);
+      String place = list + t;
       for (int i = 0; i < ticket.platforms().size(); i++) {
         axles(ticket.platforms().get(i).axles(), place + "/platforms/" + i + "/axles");
       }
       for (int i = 0; i < ticket.wheels().size(); i++) {
         names.requireAxle(ticket.wheels().get(i).axle(), place + "/wheels/" + i + "/axle");
+      }
+    }
+  }
+
+  private void worksheet() {
+    Worksheet sheet = rig.worksheet();
+    if (sheet != null) {
+      tickets(sheet.empty(), "/rig/worksheet/empty/");
+      for (int i = 0; i < sheet.loads().size(); i++) {
+        String vehicle = sheet.loads().get(i).vehicle();
+        names.require("vehicle", vehicle, "/rig/worksheet/loads/" + i + "/vehicle");
       }
     }
   }

@@ -1,12 +1,10 @@
 package dawngauge.ui;
 
-import dawngauge.ledger.ForecastPage;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.UserDesk;
 import dawngauge.report.CrewSheet;
 import dawngauge.report.CsvTable;
-import dawngauge.report.PageText;
 import dawngauge.settings.UserState;
 import dawngauge.trip.RouteEdits;
 import dawngauge.ui.common.TripDocument;
@@ -133,24 +131,10 @@ final class Menus {
               route.askFind();
             }),
         new SeparatorMenuItem(),
-        item("Copy the forecast as text", "Shortcut+Shift+C", () -> copy(text())),
+        item("Copy the forecast as text", "Shortcut+Shift+C", () -> copy(route.forecastText())),
         item("Copy the forecast as a table", "", () -> copy(table())),
         new SeparatorMenuItem(),
         item("Reverse the route", "", () -> document.edit(RouteEdits.reverse(document.trip()))));
-  }
-
-  private String text() {
-    PlannedTrip planned = document.planned();
-    return PageText.of(
-        ForecastPage.of(
-            Ledger.of(
-                planned.trip(),
-                planned.advice(),
-                planned.problems(),
-                planned.fitness(),
-                document.units(),
-                null)),
-        true);
   }
 
   private String table() {
@@ -311,7 +295,12 @@ final class Menus {
         item("Reminders as a calendar…", "", papers::calendar),
         new SeparatorMenuItem(),
         item("Review of the trip, Letter…", "", () -> papers.review(letter, window.measured())),
-        item("Review of the trip, A4…", "", () -> papers.review(a4, window.measured())));
+        item("Review of the trip, A4…", "", () -> papers.review(a4, window.measured())),
+        new SeparatorMenuItem(),
+        item("Dealer's card, Letter…", "", () -> papers.dealerCard(letter)),
+        item("Dealer's card, A4…", "", () -> papers.dealerCard(a4)),
+        item("Expected weights, Letter…", "", () -> papers.weights(letter)),
+        item("Expected weights, A4…", "", () -> papers.weights(a4)));
   }
 
   private void sheet(CrewSheet.Paper paper, boolean large) {

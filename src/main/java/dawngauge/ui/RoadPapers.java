@@ -2,10 +2,13 @@ package dawngauge.ui;
 
 import dawngauge.advice.Advice;
 import dawngauge.ambient.MeasuredAir;
+import dawngauge.ledger.DealerPage;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.ReminderLine;
 import dawngauge.ledger.ReviewPage;
+import dawngauge.ledger.WorksheetPage;
+import dawngauge.page.Page;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
@@ -27,6 +30,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.animation.Animation;
@@ -199,6 +203,39 @@ final class RoadPapers {
                   paper);
           return planner.write(sheet, file, own(), true);
         });
+  }
+
+  /** Writes what the tires are and have to carry, for the tire dealer. */
+  void dealerCard(CrewSheet.Paper paper) {
+    Trip trip = document.trip();
+    Planner planner = document.planner();
+    page(
+        "dealer's card",
+        trip,
+        DealerPage.of(trip, planner.tireNeeds(trip), document.units()),
+        paper);
+  }
+
+  /** Writes the weight worksheet worked out. */
+  void weights(CrewSheet.Paper paper) {
+    Trip trip = document.trip();
+    Planner planner = document.planner();
+    page(
+        "expected weights",
+        trip,
+        WorksheetPage.of(trip, planner.expectedWeights(trip), document.units()),
+        paper);
+  }
+
+  private void page(String what, Trip trip, Page page, CrewSheet.Paper paper) {
+    String head = what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1);
+    write(
+        what,
+        trip.name() + " " + what + ".pdf",
+        file ->
+            document
+                .planner()
+                .write(PagePdf.of(page, head, trip.name(), List.of(), paper), file, own(), true));
   }
 
   /** Writes the calendar of reminders, or brings one up to date. */

@@ -90,7 +90,8 @@ class CommandsDocsTest {
     Set<String> told = new TreeSet<>(quoted(intro));
     Set<String> known = new TreeSet<>(List.of("forecast", "plan", "reminders", "review"));
     List<String> rows = new ArrayList<>();
-    for (String document : List.of("forecast", "plan", "fitness", "reminders", "review")) {
+    for (String document :
+        List.of("forecast", "plan", "fitness", "weights", "reminders", "review")) {
       Set<String> described = new TreeSet<>();
       for (List<String> row : rows("`" + document + "` | meaning")) {
         rows.addAll(quoted(row.get(0)));
@@ -122,7 +123,8 @@ class CommandsDocsTest {
         Pattern.compile("`(src/main/resources/)(dawngauge/report/)`\\*document\\*`(-1[^`]+)`")
             .matcher(Files.readString(DOCS));
     assertThat(said.find()).isTrue();
-    for (String document : List.of("forecast", "plan", "fitness", "reminders", "review")) {
+    for (String document :
+        List.of("forecast", "plan", "fitness", "weights", "reminders", "review")) {
       String inside = said.group(2) + document + said.group(3);
       assertThat(Path.of(said.group(1) + inside)).exists();
       assertThat(Run.class.getClassLoader().getResource(inside)).isNotNull();

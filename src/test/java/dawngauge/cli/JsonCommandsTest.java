@@ -27,7 +27,7 @@ class JsonCommandsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan", "fitness", "reminders", "review"})
+  @ValueSource(strings = {"plan", "fitness", "weights", "reminders", "review"})
   void textIsWhatComesUnlessJsonIsAskedFor(String command) throws JsonProcessingException {
     Run text = Run.of(command, LOGGED);
     assertThat(Run.of(command, LOGGED, "--format", "text")).isEqualTo(text);

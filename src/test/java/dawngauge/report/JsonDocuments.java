@@ -26,6 +26,8 @@ import java.util.Objects;
 /** The JSON documents of trips of many sorts. */
 final class JsonDocuments {
   private static final Path DEMOS = Path.of("demo-data");
+  private static final Path WORKSHEET =
+      Path.of("src", "test", "resources", "dawngauge", "weights", "three-loads.dawngauge");
   private static final Planner PLANNER = new Planner(SettingsFile.defaults(), List.of());
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
@@ -58,6 +60,7 @@ final class JsonDocuments {
         "exchanged",
         Plans.trip(
             reads(reads(logged, "P2", "60.5 psi", "81.5 psi"), "T2", "81.5 psi", "60.5 psi")));
+    trips.put("worksheet", Plans.trip(Plans.text(WORKSHEET)));
     Map<String, Map<String, JsonNode>> all = new LinkedHashMap<>();
     trips.forEach((name, trip) -> all.put(name, of(trip)));
     return all;
@@ -99,6 +102,7 @@ final class JsonDocuments {
         "forecast", tree(JsonResult.of(trip, advice, problems, planned.fitness(), units, null)));
     documents.put(
         "fitness", tree(JsonFitness.of(trip, planned.fitness(), PLANNER.gaps(trip), units)));
+    documents.put("weights", tree(JsonWeights.of(trip, PLANNER.expectedWeights(trip), units)));
     if (advice != null) {
       List<Reminder> due = PLANNER.reminders(advice);
       documents.put(

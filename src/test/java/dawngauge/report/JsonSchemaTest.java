@@ -16,6 +16,7 @@ import dawngauge.rules.Loads;
 import dawngauge.tire.Capacity;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Stop;
+import dawngauge.weights.RatedLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -31,7 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The JSON documents and their schemas say the same. */
 class JsonSchemaTest {
   private static final List<String> COMMANDS =
-      List.of("forecast", "plan", "fitness", "reminders", "review");
+      List.of("forecast", "plan", "fitness", "weights", "reminders", "review");
 
   /** So many elements of a list are enough to try what breaks one. */
   private static final int FEW = 2;
@@ -69,7 +70,7 @@ class JsonSchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"forecast", "plan", "fitness", "reminders", "review"})
+  @ValueSource(strings = {"forecast", "plan", "fitness", "weights", "reminders", "review"})
   void aDocumentThatBreaksThePromiseDoesNotFit(String command) {
     Schema schema = JsonSchemas.schema(command);
     JsonNode document = JsonDocuments.of("ran low", command);
@@ -140,6 +141,9 @@ class JsonSchemaTest {
         "/$defs/reminder/properties/occasions/items",
         Reminder.Why.values(),
         JsonPage::word);
+    String load = "/properties/expectedLoads/items/properties/";
+    assertWords("weights", load + "bearer", RatedLoad.Kind.values(), RatedLoad.Kind::word);
+    assertWords("weights", load + "verdict", RatedLoad.Verdict.values(), RatedLoad.Verdict::word);
     assertWords("review", tire + "kind", LossFit.Kind.values(), JsonPage::word);
     assertWords("review", "/$defs/slip/properties/kind", Slip.Kind.values(), JsonPage::word);
   }

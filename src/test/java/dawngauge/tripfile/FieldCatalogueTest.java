@@ -46,7 +46,7 @@ class FieldCatalogueTest {
 
   @Test
   void allPartsAreWalked() {
-    assertThat(TripFields.all()).hasSize(21).extracting(Part::name).doesNotHaveDuplicates();
+    assertThat(TripFields.all()).hasSize(23).extracting(Part::name).doesNotHaveDuplicates();
     assertThat(fields()).hasSizeGreaterThan(60);
   }
 

@@ -11,6 +11,7 @@ import dawngauge.field.RigFields;
 import dawngauge.field.TireFields;
 import dawngauge.field.VehicleFields;
 import dawngauge.field.WeightFields;
+import dawngauge.field.WorksheetFields;
 import dawngauge.quantity.Entered;
 import dawngauge.testdata.Forecasts;
 import dawngauge.tire.LoadInflationTable;
@@ -91,7 +92,8 @@ class RigWindowTest extends WindowTest {
                 VehicleFields.LABEL_LINES,
                 TireFields.ROWS,
                 WeightFields.PLATFORMS,
-                WeightFields.WHEELS)
+                WeightFields.WHEELS,
+                WorksheetFields.LOADS)
             .contains(parts);
   }
 

@@ -48,7 +48,8 @@ record NewPart(String key, String field) {
     if (now.tickets().size() == was.tickets().size() + 1) {
       int last = now.tickets().size();
       return part(
-          TicketForm.key(last - 1), WeightFields.TICKET_DATE.label() + " of ticket " + last);
+          TicketForm.key(ScaleForm.TICKET, last - 1),
+          WeightFields.TICKET_DATE.label() + " of ticket " + last);
     }
     return Optional.empty();
   }

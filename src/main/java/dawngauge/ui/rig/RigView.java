@@ -2,6 +2,7 @@ package dawngauge.ui.rig;
 
 import dawngauge.fitness.Defect;
 import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Planner;
 import dawngauge.trip.Axle;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Rig;
@@ -281,7 +282,11 @@ public final class RigView extends BorderPane {
     for (int i = 0; i < rig.gauges().size(); i++) {
       gauges.getChildren().add(GaugeForm.fold(fields, open, i));
     }
-    form.getChildren().addAll(kinds, scale, gauges);
+    Planner planner = document.planner();
+    VBox dealer = section("Tire dealer");
+    dealer.getChildren().add(DealerCard.fold(fields, open, planner));
+    form.getChildren()
+        .addAll(kinds, scale, WorksheetForm.fold(fields, open, planner), gauges, dealer);
   }
 
   private HBox additions() {

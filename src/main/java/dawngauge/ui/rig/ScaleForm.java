@@ -17,6 +17,9 @@ import javafx.scene.layout.VBox;
 /** The scale tickets, and a field for each axle that was not weighed. */
 final class ScaleForm extends VBox {
 
+  /** What a ticket of the loaded rig is called. */
+  static final String TICKET = "ticket";
+
   private final FieldBook book;
 
   ScaleForm(FieldBook book, Set<String> open) {
@@ -30,8 +33,18 @@ final class ScaleForm extends VBox {
                 book.adding(
                     "+ ticket", "Add a scale ticket", () -> RigEdits.withNewTicket(book.trip()))));
     List<AxleRef> axles = axles(book.rig());
+    TicketForm.Tickets tickets =
+        new TicketForm.Tickets(
+            TICKET,
+            () -> book.rig().tickets(),
+            all -> book.trip().withRig(book.rig().withTickets(all)),
+            index -> RigEdits.withoutTicket(book.trip(), index),
+            () -> axles(book.rig()),
+            index ->
+                axles(book.rig()).stream()
+                    .anyMatch(axle -> RigEdits.ticketOf(book.rig(), axle).orElse(-1) == index));
     for (int i = 0; i < book.rig().tickets().size(); i++) {
-      getChildren().add(TicketForm.fold(book, open, i, () -> axles(book.rig())));
+      getChildren().add(TicketForm.fold(book, open, tickets, i));
     }
     List<Node> missing = new ArrayList<>();
     for (int i = 0; i < axles.size(); i++) {

@@ -2,8 +2,7 @@ package dawngauge.ui.rig;
 
 import dawngauge.field.WeightFields;
 import dawngauge.trip.AxleRef;
-import dawngauge.trip.Rig;
-import dawngauge.trip.RigEdits;
+import dawngauge.trip.RigParts;
 import dawngauge.trip.ScaleTicket;
 import dawngauge.trip.Trip;
 import dawngauge.ui.fields.Cells;
@@ -12,7 +11,11 @@ import dawngauge.ui.fields.PartsGrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javafx.scene.layout.VBox;
@@ -20,11 +23,29 @@ import javafx.scene.layout.VBox;
 /** The fields of one scale ticket, as it is printed: platforms, and wheel scales. */
 final class TicketForm extends VBox {
 
-  private final FieldBook book;
+  /**
+   * A list of tickets.
+   *
+   * @param word what one of them is called
+   * @param all as they are now
+   * @param with the trip with others
+   * @param without the trip without the one at an index
+   * @param axles all that can be weighed
+   * @param counts whether the one at an index speaks for any axle
+   */
+  record Tickets(
+      String word,
+      Supplier<List<ScaleTicket>> all,
+      Function<List<ScaleTicket>, Trip> with,
+      IntFunction<RigParts.Changed> without,
+      Supplier<List<AxleRef>> axles,
+      IntPredicate counts) {}
+
+  private final Tickets tickets;
   private final int index;
 
-  TicketForm(FieldBook book, int index, Supplier<List<AxleRef>> axles) {
-    this.book = book;
+  TicketForm(FieldBook book, Tickets tickets, int index) {
+    this.tickets = tickets;
     this.index = index;
     getStyleClass().add("rig-part");
     Cells<ScaleTicket> cells =
@@ -32,17 +53,17 @@ final class TicketForm extends VBox {
             book, WeightFields.TICKET, this::ticket, List::of, this::owner, this::withTicket);
     getChildren()
         .addAll(
-            book.note(() -> counts(axles.get()) ? "" : "A later ticket speaks for its axles."),
+            book.note(() -> counts() ? "" : "A later ticket speaks for its axles."),
             FieldBook.cells(
                 cells.cell(WeightFields.TICKET_DATE),
                 cells.wideCell(WeightFields.ABOARD),
                 cells.cell(WeightFields.HITCHED)),
             new PartsGrid<>(
                     book, WeightFields.PLATFORMS, this::ticket, this::owner, this::withTicket)
-                .column(WeightFields.PLATFORM_AXLES, axles)
+                .column(WeightFields.PLATFORM_AXLES, tickets.axles())
                 .column(WeightFields.PLATFORM_WEIGHT),
             new PartsGrid<>(book, WeightFields.WHEELS, this::ticket, this::owner, this::withTicket)
-                .column(WeightFields.WHEEL_AXLE, axles)
+                .column(WeightFields.WHEEL_AXLE, tickets.axles())
                 .column(WeightFields.WHEEL_SIDE)
                 .column(WeightFields.WHEEL_LOAD),
             book.note(
@@ -54,31 +75,32 @@ final class TicketForm extends VBox {
   }
 
   /** A ticket under its heading. */
-  static Fold fold(FieldBook book, Set<String> open, int index, Supplier<List<AxleRef>> axles) {
+  static Fold fold(FieldBook book, Set<String> open, Tickets tickets, int index) {
     return new Fold(
         book,
         open,
-        key(index),
-        () -> head(book.rig().tickets().get(index)),
-        () -> summary(book.rig().tickets().get(index)),
-        () -> new TicketForm(book, index, axles),
+        key(tickets.word(), index),
+        () -> head(tickets.word(), tickets.all().get().get(index)),
+        () -> summary(tickets.all().get().get(index)),
+        () -> new TicketForm(book, tickets, index),
         book.removing(
             "Remove",
-            () -> "Remove ticket " + (index + 1),
-            () -> RigEdits.withoutTicket(book.trip(), index)));
+            () -> "Remove " + tickets.word() + " " + (index + 1),
+            () -> tickets.without().apply(index)));
   }
 
-  private static String head(ScaleTicket ticket) {
+  private static String head(String word, ScaleTicket ticket) {
     LocalDate date = ticket.date();
     String aboard = ticket.aboard();
-    return "Ticket "
-        + (date == null ? "without date" : "of " + date)
+    return word.substring(0, 1).toUpperCase(Locale.ROOT)
+        + word.substring(1)
+        + (date == null ? " without date" : " of " + date)
         + (aboard == null ? "" : ", aboard: " + aboard);
   }
 
   /** By which it stays unfolded. */
-  static String key(int index) {
-    return "ticket " + index;
+  static String key(String word, int index) {
+    return word + " " + index;
   }
 
   private static String summary(ScaleTicket ticket) {
@@ -95,24 +117,20 @@ final class TicketForm extends VBox {
     return String.join(" · ", parts);
   }
 
-  private boolean counts(List<AxleRef> axles) {
-    Rig rig = book.rig();
+  private boolean counts() {
     boolean nothing = ticket().platforms().isEmpty() && ticket().wheels().isEmpty();
-    return nothing
-        || axles.stream().anyMatch(axle -> RigEdits.ticketOf(rig, axle).orElse(-1) == index);
+    return nothing || tickets.counts().test(index);
   }
 
   private ScaleTicket ticket() {
-    return book.rig().tickets().get(index);
+    return tickets.all().get().get(index);
   }
 
   private Trip withTicket(ScaleTicket changed) {
-    List<ScaleTicket> all = new ArrayList<>(book.rig().tickets());
-    all.set(index, changed);
-    return book.trip().withRig(book.rig().withTickets(all));
+    return tickets.with().apply(Cells.replaced(tickets.all().get(), index, changed));
   }
 
   private String owner() {
-    return "ticket " + (index + 1);
+    return tickets.word() + " " + (index + 1);
   }
 }

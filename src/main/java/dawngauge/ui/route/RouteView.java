@@ -4,6 +4,7 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.TrackLine;
+import dawngauge.ledger.ForecastPage;
 import dawngauge.ledger.GoLines;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.StopGrid;
@@ -14,7 +15,7 @@ import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.TileSource;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.QuantityKind;
-import dawngauge.report.LedgerText;
+import dawngauge.report.PageText;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
@@ -159,7 +160,7 @@ public final class RouteView extends BorderPane implements MapHands, FirstField.
   /** Shows the forecast as text, in the place of the grid, or the grid again. */
   public void askText(boolean wanted) {
     if (wanted) {
-      text.setText(LedgerText.of(shown.ledger(), true));
+      text.setText(forecastText());
       text.positionCaret(0);
     }
     left.setCenter(wanted ? text : grid);
@@ -183,6 +184,11 @@ public final class RouteView extends BorderPane implements MapHands, FirstField.
   private void endFind() {
     grid.brighten(Set.of());
     grid.requestFocus();
+  }
+
+  /** The forecast as text, with its reasons. */
+  public String forecastText() {
+    return PageText.of(ForecastPage.of(shown.ledger()), true);
   }
 
   /** Whether the forecast is shown as text. */

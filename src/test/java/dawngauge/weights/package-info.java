@@ -1,0 +1,4 @@
+@NullMarked
+package dawngauge.weights;
+
+import org.jspecify.annotations.NullMarked;
