@@ -500,6 +500,7 @@ public final class Planner {
   public WeatherFill.Result weather(
       Trip trip, WeatherService service, WeatherFill.Progress progress) {
     Outcome<Itinerary> itinerary = Itinerary.of(trip);
+    service.begin();
     return itinerary.hasValue()
         ? WeatherFill.fill(trip, itinerary.get(), service::forecast, progress)
         : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0);
@@ -524,6 +525,7 @@ public final class Planner {
   /** The air that was measured at the stops that the rig has left; none without known times. */
   public List<MeasuredAir> measured(
       Trip trip, WeatherService service, Instant now, WeatherFill.Progress progress) {
+    service.begin();
     return Itinerary.of(trip)
         .value()
         .map(itinerary -> MeasuredAir.of(trip, itinerary, service::observed, now, progress))
