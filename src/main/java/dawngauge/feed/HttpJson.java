@@ -52,8 +52,8 @@ final class HttpJson implements AutoCloseable {
   }
 
   /** What came of a question to an address in the end, once its answer was read. */
-  void tell(HttpUrl url, @Nullable Problem wrong) {
-    patience.tell(url, wrong);
+  void tell(String service, HttpUrl url, @Nullable Problem wrong) {
+    patience.tell(service, url, wrong);
   }
 
   /** The answer as a JSON object. */

@@ -51,7 +51,7 @@ final class Patience {
       Problem wrong = wrong(question, kept, 1);
       return wrong == null ? Outcome.of(kept) : Outcome.failed(wrong);
     }
-    Manners manners = manners(url);
+    Manners manners = manners(question.service(), url);
     for (int attempt = 1; ; attempt++) {
       Problem not = notNow(question, manners);
       if (not != null) {
@@ -93,8 +93,8 @@ final class Patience {
   }
 
   /** What came of a question in the end; whoever gives nothing of use again is left alone. */
-  void tell(HttpUrl url, @Nullable Problem wrong) {
-    Manners manners = manners(url);
+  void tell(String service, HttpUrl url, @Nullable Problem wrong) {
+    Manners manners = manners(service, url);
     if (wrong == null) {
       manners.answered();
     } else if (!NOT_ITS_FAULT.contains(wrong.code())) {
@@ -102,9 +102,10 @@ final class Patience {
     }
   }
 
-  private Manners manners(HttpUrl url) {
+  /** By service too: where one mirror has both, the faults of one are not those of the other. */
+  private Manners manners(String service, HttpUrl url) {
     return hosts.computeIfAbsent(
-        url.host() + ":" + url.port(), host -> new Manners(clock, limits.pace()));
+        service + " " + url.host() + ":" + url.port(), host -> new Manners(clock, limits.pace()));
   }
 
   /** Why a host is not asked now, or null. */

@@ -113,7 +113,7 @@ record ServiceAccess(HttpJson http, String service, ServiceAddress address, Stri
         http.get(new Question(service, address, url, accept, attempts, anew));
     JsonNode tree = answer.valueOrNull();
     Outcome<T> read = tree == null ? Outcome.failed(answer.problems()) : reading.apply(tree);
-    http.tell(url, read.hasValue() ? null : read.problems().get(0));
+    http.tell(service, url, read.hasValue() ? null : read.problems().get(0));
     return tree == null ? read : read.with(answer.problems());
   }
 

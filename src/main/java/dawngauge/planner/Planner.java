@@ -503,7 +503,7 @@ public final class Planner {
     service.begin();
     return itinerary.hasValue()
         ? WeatherFill.fill(trip, itinerary.get(), service::forecast, progress)
-        : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0);
+        : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0, 0);
   }
 
   /** Fills a trip with typical temperatures alone, where a service cannot or may not be asked. */
@@ -511,7 +511,7 @@ public final class Planner {
     Outcome<Itinerary> itinerary = Itinerary.of(trip);
     return itinerary.hasValue()
         ? WeatherFill.typical(trip, itinerary.get())
-        : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0);
+        : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0, 0);
   }
 
   /** A trip with typical air at the stops that have none, such as those just pasted. */
