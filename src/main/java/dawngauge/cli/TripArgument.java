@@ -29,6 +29,11 @@ final class TripArgument {
     }
   }
 
+  /** The same for printing: names and notes that are too long are shortened. */
+  static Outcome<Trip> toShow(Planner planner, Console console, String file) {
+    return open(planner, console, file).map(planner::shown);
+  }
+
   /** What the reader of the file told and what came up after it, each once. */
   static List<Problem> problems(Outcome<Trip> opened, List<Problem> later) {
     List<Problem> problems = new ArrayList<>(opened.problems());

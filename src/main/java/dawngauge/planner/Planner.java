@@ -65,6 +65,7 @@ import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.tripfile.SafeFile;
+import dawngauge.tripfile.TextLengths;
 import dawngauge.tripfile.TripFile;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -206,6 +207,16 @@ public final class Planner {
     return itinerary.hasValue()
         ? ReadingsCsv.read(file, head, layout, trip, itinerary.get(), progress)
         : Outcome.failed(itinerary.problems());
+  }
+
+  /** A trip with names and notes that are too long shortened, as it is shown. */
+  public Trip shown(Trip trip) {
+    return TextLengths.shortened(trip);
+  }
+
+  /** Why an edit is refused that brings texts which are too long; empty where it is not. */
+  public List<Problem> refused(Trip before, Trip after) {
+    return TextLengths.refused(before, after);
   }
 
   /** A trip's route for other programs, as GPX. */

@@ -223,6 +223,17 @@ public enum ProblemCode {
       Severity.ERROR,
       "line {0}, column {1}: {2}; a trip file has at most {3} levels and {4} names, values and"
           + " brackets: make it smaller"),
+  HALF_CHARACTER(
+      Severity.ERROR,
+      "a text with half a character (half of a surrogate pair), which no file can hold; write the whole"
+          + " character, or none"),
+  TEXT_TOO_LONG(
+      Severity.NOTE,
+      "a text of {0} characters, more than the {1} that are taken: it is kept as it is, and shortened"
+          + " where it is shown; shorten it, or keep the rest elsewhere"),
+  TEXT_NOT_TAKEN(
+      Severity.ERROR,
+      "a text of {0} characters is not taken, the most is {1}; shorten it, or keep the rest elsewhere"),
   MORE_PROBLEMS(Severity.NOTE, "and {0} more problems; mend those above first"),
   NOT_A_TRIP_FILE(
       Severity.ERROR, "this is no trip file: \"format\" is {0}; a trip file has \"{1}\" there"),

@@ -40,6 +40,7 @@ final class TripJson {
     Findings problems = new Findings();
     Trip trip = FieldReader.read(tree, "", new ValueReader(problems), TripJson::fields);
     TripCheck.check(trip, problems);
+    TextLengths.told(tree).forEach(problems::add);
     return problems.hasError()
         ? Outcome.failed(problems.list())
         : Outcome.of(trip, problems.list());

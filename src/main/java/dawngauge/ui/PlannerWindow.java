@@ -5,6 +5,7 @@ import dawngauge.ledger.Ledger;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
+import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.UserState;
 import dawngauge.ui.common.Look;
@@ -110,6 +111,9 @@ public final class PlannerWindow {
     this.document = document;
     this.systemDark = systemDark;
     document.unitsProperty().set(desk.state().units());
+    document.onRefused(
+        refused ->
+            notices.tell("edit", String.join("\n", refused.stream().map(Problem::text).toList())));
     this.air = new WeatherActions(document, weather, asker, notices);
     this.route = new RouteView(document, dark);
     this.rig = new RigView(document, dark);
