@@ -66,13 +66,13 @@ public final class TypicalTemperatures {
   }
 
   /** The table of normals, and the formula beyond it. */
-  private static Optional<TypicalDays> at(Coordinate place, double elevationMeters) {
+  static Optional<TypicalDays> at(Coordinate place, double elevationMeters) {
     return ClimateNormals.of(place, elevationMeters)
         .or(() -> ClimateFit.of(place, elevationMeters));
   }
 
   /** The month of a date: 1 in the middle of January. */
-  private static double month(LocalDate date) {
+  static double month(LocalDate date) {
     return 12 * (date.getDayOfYear() - 0.5) / date.lengthOfYear() + 0.5;
   }
 }

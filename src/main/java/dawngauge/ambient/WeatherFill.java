@@ -74,13 +74,27 @@ public final class WeatherFill {
    * @param places what each place got, in the order of the way
    * @param problems what could not be asked or answered, and values that were set aside
    * @param asked how many questions went to the service
+   * @param answered how many of them had an answer of use
    */
-  public record Result(Trip trip, List<Filled> places, List<Problem> problems, int asked) {
+  public record Result(
+      Trip trip, List<Filled> places, List<Problem> problems, int asked, int answered) {
 
     /** Copies the lists. */
     public Result {
       places = List.copyOf(places);
       problems = List.copyOf(problems);
+    }
+
+    /** Whether services were asked and none could give anything, through no fault of the trip. */
+    public boolean isOutage() {
+      return asked > 0
+          && answered == 0
+          && problems.stream().map(Problem::code).anyMatch(OutageLines.OF_SERVICES::contains);
+    }
+
+    /** Whether the time for one refresh was over before every place was asked. */
+    public boolean isCutShort() {
+      return problems.stream().anyMatch(p -> p.code() == ProblemCode.FEED_TIME_OVER);
     }
   }
 
@@ -93,6 +107,7 @@ public final class WeatherFill {
   private final List<Filled> filled = new ArrayList<>();
   private final Set<String> renewed = new HashSet<>();
   private int asked;
+  private int answered;
 
   private WeatherFill(Trip trip, Itinerary itinerary) {
     this.trip = trip;
@@ -116,7 +131,7 @@ public final class WeatherFill {
     for (Answered answered : fill.ask(service, progress)) {
       fill.take(answered);
     }
-    return new Result(fill.filledTrip(), fill.filled, fill.problems, fill.asked);
+    return new Result(fill.filledTrip(), fill.filled, fill.problems, fill.asked, fill.answered);
   }
 
   /** Fills a trip with typical days alone; what a service forecast before stays. */
@@ -124,7 +139,7 @@ public final class WeatherFill {
     WeatherFill fill = new WeatherFill(trip, itinerary);
     List<WeatherPoint> points = WeatherPoint.of(trip, itinerary, fill.problems);
     points.stream().filter(WeatherPoint::isAtStop).forEach(point -> fill.take(point, null, true));
-    return new Result(fill.filledTrip(), fill.filled, fill.problems, 0);
+    return new Result(fill.filledTrip(), fill.filled, fill.problems, 0, 0);
   }
 
   /** Fills typical days in where a stop has no air at all; all else stays as it is. */
@@ -143,6 +158,7 @@ public final class WeatherFill {
     List<WeatherPoint> points = WeatherPoint.of(trip, itinerary, problems);
     List<List<WeatherPoint>> cells = cells(points);
     List<Answered> answers = new ArrayList<>();
+    OutageLines lines = new OutageLines();
     int done = 0;
     for (List<WeatherPoint> cell : cells) {
       if (!progress.next(done, points.size(), cell.get(0).name())) {
@@ -151,10 +167,12 @@ public final class WeatherFill {
       }
       Outcome<WeatherAnswer> answer = service.apply(question(cell));
       asked++;
-      problems.addAll(answer.problems());
+      answered += answer.hasValue() ? 1 : 0;
+      lines.add(cell.get(0).name(), answer.problems());
       cell.forEach(point -> answers.add(new Answered(point, answer)));
       done += cell.size();
     }
+    problems.addAll(lines.problems());
     answers.sort((a, b) -> points.indexOf(a.point) - points.indexOf(b.point));
     return answers;
   }

@@ -9,6 +9,12 @@ import dawngauge.problem.Outcome;
  */
 public interface WeatherService {
 
+  /**
+   * A refresh of all places of a trip begins: what a service may take of the user's time counts
+   * from here. Without it each question has all that time for itself.
+   */
+  default void begin() {}
+
   /** Its name, as its terms want it credited. */
   String name();
 

@@ -21,6 +21,9 @@ public final class ExitCode {
   /** No such file. */
   public static final int NO_FILE = 66;
 
+  /** No weather service gave anything. */
+  public static final int UNAVAILABLE = 69;
+
   /** An error of the program itself. */
   public static final int INTERNAL = 70;
 

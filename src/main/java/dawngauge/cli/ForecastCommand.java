@@ -75,6 +75,11 @@ final class ForecastCommand implements Callable<Integer> {
       description = "Exit with 1 if some tire must be adjusted, 2 if some tire is on hold.")
   private boolean check;
 
+  @Option(
+      names = "--raw",
+      description = "CSV for programs: no apostrophe before what a spreadsheet would run.")
+  private boolean raw;
+
   @Option(names = "--why", description = "With reasons and sources; the text alone.")
   private boolean why;
 
@@ -85,7 +90,7 @@ final class ForecastCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return print(file, TripArgument.open(planner, console, file));
+    return print(file, TripArgument.toShow(planner, console, file));
   }
 
   /** Prints the forecast of what a trip file gave, in the form that was asked for. */
@@ -112,7 +117,10 @@ final class ForecastCommand implements Callable<Integer> {
                   ForecastPage.of(
                       Ledger.of(trip, planned.advice(), problems, planned.fitness(), units, only)),
                   why);
-          case CSV -> CsvTable.of(trip, planned.advice(), only);
+          case CSV ->
+              raw
+                  ? CsvTable.raw(trip, planned.advice(), only)
+                  : CsvTable.of(trip, planned.advice(), only);
           case JSON ->
               JsonResult.of(trip, planned.advice(), problems, planned.fitness(), units, only);
         };

@@ -36,7 +36,7 @@ final class GroundCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    Outcome<Trip> opened = TripArgument.toShow(planner, console, file);
     if (!opened.hasValue()) {
       return TripArgument.refuse(console, file, opened.problems());
     }

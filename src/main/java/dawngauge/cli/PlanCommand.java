@@ -50,7 +50,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    Outcome<Trip> opened = TripArgument.toShow(planner, console, file);
     if (!opened.hasValue()) {
       return TripArgument.refuse(console, file, opened.problems());
     }

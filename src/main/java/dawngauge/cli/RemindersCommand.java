@@ -60,7 +60,7 @@ final class RemindersCommand implements Callable<Integer> {
       console.err().println("--calendar writes a calendar file; leave it or --format json away");
       return ExitCode.USAGE;
     }
-    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    Outcome<Trip> opened = TripArgument.toShow(planner, console, file);
     if (!opened.hasValue()) {
       return TripArgument.refuse(console, file, opened.problems());
     }

@@ -80,7 +80,7 @@ final class ReviewCommand implements Callable<Integer> {
       console.err().println("--pdf writes a PDF; leave it or --format json away");
       return ExitCode.USAGE;
     }
-    Outcome<Trip> opened = TripArgument.open(planner, console, file);
+    Outcome<Trip> opened = TripArgument.toShow(planner, console, file);
     if (!opened.hasValue()) {
       return TripArgument.refuse(console, file, opened.problems());
     }

@@ -45,6 +45,11 @@ final class TripArgument {
     return file.equals(STANDARD) ? "standard input" : file;
   }
 
+  /** The same for printing: names and notes that are too long are shortened. */
+  static Outcome<Trip> toShow(Planner planner, Console console, String file) {
+    return open(planner, console, file).map(planner::shown);
+  }
+
   /** What the reader of the file told of the trip and what came up after it, each once. */
   static List<Problem> problems(Outcome<Trip> opened, List<Problem> later) {
     List<Problem> problems = new ArrayList<>(opened.problems());

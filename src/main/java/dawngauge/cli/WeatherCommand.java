@@ -1,5 +1,6 @@
 package dawngauge.cli;
 
+import dawngauge.ambient.MeasuredAir;
 import dawngauge.ambient.WeatherFill;
 import dawngauge.ambient.WeatherService;
 import dawngauge.ledger.WeatherSummary;
@@ -93,6 +94,7 @@ final class WeatherCommand implements Callable<Integer> {
     int written = new Output(planner, console).write(planner.text(trip), out, file, force);
     if (written == ExitCode.DONE) {
       tell(WeatherSummary.of(result.get(), planner.airChanges(trip), 0, units));
+      return result.get().isOutage() ? ExitCode.UNAVAILABLE : ExitCode.DONE;
     }
     return written;
   }
@@ -102,12 +104,12 @@ final class WeatherCommand implements Callable<Integer> {
     if (service.isEmpty()) {
       return ExitCode.USAGE;
     }
-    WeatherSummary summary =
-        WeatherSummary.of(
-            planner.measured(trip, service.get(), weather.now(), this::asking), units);
+    List<MeasuredAir> air = planner.measured(trip, service.get(), weather.now(), this::asking);
+    WeatherSummary summary = WeatherSummary.of(air, units);
     summary.lines().forEach(console.out()::println);
     summary.problems().forEach(console.err()::println);
-    return ExitCode.DONE;
+    boolean none = !air.isEmpty() && air.stream().allMatch(one -> one.source().isEmpty());
+    return none ? ExitCode.UNAVAILABLE : ExitCode.DONE;
   }
 
   private boolean asking(int done, int all, String place) {

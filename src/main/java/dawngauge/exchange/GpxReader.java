@@ -6,6 +6,7 @@ import dawngauge.geo.TrackPoint;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Elevation;
+import dawngauge.quantity.Median;
 import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -21,8 +22,8 @@ import javax.xml.stream.XMLStreamReader;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads the lines of one GPX text. Of the elements of other namespaces (extensions) nothing is
- * taken.
+ * Reads the lines of one GPX text. Of the elements of other namespaces (extensions) only those of a
+ * route's point are taken that have a latitude and a longitude: they are the way to its next point.
  */
 final class GpxReader {
 
@@ -40,6 +41,11 @@ final class GpxReader {
   private static final double LOWEST = -500;
 
   private static final double HIGHEST = 9000;
+
+  /** A route of so many points so near to each other is the way itself, in meter; ours. */
+  private static final int DENSE_POINTS = 20;
+
+  private static final double DENSE_METERS = 1000;
 
   /** What of a file is told one by one; ours. */
   private static final int MOST_TOLD = 20;
@@ -77,6 +83,11 @@ final class GpxReader {
     int segmentRow;
     int pointsSeen;
 
+    /** Route points among the points, where the way to the next is told. */
+    final List<Integer> turns = new ArrayList<>();
+
+    boolean shaped;
+
     /** Points before which a segment begins. */
     final List<Integer> begins = new ArrayList<>();
 
@@ -90,6 +101,7 @@ final class GpxReader {
     final @Nullable Coordinate at;
     String name = "";
     @Nullable Elevation height;
+    final List<TrackPoint> shape = new ArrayList<>();
 
     OpenPoint(@Nullable Coordinate at) {
       this.at = at;
@@ -176,6 +188,17 @@ final class GpxReader {
         into.pointsSeen++;
       }
       point = new OpenPoint(place(xml, row));
+    } else if (name.isEmpty() && point != null && into != null) {
+      addShape(point, xml);
+    }
+  }
+
+  /** A point of the way within a route point's extensions, whatever it is called there. */
+  private static void addShape(OpenPoint of, XMLStreamReader xml) {
+    double north = number(xml.getAttributeValue(null, "lat"));
+    double east = number(xml.getAttributeValue(null, "lon"));
+    if (Math.abs(north) <= 90 && Math.abs(east) <= 180) {
+      of.shape.add(new TrackPoint(new Coordinate(north, east), null, ""));
     }
   }
 
@@ -202,6 +225,11 @@ final class GpxReader {
       if (at.at != null) {
         List<TrackPoint> points = name.equals("wpt") || into == null ? waypoints : into.points;
         points.add(new TrackPoint(at.at, at.height, at.name));
+        if (name.equals("rtept") && into != null) {
+          into.turns.add(points.size() - 1);
+          into.shaped |= !at.shape.isEmpty();
+          points.addAll(at.shape);
+        }
       }
       point = null;
     } else if (into != null && name.equals("trkseg") && parent.equals("trk")) {
@@ -225,7 +253,37 @@ final class GpxReader {
     for (int row : read.emptySegments) {
       tell(ProblemCode.GPX_LINE_LEFT_OUT, row, "a segment of " + whole.words(), "no point");
     }
-    (kind == TrackLine.Kind.TRACK ? tracks : routes).add(whole.withGapsTold(read.begins));
+    if (kind == TrackLine.Kind.TRACK) {
+      tracks.add(whole.withGapsTold(read.begins));
+    } else {
+      routes.add(read.shaped || isDense(whole) ? way(read) : whole);
+    }
+  }
+
+  /** A route with its way; turns without a name are stops to choose from by their number. */
+  private static TrackLine way(OpenLine read) {
+    List<TrackPoint> points = new ArrayList<>(read.points);
+    for (int i = 0; read.shaped && i < read.turns.size(); i++) {
+      TrackPoint turn = points.get(read.turns.get(i));
+      if (turn.name().isEmpty()) {
+        points.set(
+            read.turns.get(i),
+            new TrackPoint(turn.at(), turn.elevation(), "route point " + (i + 1)));
+      }
+    }
+    return new TrackLine(TrackLine.Kind.ROUTE_WAY, read.name, points);
+  }
+
+  private static boolean isDense(TrackLine line) {
+    if (line.points().size() < DENSE_POINTS) {
+      return false;
+    }
+    double[] meters = line.meters();
+    double[] steps = new double[meters.length - 1];
+    for (int i = 0; i < steps.length; i++) {
+      steps[i] = meters[i + 1] - meters[i];
+    }
+    return Median.of(steps) <= DENSE_METERS;
   }
 
   private @Nullable Coordinate place(XMLStreamReader xml, int row) {

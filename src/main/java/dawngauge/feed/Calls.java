@@ -75,17 +75,24 @@ final class Calls implements AutoCloseable {
   @Nullable Reply kept(HttpUrl url, String accept) throws InterruptedException {
     CacheControl rule =
         new CacheControl.Builder().onlyIfCached().maxAge(OLDEST_HOURS, TimeUnit.HOURS).build();
-    Reply reply = run(url, accept, rule);
+    Reply reply = run(url, accept, rule, limits.whole());
     return reply.status() == 504 || reply.trouble() != null ? null : reply;
   }
 
-  /** What the service answers; if a kept answer may still hold it is only asked whether it does. */
-  Reply ask(HttpUrl url, String accept, boolean anew) throws InterruptedException {
+  /**
+   * What the service answers; if a kept answer may still hold it is only asked whether it does.
+   *
+   * @param most longest wait for it, where that is shorter than the limit for each question
+   */
+  Reply ask(Question question, HttpUrl url, Duration most) throws InterruptedException {
     CacheControl.Builder rule = new CacheControl.Builder();
     return run(
         url,
-        accept,
-        anew ? rule.noCache().build() : rule.maxAge(OLDEST_HOURS, TimeUnit.HOURS).build());
+        question.accept(),
+        question.anew()
+            ? rule.noCache().build()
+            : rule.maxAge(OLDEST_HOURS, TimeUnit.HOURS).build(),
+        most.compareTo(limits.whole()) < 0 ? most : limits.whole());
   }
 
   /** Keeps the answer from one address no longer. */
@@ -93,7 +100,8 @@ final class Calls implements AutoCloseable {
     folder.forget(url);
   }
 
-  private Reply run(HttpUrl url, String accept, CacheControl rule) throws InterruptedException {
+  private Reply run(HttpUrl url, String accept, CacheControl rule, Duration most)
+      throws InterruptedException {
     Call call =
         client.newCall(
             new Request.Builder()
@@ -102,10 +110,11 @@ final class Calls implements AutoCloseable {
                 .header("Accept", accept)
                 .cacheControl(rule)
                 .build());
+    call.timeout().timeout(most.toMillis(), TimeUnit.MILLISECONDS);
     Waiting waiting = new Waiting(limits.answerBytes());
     call.enqueue(waiting);
     try {
-      return waiting.reply.get(limits.whole().plus(GRACE).toMillis(), TimeUnit.MILLISECONDS);
+      return waiting.reply.get(most.plus(GRACE).toMillis(), TimeUnit.MILLISECONDS);
     } catch (InterruptedException stopped) {
       call.cancel();
       throw stopped;

@@ -1,5 +1,6 @@
 package dawngauge.feed;
 
+import dawngauge.ambient.PlausibleAir;
 import dawngauge.ambient.WeatherAnswer;
 import dawngauge.ambient.WeatherQuery;
 import dawngauge.ambient.WeatherService;
@@ -23,18 +24,21 @@ public final class FeedChain implements WeatherService, AutoCloseable {
 
   /** Where the first service says this, another would not help. */
   private static final Set<ProblemCode> FINAL =
-      EnumSet.of(ProblemCode.FEED_NO_TEMPERATURE, ProblemCode.FEED_CANCELLED);
+      EnumSet.of(
+          ProblemCode.FEED_NO_TEMPERATURE, ProblemCode.FEED_CANCELLED, ProblemCode.FEED_TIME_OVER);
 
   private final List<WeatherService> services;
+  private final Runnable beginning;
   private final Runnable closing;
 
   /** Services that are asked in this order; at least one. */
   public FeedChain(List<WeatherService> services) {
-    this(services, () -> {});
+    this(services, () -> services.forEach(WeatherService::begin), () -> {});
   }
 
-  private FeedChain(List<WeatherService> services, Runnable closing) {
+  private FeedChain(List<WeatherService> services, Runnable beginning, Runnable closing) {
     this.services = List.copyOf(services);
+    this.beginning = beginning;
     this.closing = closing;
     if (services.isEmpty()) {
       throw new IllegalArgumentException("a chain has at least one service");
@@ -66,7 +70,12 @@ public final class FeedChain implements WeatherService, AutoCloseable {
       services.add(
           name.equals(FeedOptions.NWS) ? new NwsFeed(address, http) : new MetFeed(address, http));
     }
-    return new FeedChain(services, http::close);
+    return new FeedChain(services, http::begin, http::close);
+  }
+
+  @Override
+  public void begin() {
+    beginning.run();
   }
 
   @Override
@@ -97,7 +106,7 @@ public final class FeedChain implements WeatherService, AutoCloseable {
     List<Problem> before = new ArrayList<>();
     for (WeatherService service : services) {
       if (service.covers(query.place())) {
-        Outcome<WeatherAnswer> outcome = asking.ask(service);
+        Outcome<WeatherAnswer> outcome = plausible(query, asking.ask(service));
         if (outcome.hasValue()) {
           before.removeIf(problem -> problem.code() == ProblemCode.FEED_OUTSIDE_AREA);
           return outcome.with(before);
@@ -116,6 +125,17 @@ public final class FeedChain implements WeatherService, AutoCloseable {
                 name(),
                 "not asked"))
         : Outcome.failed(before);
+  }
+
+  /** An answer that can be the air of the place; else why not, and the next service is asked. */
+  private static Outcome<WeatherAnswer> plausible(
+      WeatherQuery query, Outcome<WeatherAnswer> outcome) {
+    return outcome
+        .value()
+        .flatMap(answer -> PlausibleAir.doubt(query, answer))
+        .map(doubt -> doubt.at(ServiceAccess.place(query.place())))
+        .<Outcome<WeatherAnswer>>map(Outcome::failed)
+        .orElse(outcome);
   }
 
   /** Stops what is under way and lets go of the folder. */

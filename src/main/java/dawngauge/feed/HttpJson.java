@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import okhttp3.HttpUrl;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The only way out: asks a service and returns the JSON that it answers, politely, patiently, and
@@ -43,6 +44,16 @@ final class HttpJson implements AutoCloseable {
   /** What tells the time. */
   Clock clock() {
     return clock;
+  }
+
+  /** A refresh of all places begins. */
+  void begin() {
+    patience.begin();
+  }
+
+  /** What came of a question to an address in the end, once its answer was read. */
+  void tell(String service, HttpUrl url, @Nullable Problem wrong) {
+    patience.tell(service, url, wrong);
   }
 
   /** The answer as a JSON object. */

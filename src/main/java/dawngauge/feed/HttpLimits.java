@@ -8,6 +8,8 @@ import java.time.Duration;
  * @param connect longest wait for a connection
  * @param read longest silence while an answer comes in
  * @param whole longest time for one question and its answer
+ * @param refresh longest time for one refresh of all places; what is left then is told
+ * @param host most of that time that one host may cost by failing or by answering slowly
  * @param pace shortest time between the starts of two questions to one host
  * @param parallel most questions under way to one host
  * @param attempts how often a question is asked while the service has faults of its own
@@ -22,6 +24,8 @@ public record HttpLimits(
     Duration connect,
     Duration read,
     Duration whole,
+    Duration refresh,
+    Duration host,
     Duration pace,
     int parallel,
     int attempts,
@@ -34,7 +38,8 @@ public record HttpLimits(
 
   /** Refuses limits that limit nothing. */
   public HttpLimits {
-    for (Duration limit : new Duration[] {connect, read, whole, retryPause, longestWait, rest}) {
+    for (Duration limit :
+        new Duration[] {connect, read, whole, refresh, host, retryPause, longestWait, rest}) {
       if (limit.isNegative() || limit.isZero()) {
         throw new IllegalArgumentException(limit + " is not above zero");
       }

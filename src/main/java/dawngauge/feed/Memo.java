@@ -74,6 +74,9 @@ final class Memo<T> {
   }
 
   private boolean holds(Outcome<T> known, Instant since) {
+    if (known.problems().stream().anyMatch(p -> p.code() == ProblemCode.FEED_TIME_OVER)) {
+      return false; // the next refresh has its own time
+    }
     boolean lasting =
         known.hasValue()
             || known.problems().stream()

@@ -48,7 +48,7 @@ final class MetFeed implements WeatherService {
 
   @Override
   public Outcome<WeatherAnswer> forecast(WeatherQuery query) {
-    return access.at(query, () -> ask(query));
+    return access.at(query, () -> access.dated(ask(query)));
   }
 
   @Override

@@ -46,7 +46,7 @@ final class NwsFeed implements WeatherService {
 
   @Override
   public Outcome<WeatherAnswer> forecast(WeatherQuery query) {
-    return access.at(query, () -> foreseen(query));
+    return access.at(query, () -> access.dated(foreseen(query)));
   }
 
   @Override
@@ -113,7 +113,11 @@ final class NwsFeed implements WeatherService {
     }
     Outcome<Series> hourly =
         access.get(cell.hourly(), answer -> NwsForecast.hourly(answer, access));
-    return hourly.hasValue()
+    Series coarser = hourly.valueOrNull();
+    if (coarser != null && coarser.isEmpty() && found != null) {
+      return Outcome.failed(access.notUnderstood("two answers without a single temperature"));
+    }
+    return coarser != null && !coarser.isEmpty()
         ? hourly.with(List.of(Problem.of(ProblemCode.FEED_COARSER, "", NAME)))
         : detailed;
   }

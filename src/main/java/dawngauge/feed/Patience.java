@@ -7,7 +7,9 @@ import dawngauge.problem.ProblemCode;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ThreadLocalRandom;
 import okhttp3.HttpUrl;
@@ -15,10 +17,23 @@ import org.jspecify.annotations.Nullable;
 
 /** When to ask, when to ask again, and when to leave a service alone. */
 final class Patience {
+
+  /** With less than this left nothing is begun. */
+  private static final Duration LEAST = Duration.ofMillis(50);
+
+  /** These say nothing of how the host will answer the next question. */
+  private static final Set<ProblemCode> NOT_ITS_FAULT =
+      EnumSet.of(
+          ProblemCode.FEED_OUTSIDE_AREA,
+          ProblemCode.FEED_NO_TEMPERATURE,
+          ProblemCode.FEED_CANCELLED,
+          ProblemCode.FEED_TIME_OVER);
+
   private final Calls calls;
   private final HttpLimits limits;
   private final Clock clock;
   private final Pause pause;
+  private final RefreshBudget budget;
   private final Map<String, Manners> hosts = new ConcurrentHashMap<>();
 
   Patience(Calls calls, HttpLimits limits, Clock clock, Pause pause) {
@@ -26,6 +41,7 @@ final class Patience {
     this.limits = limits;
     this.clock = clock;
     this.pause = pause;
+    this.budget = new RefreshBudget(clock, limits.refresh());
   }
 
   /** An answer or a redirect, from what is kept or from the service; else why there is none. */
@@ -35,39 +51,114 @@ final class Patience {
       Problem wrong = wrong(question, kept, 1);
       return wrong == null ? Outcome.of(kept) : Outcome.failed(wrong);
     }
-    Manners manners =
-        hosts.computeIfAbsent(
-            url.host() + ":" + url.port(), host -> new Manners(clock, limits.pace()));
+    Manners manners = manners(question.service(), url);
     for (int attempt = 1; ; attempt++) {
-      Problem resting = manners.resting();
-      if (resting != null) {
-        return Outcome.failed(resting);
+      Problem not = notNow(question, manners);
+      if (not != null) {
+        return Outcome.failed(not);
       }
       sleep(manners.takeTurn());
-      Reply reply = calls.ask(url, question.accept(), question.anew());
+      Duration most = left(manners);
+      Instant asked = clock.instant();
+      Reply reply = calls.ask(question, url, most);
       Problem wrong = wrong(question, reply, attempt);
+      manners.took(Duration.between(asked, clock.instant()), wrong == null);
       if (wrong == null) {
         return Outcome.of(reply);
+      } else if (reply.trouble() == Trouble.TIMEOUT && isSpent(budget.left())) {
+        return Outcome.failed(over(question));
       }
-      Duration asked = reply.retryAfter(clock.instant());
+      Duration said = reply.retryAfter(clock.instant());
+      Duration wait = said == null ? varied(attempt) : said;
+      Duration longest = shorter(limits.longestWait(), left(manners));
       boolean again = reply.mayPass() && attempt < question.attempts();
-      if (!again || (asked != null && asked.compareTo(limits.longestWait()) > 0)) {
-        leaveAlone(manners, reply, asked, wrong);
-        return Outcome.failed(wrong);
+      boolean tooLong = reply.mayPass() && said != null && said.compareTo(longest) > 0;
+      if (!again || wait.compareTo(longest) > 0) {
+        return Outcome.failed(
+            leaveAlone(
+                manners,
+                reply,
+                said,
+                tooLong ? busy(question, clock.instant().plus(wait)) : wrong));
       }
-      sleep(asked == null ? varied(attempt) : asked);
+      sleep(wait);
+      manners.took(wait, false);
     }
   }
 
-  private void leaveAlone(Manners manners, Reply reply, @Nullable Duration asked, Problem wrong) {
-    Trouble trouble = reply.trouble();
-    if (reply.status() == 429) {
-      manners.rest(asked == null ? limits.rest() : asked, wrong);
-    } else if (reply.status() == 401
-        || reply.status() == 403
-        || (trouble != null && trouble.ofHost())) {
-      manners.rest(limits.rest(), wrong);
+  /** A refresh of all places begins. */
+  void begin() {
+    budget.begin();
+    hosts.values().forEach(Manners::begin);
+  }
+
+  /** What came of a question in the end; whoever gives nothing of use again is left alone. */
+  void tell(String service, HttpUrl url, @Nullable Problem wrong) {
+    Manners manners = manners(service, url);
+    if (wrong == null) {
+      manners.answered();
+    } else if (!NOT_ITS_FAULT.contains(wrong.code())) {
+      manners.failed(limits.rest(), wrong);
     }
+  }
+
+  /** By service too: where one mirror has both, the faults of one are not those of the other. */
+  private Manners manners(String service, HttpUrl url) {
+    return hosts.computeIfAbsent(
+        service + " " + url.host() + ":" + url.port(), host -> new Manners(clock, limits.pace()));
+  }
+
+  /** Why a host is not asked now, or null. */
+  private @Nullable Problem notNow(Question question, Manners manners) {
+    Problem resting = manners.resting();
+    if (resting != null) {
+      return resting;
+    } else if (isSpent(budget.left())) {
+      return over(question);
+    } else if (isSpent(left(manners))) {
+      Problem slow =
+          Problem.of(
+              ProblemCode.FEED_SLOW,
+              "",
+              question.service(),
+              String.valueOf(Math.max(1, manners.waited().toSeconds())),
+              UtcText.of(clock.instant().plus(limits.rest())));
+      manners.rest(limits.rest(), slow);
+      return slow;
+    }
+    return null;
+  }
+
+  private Problem over(Question question) {
+    return Problem.of(
+        ProblemCode.FEED_TIME_OVER,
+        "",
+        question.service(),
+        String.valueOf(Math.max(1, budget.whole().toSeconds())));
+  }
+
+  /** What a host may still take of this refresh. */
+  private Duration left(Manners manners) {
+    return shorter(budget.left(), limits.host().minus(manners.waited()));
+  }
+
+  private static boolean isSpent(Duration left) {
+    return left.compareTo(LEAST) <= 0;
+  }
+
+  private static Duration shorter(Duration a, Duration b) {
+    return a.compareTo(b) < 0 ? a : b;
+  }
+
+  /** Leaves a host alone that would fail again; returns why. */
+  private Problem leaveAlone(Manners manners, Reply reply, @Nullable Duration asked, Problem why) {
+    Trouble trouble = reply.trouble();
+    if (why.code() == ProblemCode.FEED_BUSY) {
+      manners.rest(asked == null ? limits.rest() : asked, why);
+    } else if (why.code() == ProblemCode.FEED_DENIED || (trouble != null && trouble.ofHost())) {
+      manners.rest(limits.rest(), why);
+    }
+    return why;
   }
 
   /** What is wrong with a reply, or null. */
@@ -86,12 +177,16 @@ final class Patience {
     return switch (reply.status()) {
       case 401, 403 -> Problem.of(ProblemCode.FEED_DENIED, "", service, status);
       case 404, 422 -> Problem.of(ProblemCode.FEED_OUTSIDE_AREA, "", service, status);
-      case 429 -> Problem.of(ProblemCode.FEED_BUSY, "", service, UtcText.of(busyUntil(reply)));
+      case 429 -> busy(question, busyUntil(reply));
       default ->
           reply.status() >= 500
               ? Problem.of(ProblemCode.FEED_FAILED, "", service, status, String.valueOf(attempt))
               : Problem.of(ProblemCode.FEED_REJECTED, "", service, status);
     };
+  }
+
+  private static Problem busy(Question question, Instant until) {
+    return Problem.of(ProblemCode.FEED_BUSY, "", question.service(), UtcText.of(until));
   }
 
   private Instant busyUntil(Reply reply) {

@@ -5,11 +5,14 @@ import java.io.InterruptedIOException;
 import java.net.ConnectException;
 import java.net.NoRouteToHostException;
 import java.net.UnknownHostException;
+import java.security.cert.CertPathValidatorException;
+import java.security.cert.CertificateException;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import javax.net.ssl.SSLException;
+import javax.net.ssl.SSLPeerUnverifiedException;
 import okhttp3.Headers;
 import okio.ByteString;
 import org.jspecify.annotations.Nullable;
@@ -32,7 +35,12 @@ record Reply(int status, Headers headers, ByteString body, @Nullable Trouble tro
     NO_CONNECTION("no connection", true),
     /** Not in time. */
     TIMEOUT("no whole answer in time", true),
-    /** It cannot prove who it is. */
+    /** It cannot prove who it is, or somebody on the way reads along. */
+    NOT_TRUSTED(
+        "its certificate is not to be trusted, so nothing was sent; check this computer's clock, and"
+            + " whether the network wants you to sign in",
+        true),
+    /** No common way to speak in secret. */
     NOT_SECURE("no secure connection", true),
     /** The connection ended before the answer did. */
     BROKEN_OFF("the connection broke off", false),
@@ -65,7 +73,21 @@ record Reply(int status, Headers headers, ByteString body, @Nullable Trouble tro
       } else if (failure instanceof InterruptedIOException) {
         return TIMEOUT;
       }
+      if (failure instanceof SSLPeerUnverifiedException || isOfCertificate(failure)) {
+        return NOT_TRUSTED;
+      }
       return failure instanceof SSLException ? NOT_SECURE : BROKEN_OFF;
+    }
+
+    private static boolean isOfCertificate(Throwable failure) {
+      Throwable cause = failure;
+      for (int depth = 0; cause != null && depth < 10; depth++) {
+        if (cause instanceof CertificateException || cause instanceof CertPathValidatorException) {
+          return true;
+        }
+        cause = cause.getCause();
+      }
+      return false;
     }
   }
 

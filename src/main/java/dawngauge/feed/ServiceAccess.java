@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.function.Function;
 import okhttp3.HttpUrl;
 
@@ -45,6 +46,26 @@ record ServiceAccess(HttpJson http, String service, ServiceAddress address, Stri
     return new Outcome<>(
         outcome.valueOrNull(),
         outcome.problems().stream().map(problem -> problem.at(place)).toList());
+  }
+
+  /** A forecast older than this is told: the services make new ones several times a day. */
+  private static final Duration OLD = Duration.ofHours(36);
+
+  /** An answer with a word on its age, where it is old. */
+  Outcome<WeatherAnswer> dated(Outcome<WeatherAnswer> outcome) {
+    WeatherAnswer answer = outcome.valueOrNull();
+    Duration age = answer == null ? Duration.ZERO : Duration.between(answer.issued(), now());
+    if (answer == null || age.compareTo(OLD) <= 0) {
+      return outcome;
+    }
+    return outcome.with(
+        List.of(
+            Problem.of(
+                ProblemCode.FEED_OLD,
+                "",
+                service,
+                UtcText.of(answer.issued()),
+                age.toDays() < 3 ? age.toHours() + " h" : age.toDays() + " days")));
   }
 
   /** Now. */
@@ -91,9 +112,9 @@ record ServiceAccess(HttpJson http, String service, ServiceAddress address, Stri
     Outcome<JsonNode> answer =
         http.get(new Question(service, address, url, accept, attempts, anew));
     JsonNode tree = answer.valueOrNull();
-    return tree == null
-        ? Outcome.failed(answer.problems())
-        : reading.apply(tree).with(answer.problems());
+    Outcome<T> read = tree == null ? Outcome.failed(answer.problems()) : reading.apply(tree);
+    http.tell(service, url, read.hasValue() ? null : read.problems().get(0));
+    return tree == null ? read : read.with(answer.problems());
   }
 
   /** Latitude and longitude with a comma between. */

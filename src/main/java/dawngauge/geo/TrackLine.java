@@ -34,6 +34,8 @@ public record TrackLine(
     ALL_TRACKS("all tracks one after another"),
     /** Turning points and stops only. */
     ROUTE("route"),
+    /** A route that tells the way between its points too. */
+    ROUTE_WAY("route with its way"),
     /** Single points. */
     WAYPOINTS("waypoints");
 
@@ -77,7 +79,7 @@ public record TrackLine(
 
   /** Whether its points are the way itself. */
   public boolean isWay() {
-    return kind == Kind.TRACK || kind == Kind.ALL_TRACKS;
+    return kind == Kind.TRACK || kind == Kind.ALL_TRACKS || kind == Kind.ROUTE_WAY;
   }
 
   /** In words: "track “Monday”". */

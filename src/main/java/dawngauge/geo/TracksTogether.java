@@ -37,7 +37,8 @@ public final class TracksTogether {
    * as one come first; then the given ones, without a single waypoint.
    */
   public static List<TrackLine> of(List<TrackLine> lines) {
-    List<TrackLine> tracks = lines.stream().filter(TrackLine::isWay).toList();
+    List<TrackLine> tracks =
+        lines.stream().filter(line -> line.kind() == TrackLine.Kind.TRACK).toList();
     List<TrackLine> all = new ArrayList<>();
     if (tracks.size() > 1 && goOn(tracks)) {
       all.add(joined(tracks));

@@ -121,6 +121,8 @@ public record WeatherSummary(List<String> lines, List<String> problems) {
                   : ", issued "
                       + Wording.shortDay(issued, ZoneOffset.UTC)
                       + " "
+                      + issued.atOffset(ZoneOffset.UTC).getYear()
+                      + " "
                       + Wording.clock(issued, ZoneOffset.UTC)
                       + " UTC");
     };

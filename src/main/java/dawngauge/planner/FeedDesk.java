@@ -153,6 +153,8 @@ public final class FeedDesk implements WeatherDesk {
         seconds("connectSeconds"),
         seconds("readSeconds"),
         seconds("wholeSeconds"),
+        seconds("refreshSeconds"),
+        seconds("hostSeconds"),
         Duration.ofMillis(settings.number("paceMillis")),
         settings.number("parallel"),
         settings.number("attempts"),

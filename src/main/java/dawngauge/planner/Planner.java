@@ -65,6 +65,7 @@ import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.tripfile.SafeFile;
+import dawngauge.tripfile.TextLengths;
 import dawngauge.tripfile.TripFile;
 import dawngauge.weights.ExpectedWeights;
 import dawngauge.weights.TireNeed;
@@ -208,6 +209,16 @@ public final class Planner {
     return itinerary.hasValue()
         ? ReadingsCsv.read(file, head, layout, trip, itinerary.get(), progress)
         : Outcome.failed(itinerary.problems());
+  }
+
+  /** A trip with names and notes that are too long shortened, as it is shown. */
+  public Trip shown(Trip trip) {
+    return TextLengths.shortened(trip);
+  }
+
+  /** Why an edit is refused that brings texts which are too long; empty where it is not. */
+  public List<Problem> refused(Trip before, Trip after) {
+    return TextLengths.refused(before, after);
   }
 
   /** A trip's route for other programs, as GPX. */
@@ -512,9 +523,10 @@ public final class Planner {
   public WeatherFill.Result weather(
       Trip trip, WeatherService service, WeatherFill.Progress progress) {
     Outcome<Itinerary> itinerary = Itinerary.of(trip);
+    service.begin();
     return itinerary.hasValue()
         ? WeatherFill.fill(trip, itinerary.get(), service::forecast, progress)
-        : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0);
+        : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0, 0);
   }
 
   /** Fills a trip with typical temperatures alone, where a service cannot or may not be asked. */
@@ -522,7 +534,7 @@ public final class Planner {
     Outcome<Itinerary> itinerary = Itinerary.of(trip);
     return itinerary.hasValue()
         ? WeatherFill.typical(trip, itinerary.get())
-        : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0);
+        : new WeatherFill.Result(trip, List.of(), itinerary.problems(), 0, 0);
   }
 
   /** A trip with typical air at the stops that have none, such as those just pasted. */
@@ -536,6 +548,7 @@ public final class Planner {
   /** The air that was measured at the stops that the rig has left; none without known times. */
   public List<MeasuredAir> measured(
       Trip trip, WeatherService service, Instant now, WeatherFill.Progress progress) {
+    service.begin();
     return Itinerary.of(trip)
         .value()
         .map(itinerary -> MeasuredAir.of(trip, itinerary, service::observed, now, progress))

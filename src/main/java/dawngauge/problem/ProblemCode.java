@@ -231,6 +231,17 @@ public enum ProblemCode {
       Severity.ERROR,
       "line {0}, column {1}: {2}; a trip file has at most {3} levels and {4} names, values and"
           + " brackets: make it smaller"),
+  HALF_CHARACTER(
+      Severity.ERROR,
+      "a text with half a character (half of a surrogate pair), which no file can hold; write the whole"
+          + " character, or none"),
+  TEXT_TOO_LONG(
+      Severity.NOTE,
+      "a text of {0} characters, more than the {1} that are taken: it is kept as it is, and shortened"
+          + " where it is shown; shorten it, or keep the rest elsewhere"),
+  TEXT_NOT_TAKEN(
+      Severity.ERROR,
+      "a text of {0} characters is not taken, the most is {1}; shorten it, or keep the rest elsewhere"),
   MORE_PROBLEMS(Severity.NOTE, "and {0} more problems; mend those above first"),
   NOT_A_TRIP_FILE(
       Severity.ERROR, "this is no trip file: \"format\" is {0}; a trip file has \"{1}\" there"),
@@ -392,6 +403,14 @@ public enum ProblemCode {
           + " a connection"),
   FEED_BUSY(
       Severity.GAP, "{0} is busy and asks to be left alone until {1}; refresh again after that"),
+  FEED_SLOW(
+      Severity.GAP,
+      "{0} answers too slowly now (waited {1} s for it) and is left alone until {2}: what is known"
+          + " already stays as it is; refresh again after that"),
+  FEED_TIME_OVER(
+      Severity.GAP,
+      "{0} was not asked any more: one refresh takes {1} s at most; what was answered is kept, refresh"
+          + " again to go on"),
   FEED_DENIED(
       Severity.GAP,
       "{0} refuses to answer this program (status {1}); check the contact in the settings, and refresh"
@@ -431,6 +450,17 @@ public enum ProblemCode {
       Severity.NOTE,
       "{0} gives temperatures that cannot be: {1}; they are left out; type the temperature there if it"
           + " matters"),
+  FEED_IMPLAUSIBLE(
+      Severity.GAP,
+      "{0} gives about {1} where air of {2} is to be expected by place, height and date, as if its"
+          + " figures were in another unit: nothing of it is used; type the temperature"),
+  FEED_WRONG_HEIGHT(
+      Severity.GAP,
+      "{0} says that its figures are for {1} m above the sea, and the place lies at {2}: nothing of it"
+          + " is used; check the elevation of the stop, or type the temperature"),
+  FEED_OLD(
+      Severity.NOTE,
+      "{0} made its forecast {1}, {2} ago; it is used; refresh later for a newer one"),
   FEED_UNREAD(
       Severity.NOTE,
       "{0} sent {1} temperatures that are not understood, such as {2}; they are left out; look for a"

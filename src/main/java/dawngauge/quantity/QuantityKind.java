@@ -178,6 +178,11 @@ public final class QuantityKind<Q extends Quantity> {
     return zero == Zero.OF_THE_UNIT;
   }
 
+  /** Whether a number in SI units lies within the limits; NaN does not. */
+  public boolean holds(double si) {
+    return si >= lowest && si <= highest;
+  }
+
   /** The quantity from its SI number. */
   public Q ofSi(double si) {
     return maker.apply(si);

@@ -51,6 +51,14 @@ public final class CsvTable {
    */
   public static String of(Trip trip, @Nullable Advice advice, @Nullable WheelPosition only) {
     StringBuilder out = new StringBuilder();
+    rows(trip, advice, only)
+        .forEach(cells -> row(out, cells.stream().map(SheetCells::safe).toList()));
+    return out.toString();
+  }
+
+  /** The same for programs, each text as it is; a spreadsheet may run what a name says. */
+  public static String raw(Trip trip, @Nullable Advice advice, @Nullable WheelPosition only) {
+    StringBuilder out = new StringBuilder();
     rows(trip, advice, only).forEach(cells -> row(out, cells));
     return out.toString();
   }
@@ -60,7 +68,11 @@ public final class CsvTable {
     StringBuilder out = new StringBuilder();
     for (List<String> cells : rows(trip, advice, null)) {
       out.append(
-              String.join("\t", cells.stream().map(cell -> cell.replaceAll("\\s", " ")).toList()))
+              String.join(
+                  "\t",
+                  cells.stream()
+                      .map(cell -> SheetCells.safe(cell.replaceAll("\\s", " ")))
+                      .toList()))
           .append('\n');
     }
     return out.toString();

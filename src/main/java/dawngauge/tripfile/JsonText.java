@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
@@ -13,9 +14,15 @@ import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dawngauge.field.Codec;
 import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** JSON as text: read into a tree within our limits, written for people to read. */
 final class JsonText {
@@ -42,6 +49,8 @@ final class JsonText {
           .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
           .build();
 
+  private static final Pattern TWICE = Pattern.compile("Duplicate field '(.*)'");
+
   private JsonText() {}
 
   /** The tree of a text. */
@@ -50,13 +59,13 @@ final class JsonText {
       JsonNode tree = MAPPER.readTree(json);
       return tree.isMissingNode()
           ? Codec.failed(ProblemCode.NOT_JSON, "1", "1", "the text is empty")
-          : Outcome.of(tree);
+          : whole(tree);
     } catch (StreamConstraintsException beyond) {
       return Codec.failed(
           ProblemCode.JSON_LIMIT,
           line(beyond),
           column(beyond),
-          reason(beyond),
+          limit(beyond),
           "" + DEEPEST,
           "" + MOST_TOKENS);
     } catch (MismatchedInputException trailing) {
@@ -66,7 +75,7 @@ final class JsonText {
           column(trailing),
           "something follows after the end");
     } catch (JsonProcessingException wrong) {
-      return Codec.failed(ProblemCode.NOT_JSON, line(wrong), column(wrong), reason(wrong));
+      return Codec.failed(ProblemCode.NOT_JSON, line(wrong), column(wrong), reason(wrong, json));
     }
   }
 
@@ -152,8 +161,63 @@ final class JsonText {
     return location == null ? "1" : "" + location.getColumnNr();
   }
 
-  private static String reason(JsonProcessingException exception) {
-    String message = exception.getOriginalMessage();
-    return message == null ? "unreadable" : message.lines().findFirst().orElse("");
+  /** What goes too far, in our words. */
+  private static String limit(StreamConstraintsException beyond) {
+    String message = String.valueOf(beyond.getOriginalMessage());
+    if (message.contains("nesting")) {
+      return "too many levels in each other";
+    } else if (message.contains("Number")) {
+      return "a number of too many digits";
+    } else if (message.contains("String")) {
+      return "a text that is too long";
+    }
+    return message.contains("name") ? "a name that is too long" : "too many names and values";
+  }
+
+  /** What is wrong, in our words; the library's name its own parts. */
+  private static String reason(JsonProcessingException wrong, String json) {
+    String message = String.valueOf(wrong.getOriginalMessage());
+    Matcher twice = TWICE.matcher(message);
+    if (twice.find()) {
+      return "\"" + Codec.shortened(twice.group(1)) + "\" stands there twice";
+    } else if (wrong instanceof JsonEOFException) {
+      return "the text ends too early";
+    }
+    JsonLocation location = wrong.getLocation();
+    int at = location == null ? json.length() : (int) location.getCharOffset();
+    int shown = at < 0 || at >= json.length() ? -1 : json.codePointAt(at);
+    if (shown < 0) {
+      return "the text ends too early";
+    }
+    return Character.isISOControl(shown)
+        ? String.format(Locale.ROOT, "a control character, U+%04X", shown)
+        : "at \"" + Character.toString(shown) + "\"";
+  }
+
+  /** A tree whose texts all have whole characters; else where they have not. */
+  private static Outcome<JsonNode> whole(JsonNode tree) {
+    List<Problem> halves = new ArrayList<>();
+    findHalves(tree, "", halves);
+    return halves.isEmpty() ? Outcome.of(tree) : Outcome.failed(halves);
+  }
+
+  private static void findHalves(JsonNode node, String place, List<Problem> halves) {
+    if (node.isTextual() && hasHalf(node.textValue())) {
+      halves.add(Problem.of(ProblemCode.HALF_CHARACTER, place));
+    }
+    for (Map.Entry<String, JsonNode> field : node.properties()) {
+      String under = ValueReader.under(place, field.getKey());
+      if (hasHalf(field.getKey())) {
+        halves.add(Problem.of(ProblemCode.HALF_CHARACTER, place));
+      }
+      findHalves(field.getValue(), under, halves);
+    }
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      findHalves(node.get(i), place + "/" + i, halves);
+    }
+  }
+
+  private static boolean hasHalf(String text) {
+    return text.codePoints().anyMatch(letter -> letter >= 0xD800 && letter <= 0xDFFF);
   }
 }

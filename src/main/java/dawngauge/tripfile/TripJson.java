@@ -37,6 +37,7 @@ final class TripJson {
     Findings problems = new Findings();
     Trip read = FieldReader.read(tree, "", new ValueReader(problems), TripJson::fields);
     TripCheck.check(read, problems);
+    TextLengths.told(tree).forEach(problems::add);
     if (problems.hasError()) {
       return Outcome.failed(problems.list());
     } else if (version.intValue() == VERSION) {

@@ -108,6 +108,9 @@ public final class PlannerWindow {
     this.document = document;
     this.systemDark = systemDark;
     document.unitsProperty().set(desk.state().units());
+    document.onRefused(
+        refused ->
+            notices.tell("edit", String.join("\n", refused.stream().map(Problem::text).toList())));
     this.air = new WeatherActions(document, weather, asker, notices);
     this.route = new RouteView(document, dark);
     this.rig = new RigView(document, dark);

@@ -155,8 +155,9 @@ final class RoadPapers {
 
   /** Writes the crew's sheet. */
   void sheet(CrewSheet.Options options) {
-    PlannedTrip planned = document.planned();
-    Trip trip = planned.trip();
+    Trip trip = document.planner().shown(document.trip());
+    PlannedTrip planned =
+        trip.equals(document.trip()) ? document.planned() : document.planner().plan(trip);
     UnitSystem units = document.units();
     write(
         "crew sheet",

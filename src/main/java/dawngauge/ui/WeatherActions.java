@@ -183,7 +183,12 @@ final class WeatherActions {
             document.units());
     List<String> lines = new ArrayList<>(summary.lines());
     lines.addAll(summary.problems());
-    notices.tell(AIR, String.join("\n", lines));
+    String text = String.join("\n", lines);
+    if (result.isCutShort()) {
+      notices.tell(AIR, text, notices.acting(AIR, "Go on", this::fill));
+    } else {
+      notices.tell(AIR, text);
+    }
   }
 
   /** How many stops have another mark. */

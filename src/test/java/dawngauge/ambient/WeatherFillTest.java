@@ -128,7 +128,7 @@ class WeatherFillTest {
     WeatherFill.Result result = fill(first, later);
     assertThat(celsius(result.trip(), 0, "2027-06-01T12:00:00Z")).isCloseTo(14, within(1e-9));
     assertThat(celsius(result.trip(), 1, "2027-06-01T14:00:00Z")).isCloseTo(20, within(1e-9));
-    assertThat(result.problems()).extracting(Problem::where).contains("a broken place");
+    assertThat(result.problems()).extracting(Problem::where).contains("pueblo");
     assertThat(result.trip().earlierAmbient())
         .filteredOn(AmbientEntry::isAtStop)
         .extracting(AmbientEntry::stop)

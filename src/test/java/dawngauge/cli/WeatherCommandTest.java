@@ -52,7 +52,9 @@ class WeatherCommandTest {
     String before = Run.text(Run.DEMO);
     Run run = run("weather", Run.DEMO, "--out", out.toString(), "--agree", "crew@example.org");
     assertThat(run.code()).isEqualTo(ExitCode.DONE);
-    assertThat(run.out()).contains("by Test service").contains("What is typed stays");
+    assertThat(run.out())
+        .contains("by Test service, issued Tue 6 Apr 2027 06:30 UTC")
+        .contains("What is typed stays");
     assertThat(run.err()).contains(": asking, ");
     assertThat(Run.text(Run.DEMO)).isEqualTo(before);
     assertThat(opened(out).ambient())
@@ -94,8 +96,14 @@ class WeatherCommandTest {
     weather.fail();
     Path out = folder.resolve("filled.dawngauge");
     Run run = run("weather", Run.DEMO, "--out", out.toString(), "--agree", "crew@example.org");
-    assertThat(run.code()).isEqualTo(ExitCode.DONE);
-    assertThat(run.err()).contains("Test service cannot be reached");
+    assertThat(run.code()).isEqualTo(ExitCode.UNAVAILABLE);
+    assertThat(run.err().lines().filter(line -> line.contains("Test service cannot be reached")))
+        .singleElement()
+        .asString()
+        .contains("Raton NM, ")
+        .contains(" more places: ");
     assertThat(run.out()).contains("typical");
+    assertThat(opened(out).ambient()).isNotEmpty();
+    assertThat(run("weather", Run.GAP, "--measured").code()).isEqualTo(ExitCode.UNAVAILABLE);
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.geo.Coordinate;
+import dawngauge.geo.GreatCircle;
 import dawngauge.geo.Spot;
 import dawngauge.geo.TrackLine;
 import dawngauge.planner.Planner;
@@ -93,6 +94,44 @@ class GpxFileTest {
     assertThat(lines.get(1).points().get(1).name()).isEqualTo("Dalhart");
     assertThat(lines.get(1).points().get(0).elevation()).isNotNull();
     assertThat(lines.get(1).points().get(1).elevation()).isNull();
+  }
+
+  /** A way round a corner in the points' extensions: 0.1 degrees north, then as much east. */
+  @Test
+  void theWayInARoutesExtensionsIsTheLeg() {
+    String shape =
+        "<extensions><s:way xmlns:s=\"urn:invented\"><s:p lat=\"40.1\" lon=\"-100\"/></s:way></extensions>";
+    Outcome<List<TrackLine>> read =
+        read(
+            gpx(
+                "1.1",
+                "<rte>"
+                    + point("rtept", 40, -100, "<name>Barn</name>" + shape)
+                    + point("rtept", 40.1, -99.9, "")
+                    + point("rtept", 40.2, -99.9, "<name>Fair</name>")
+                    + "</rte>"));
+    TrackLine line = read.get().get(0);
+    assertThat(line.kind()).isEqualTo(TrackLine.Kind.ROUTE_WAY);
+    assertThat(line.isWay()).isTrue();
+    assertThat(line.points()).hasSize(4);
+    assertThat(line.offers())
+        .extracting(offer -> line.points().get(offer.index()).name())
+        .containsExactly("Barn", "route point 2", "Fair");
+    double straight =
+        GreatCircle.between(line.points().get(0).at(), line.points().get(2).at()).meters();
+    assertThat(line.meters()[2]).isGreaterThan(straight + 4000);
+  }
+
+  @Test
+  void aRouteOfManyNearPointsIsAWayAndOnlyItsNamesAreStops() {
+    StringBuilder points = new StringBuilder();
+    for (int i = 0; i <= 40; i++) {
+      String name = i == 20 ? "<name>Ford</name>" : "";
+      points.append(point("rtept", 40 + 0.005 * i, -100, name));
+    }
+    TrackLine line = read(gpx("1.1", "<rte>" + points + "</rte>")).get().get(0);
+    assertThat(line.isWay()).isTrue();
+    assertThat(line.offers()).extracting(TrackLine.Offer::index).containsExactly(0, 20, 40);
   }
 
   @Test

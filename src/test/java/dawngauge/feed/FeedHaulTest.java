@@ -157,9 +157,38 @@ class FeedHaulTest extends FeedTest {
     WeatherFill.Result again = fill(filled);
     assertThat(again.trip().ambient()).isEqualTo(filled.ambient());
     assertThat(again.problems())
+        .hasSizeLessThanOrEqualTo(2)
         .isNotEmpty()
-        .allMatch(problem -> problem.code() == ProblemCode.FEED_FAILED);
+        .allMatch(problem -> problem.code() == ProblemCode.FEED_FAILED)
+        .allSatisfy(problem -> assertThat(problem.where()).contains("Raton NM").contains("more"));
+    assertThat(again.isOutage()).isTrue();
     assertThat(planner.plan(again.trip()).problems()).isEqualTo(planner.plan(filled).problems());
+  }
+
+  /** 2 °C is 35.6 °F, 10 °C is 50 °F, 16 °C is 60.8 °F: labelled °C, not one of them gets in. */
+  @Test
+  void figuresInAnotherUnitThanSaidAreRefusedWithAWord() {
+    server.stubFor(
+        get(urlPathMatching(GRID))
+            .willReturn(
+                json(
+                    """
+                    {"properties": {"updateTime": "2027-04-06T10:30:00+00:00",
+                      "elevation": {"unitCode": "wmoUnit:m", "value": 1500},
+                      "temperature": {"uom": "wmoUnit:degC", "values": [
+                        {"validTime": "2027-04-06T06:00:00+00:00/PT9H", "value": 35.6},
+                        {"validTime": "2027-04-06T15:00:00+00:00/PT3H", "value": 50},
+                        {"validTime": "2027-04-06T18:00:00+00:00/P3D", "value": 60}]}}}
+                    """)));
+    WeatherFill.Result result = fill(demo);
+    assertThat(result.trip().ambient())
+        .noneMatch(entry -> entry.provenance().kind() == Provenance.Kind.FEED);
+    assertThat(result.problems())
+        .anySatisfy(
+            problem -> {
+              assertThat(problem.code()).isEqualTo(ProblemCode.FEED_IMPLAUSIBLE);
+              assertThat(problem.where()).contains("Raton NM");
+            });
   }
 
   @Test

@@ -81,6 +81,8 @@ abstract class FeedTest {
         Duration.ofSeconds(2),
         Duration.ofSeconds(2),
         Duration.ofSeconds(4),
+        Duration.ofSeconds(60),
+        Duration.ofSeconds(20),
         Duration.ofMillis(250),
         2,
         3,

@@ -135,6 +135,60 @@ class NwsFeedTest extends FeedTest {
   }
 
   @Test
+  void aCellOfImpossibleHeightIsNotUsedAndTheNextServiceIsAsked() {
+    cell();
+    answers(
+        GRID,
+        json(
+            """
+            {"properties": {"updateTime": "2027-04-06T10:30:00+00:00",
+              "elevation": {"unitCode": "wmoUnit:m", "value": 99999},
+              "temperature": {"uom": "wmoUnit:degC", "values": [
+                {"validTime": "2027-04-06T12:00:00+00:00/PT12H", "value": 5}]}}}
+            """));
+    answers(
+        "/met/compact",
+        json(
+            """
+            {"properties": {"meta": {"updated_at": "2027-04-06T11:40:00Z",
+                "units": {"air_temperature": "celsius"}},
+              "timeseries": [{"time": "2027-04-06T12:00:00Z",
+                "data": {"instant": {"details": {"air_temperature": 3}}}}]}}
+            """));
+    Outcome<WeatherAnswer> outcome = chain().forecast(query(PLAINS, 1));
+    assertThat(outcome.get().service()).isEqualTo("MET Norway");
+    assertThat(codes(outcome)).containsExactly(ProblemCode.FEED_WRONG_HEIGHT);
+  }
+
+  @Test
+  void anOldForecastIsUsedWithAWord() {
+    cell();
+    answers(
+        GRID,
+        json(
+            """
+            {"properties": {"updateTime": "2024-04-06T10:30:00+00:00",
+              "temperature": {"uom": "wmoUnit:degC", "values": [
+                {"validTime": "2027-04-06T12:00:00+00:00/PT12H", "value": 5}]}}}
+            """));
+    Outcome<WeatherAnswer> outcome = chain().forecast(query(PLAINS, 2));
+    assertThat(outcome.hasValue()).isTrue();
+    assertThat(outcome.problems())
+        .singleElement()
+        .satisfies(
+            problem -> assertThat(problem.text()).contains("2024-04-06 10:30 UTC, 1095 days ago"));
+  }
+
+  @Test
+  void twoAnswersWithoutATemperatureAreNotCalledUsed() {
+    reopen(FeedOptions.NWS);
+    grid("");
+    answers(HOURLY, json("{\"properties\": {\"periods\": []}}"));
+    assertThat(codes(chain().forecast(query(PLAINS, 2))))
+        .containsExactly(ProblemCode.FEED_NOT_UNDERSTOOD);
+  }
+
+  @Test
   void oneRefreshAsksEachPageOnce() {
     grid(value("2027-04-06T12:00:00+00:00/PT12H", "1"));
     chain().forecast(query(PLAINS, 2)).get();

@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Objects;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** CSV and JSON hold the forecast's figures in both unit systems. */
 class MachineFormsTest {
@@ -43,6 +45,32 @@ class MachineFormsTest {
     assertThat(rows.stream().filter(row -> row.get(0).equals("2")))
         .hasSize(10)
         .allMatch(row -> row.get(1).equals(place));
+  }
+
+  /** The convention is OWASP's, "CSV Injection": an apostrophe before = + - @ tab and return. */
+  @ParameterizedTest
+  @ValueSource(strings = {"=1+1", "+1+1", "-1+cmd", "@SUM(A1)", "\uFF1D1+1"})
+  void whatASpreadsheetWouldRunIsTextAndRawIsAsItWas(String place) {
+    Trip trip = Plans.named(place);
+    Advice advice = Plans.plan(trip).advice();
+    List<List<String>> safe = rows(CsvTable.of(trip, advice, null));
+    List<List<String>> raw = rows(CsvTable.raw(trip, advice, null));
+    assertThat(safe.get(11).get(1)).isEqualTo("'" + place);
+    assertThat(raw.get(11).get(1)).isEqualTo(place);
+    assertThat(CsvTable.tabbed(trip, advice)).contains("\t'" + place + "\t");
+    // Figures below zero stay figures.
+    assertThat(SheetCells.safe("-12.5")).isEqualTo("-12.5");
+    for (int row = 1; row < safe.size(); row++) {
+      assertThat(safe.get(row).subList(20, 30)).isEqualTo(raw.get(row).subList(20, 30));
+    }
+  }
+
+  @Test
+  void charactersThatCannotBeSeenAreShown() {
+    assertThat(SheetCells.safe("a\u001Bb\u007Fc")).isEqualTo("a\u241Bb\u2421c");
+    assertThat(SheetCells.safe("a\u202Eb")).isEqualTo("a\\u202Eb");
+    assertThat(SheetCells.safe("\t=1")).isEqualTo("'\u2409=1");
+    assertThat(SheetCells.safe("Łódź 東京")).isEqualTo("Łódź 東京");
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -38,6 +39,7 @@ public final class TripDocument {
   private final Deque<Trip> before = new ArrayDeque<>();
   private final Deque<Trip> after = new ArrayDeque<>();
   private @Nullable Trip saved;
+  private Consumer<List<Problem>> refusals = told -> {};
 
   /** Fingerprint of the file when it was read or written last. */
   private Optional<String> onDisk = Optional.empty();
@@ -104,12 +106,22 @@ public final class TripDocument {
     if (next.equals(trip())) {
       return;
     }
+    List<Problem> refused = planner.refused(trip(), next);
+    if (!refused.isEmpty()) {
+      refusals.accept(refused);
+      return;
+    }
     before.push(trip());
     if (before.size() > MOST_STEPS) {
       before.removeLast();
     }
     after.clear();
     show(next);
+  }
+
+  /** Tells somebody why an edit was not taken. */
+  public void onRefused(Consumer<List<Problem>> told) {
+    refusals = told;
   }
 
   /** Takes the last edit back. */
