@@ -228,6 +228,10 @@ class ReadingsWindowTest extends WindowTest {
     open.until(
         "it is held against what was expected then",
         () -> open.texts("figure-line").stream().anyMatch(text -> text.contains("in 9 of 10")));
-    assertThat(open.texts("round-off")).anyMatch(text -> text.matches("[+-][0-4]\\.\\d psi, .*"));
+    open.until(
+        "it is near to that, once both figures are typed",
+        () ->
+            open.texts("round-off").stream()
+                .anyMatch(text -> text.matches("[+-][0-4]\\.\\d psi, .*")));
   }
 }

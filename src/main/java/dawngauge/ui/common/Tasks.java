@@ -80,6 +80,8 @@ public final class Tasks {
             end(job, () -> taker.accept(result));
           } catch (RuntimeException wrong) {
             end(job, () -> failed.accept(wrong));
+          } catch (StackOverflowError | OutOfMemoryError wrong) {
+            end(job, () -> failed.accept(new IllegalStateException(wrong)));
           }
         });
     return job;

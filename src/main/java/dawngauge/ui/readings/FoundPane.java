@@ -12,7 +12,7 @@ import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
-import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.Derived;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,11 +30,13 @@ import javafx.scene.layout.VBox;
 final class FoundPane extends VBox {
 
   private final TripDocument document;
-  private int asked;
+  private final VBox list = new VBox(6);
+  private final Derived<List<Found>> answers = new Derived<>("Looking for leaks", this::show);
 
   FoundPane(TripDocument document) {
     this.document = document;
     setSpacing(6);
+    getChildren().addAll(answers.said(), list);
   }
 
   /**
@@ -51,8 +53,7 @@ final class FoundPane extends VBox {
     Trip trip = document.trip();
     PlannedTrip now = document.planned();
     Planner planner = document.planner();
-    int question = ++asked;
-    Tasks.compute(
+    answers.ask(
         () -> {
           List<Found> found = new ArrayList<>();
           for (TireLoss loss : planner.losses(trip)) {
@@ -76,11 +77,6 @@ final class FoundPane extends VBox {
                     trip));
           }
           return found;
-        },
-        found -> {
-          if (question == asked) {
-            show(found);
-          }
         });
   }
 
@@ -111,7 +107,7 @@ final class FoundPane extends VBox {
   }
 
   private void show(List<Found> found) {
-    getChildren().clear();
+    list.getChildren().clear();
     if (found.isEmpty()) {
       Label none =
           new Label(
@@ -119,7 +115,7 @@ final class FoundPane extends VBox {
                   + " a warm reading after a cold one of the same day shows how much it warms up.");
       none.setWrapText(true);
       none.getStyleClass().add("lesser");
-      getChildren().add(none);
+      list.getChildren().add(none);
     }
     for (Found each : found) {
       Label text = new Label(each.text());
@@ -138,7 +134,7 @@ final class FoundPane extends VBox {
         use.setOnAction(event -> document.edit(each.next()));
         line.getChildren().add(use);
       }
-      getChildren().add(line);
+      list.getChildren().add(line);
     }
   }
 }

@@ -10,8 +10,8 @@ import dawngauge.review.PressureAccount;
 import dawngauge.review.TireReview;
 import dawngauge.review.TripReview;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.Derived;
 import dawngauge.ui.common.PageView;
-import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,7 +51,7 @@ public final class ReviewView extends BorderPane {
   private Trip measuredFor;
   private boolean stale = true;
   private boolean filling;
-  private int asked;
+  private final Derived<Answer> answers = new Derived<>("Telling losses and air apart", this::show);
 
   /**
    * A view.
@@ -98,7 +98,7 @@ public final class ReviewView extends BorderPane {
     hint.getStyleClass().add("lesser");
     hint.setWrapText(true);
     hint.managedProperty().bind(hint.visibleProperty());
-    VBox page = new VBox(14, found, accounts, new VBox(6, hint, ask));
+    VBox page = new VBox(14, answers.said(), found, accounts, new VBox(6, hint, ask));
     page.getStyleClass().add("review");
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
@@ -133,17 +133,12 @@ public final class ReviewView extends BorderPane {
   private void refresh() {
     stale = false;
     Trip trip = document.trip();
-    int question = ++asked;
-    Tasks.compute(
+    answers.ask(
         () ->
             new Answer(
+                trip,
                 document.planner().review(trip).orElse(null),
-                document.planner().asSound(trip).orElse(null)),
-        answer -> {
-          if (question == asked) {
-            show(trip, answer);
-          }
-        });
+                document.planner().asSound(trip).orElse(null)));
   }
 
   private void take(List<MeasuredAir> found) {
@@ -157,9 +152,10 @@ public final class ReviewView extends BorderPane {
     return document.trip().route().equals(measuredFor.route()) ? measured : List.of();
   }
 
-  private record Answer(@Nullable TripReview review, @Nullable Advice sound) {}
+  private record Answer(Trip trip, @Nullable TripReview review, @Nullable Advice sound) {}
 
-  private void show(Trip trip, Answer answer) {
+  private void show(Answer answer) {
+    Trip trip = answer.trip();
     review = answer.review();
     sound = answer.sound();
     TripReview known = review;

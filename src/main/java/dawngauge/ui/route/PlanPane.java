@@ -11,6 +11,7 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.PlanChoices;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.Derived;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
 import dawngauge.ui.common.PageView;
@@ -49,6 +50,8 @@ final class PlanPane extends BorderPane {
   private final PageView head = new PageView("The plan");
   private final GridPane stops = new GridPane();
   private final PageView foot = new PageView("The plan beside other habits");
+  private final Derived<Answer> plan =
+      new Derived<>("Looking for the fewest stops to set tires at", this::show);
 
   PlanPane(TripDocument document, Runnable close) {
     this.document = document;
@@ -65,7 +68,7 @@ final class PlanPane extends BorderPane {
     follow.setAccessibleText("Follow this plan: adjust stands where it sets a tire");
     follow.setOnAction(event -> choose(document.trip().plan().following(follow.isSelected())));
     stops.getStyleClass().add("plan-stops");
-    VBox content = new VBox(6, head, stops, foot);
+    VBox content = new VBox(6, plan.said(), head, stops, foot);
     content.getStyleClass().add("plan-content");
     ScrollPane scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
@@ -79,15 +82,13 @@ final class PlanPane extends BorderPane {
 
   /** Puts the keyboard on the first choice. */
   void ask() {
-    show();
+    refresh();
     follow.requestFocus();
   }
 
   private void showIfSeen() {
     if (isVisible()) {
-      String held = held();
-      show();
-      giveBack(held);
+      refresh();
     }
   }
 
@@ -118,9 +119,21 @@ final class PlanPane extends BorderPane {
     document.edit(document.trip().withPlan(choices));
   }
 
-  private void show() {
+  private record Answer(Trip trip, Outcome<Adjustment> adjustment) {}
+
+  private void refresh() {
     Trip trip = document.trip();
-    Outcome<Adjustment> adjustment = document.planner().adjustment(trip);
+    follow.setSelected(trip.plan().followed());
+    plan.ask(() -> new Answer(trip, document.planner().adjustment(trip)));
+  }
+
+  private void show(Answer answer) {
+    String held = held();
+    show(answer.trip(), answer.adjustment());
+    giveBack(held);
+  }
+
+  private void show(Trip trip, Outcome<Adjustment> adjustment) {
     follow.setSelected(trip.plan().followed());
     follow.setDisable(!adjustment.hasValue());
     stops.getChildren().clear();
