@@ -133,6 +133,6 @@ public final class RigFields {
 
   /** Every kind of part of a rig, itself first, and loads taken on or set down at a stop. */
   public static List<Part<?>> all() {
-    return TripFields.with(RIG, WeightFields.LOAD_CHANGE);
+    return TripFields.with(List.of(RIG, WeightFields.LOAD_CHANGE));
   }
 }
