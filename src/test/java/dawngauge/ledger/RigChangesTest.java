@@ -10,6 +10,7 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.SettingsFile;
 import dawngauge.trip.Air;
 import dawngauge.trip.Axle;
+import dawngauge.trip.Gauge;
 import dawngauge.trip.Leg;
 import dawngauge.trip.ProfilePoint;
 import dawngauge.trip.Remarks;
@@ -22,6 +23,7 @@ import dawngauge.trip.TypedTime;
 import dawngauge.trip.Vehicle;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -73,6 +75,16 @@ class RigChangesTest {
         .contains(new RigChanges.Line("tire " + first.id(), "Heat factor", "–", "1.2"))
         .anyMatch(line -> line.part().startsWith("gauge ") && line.now().equals("–"));
     assertThat(changes.summary()).startsWith("3 figures differ from");
+  }
+
+  @Test
+  void whenAGaugeWasCheckedLastIsTold() {
+    Trip was = demo();
+    List<Gauge> gauges = new ArrayList<>(was.rig().gauges());
+    Gauge gauge = gauges.get(0);
+    gauges.set(0, gauge.withLastCheck(LocalDate.of(2027, 3, 1)));
+    assertThat(changes(was, was.withRig(was.rig().withGauges(gauges)), UnitSystem.US).lines())
+        .contains(new RigChanges.Line("gauge " + gauge.name(), "Last check", "–", "2027-03-01"));
   }
 
   @Test
