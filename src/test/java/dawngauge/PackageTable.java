@@ -31,7 +31,7 @@ record PackageTable(Map<String, Set<String>> rows) {
               row("physics", "quantity"),
               row("tire", "explain quantity problem"),
               row("trip", "tire geo quantity problem"),
-              row("field", "trip tire quantity problem"),
+              row("field", "trip tire geo quantity problem"),
               row("tripfile", "field trip tire geo quantity problem"),
               row("exchange", "trip geo quantity problem"),
               row("ambient", "trip geo physics explain quantity problem"),

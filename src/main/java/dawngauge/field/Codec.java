@@ -8,7 +8,6 @@ import dawngauge.quantity.Quantity;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Ratio;
 import dawngauge.quantity.UnitSystem;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -195,26 +194,30 @@ public record Codec<T>(
 
   /** One of a closed set, by its word. */
   public static <E extends Enum<E>> Codec<E> choice(Class<E> type, Function<E, String> word) {
-    E[] all = type.getEnumConstants();
+    return choice(List.of(type.getEnumConstants()), word);
+  }
+
+  /** One of a closed set, by its word. */
+  static <E> Codec<E> choice(List<E> all, Function<E, String> word) {
     String words =
-        Arrays.stream(all).map(e -> "\"" + word.apply(e) + "\"").collect(Collectors.joining(", "));
+        all.stream().map(e -> "\"" + word.apply(e) + "\"").collect(Collectors.joining(", "));
     Function<String, Outcome<E>> parse =
         text ->
-            Arrays.stream(all)
+            all.stream()
                 .filter(e -> word.apply(e).equals(text))
                 .findFirst()
                 .map(Outcome::of)
                 .orElseGet(() -> failed(ProblemCode.NOT_A_CHOICE, shortened(text), words));
     return new Codec<>(
         "one of " + words,
-        "\"" + word.apply(all[0]) + "\"",
-        all[0],
+        "\"" + word.apply(all.get(0)) + "\"",
+        all.get(0),
         parse,
         word,
         (units, typed) -> parse.apply(typed),
         (units, value) -> word.apply(value),
         Json.TEXT,
-        List.of(all));
+        all);
   }
 
   private Codec<T> as(Json other) {

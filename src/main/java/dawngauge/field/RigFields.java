@@ -9,6 +9,7 @@ import dawngauge.trip.Hitch;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Worksheet;
+import java.time.LocalDate;
 import java.util.List;
 
 /** What a rig and its gauges have; all other parts hang on it. */
@@ -61,6 +62,16 @@ public final class RigFields {
           Gauge::step,
           Gauge::withStep);
 
+  /** When it was last checked. */
+  public static final Field<Gauge, LocalDate> GAUGE_LAST_CHECK =
+      Field.optional(
+          "lastCheck",
+          "Last check",
+          "day it was held against a better gauge",
+          TripCodecs.DATE,
+          Gauge::lastCheck,
+          Gauge::withLastCheck);
+
   /** A gauge. */
   public static final Part<Gauge> GAUGE =
       Part.of(
@@ -69,7 +80,8 @@ public final class RigFields {
           new Gauge("", Gauge.Kind.OPEN, null, null, TireFields.PRESSURE.standIn(), Remarks.NONE),
           Gauge::remarks,
           Gauge::withRemarks,
-          List.<Member<Gauge>>of(GAUGE_NAME, GAUGE_KIND, GAUGE_SPAN, GAUGE_GRADE, GAUGE_STEP));
+          List.<Member<Gauge>>of(
+              GAUGE_NAME, GAUGE_KIND, GAUGE_SPAN, GAUGE_GRADE, GAUGE_STEP, GAUGE_LAST_CHECK));
 
   /** Name of the rig. */
   public static final Field<Rig, String> RIG_NAME =
@@ -140,6 +152,6 @@ public final class RigFields {
 
   /** Every kind of part of a rig, itself first, and loads taken on or set down at a stop. */
   public static List<Part<?>> all() {
-    return TripFields.with(RIG, WeightFields.LOAD_CHANGE);
+    return TripFields.with(List.of(RIG, WeightFields.LOAD_CHANGE));
   }
 }

@@ -1,10 +1,12 @@
 package dawngauge.ledger;
 
+import dawngauge.field.Estimable;
 import dawngauge.field.Field;
 import dawngauge.field.Member;
 import dawngauge.field.Part;
 import dawngauge.field.Parts;
 import dawngauge.field.Texts;
+import dawngauge.field.TimeCodecs;
 import dawngauge.ledger.RigChanges.Line;
 import dawngauge.quantity.UnitSystem;
 import java.util.List;
@@ -14,7 +16,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** What differs between two parts of a rig, by the field catalogue. */
+/** What differs between two parts of trips, by the field catalogue. */
 final class PartChanges {
 
   static final String NONE = "–";
@@ -42,13 +44,25 @@ final class PartChanges {
     }
   }
 
-  /** Every single figure in which two parts differ; names are none. */
+  /**
+   * Every single figure in which two parts differ. Names are none, nor are points in time, which
+   * belong to one trip.
+   */
   <R> void figures(String name, Part<R> kind, R then, R now) {
-    for (Field<R, ?> field : kind.fields()) {
-      if (field.need() != Field.Need.UNIQUE) {
+    for (Member<R> member : kind.members()) {
+      if (member instanceof Estimable<R, ?> estimable) {
+        differing(name, estimable.label(), shown(estimable, then), shown(estimable, now));
+      } else if (member instanceof Field<R, ?> field
+          && field.need() != Field.Need.UNIQUE
+          && !field.codec().equals(TimeCodecs.TIME)) {
         differing(name, field.label(), shown(field, then), shown(field, now));
       }
     }
+  }
+
+  /** A line where two lists of parts differ. */
+  <R> void list(String name, Parts<R, ?> parts, R then, R now) {
+    differing(name, parts.label(), shown(parts, then), shown(parts, now));
   }
 
   /** The same, and lists that stand in the part itself; parts with parts of their own are not. */
@@ -58,7 +72,7 @@ final class PartChanges {
       if (member instanceof Texts<R, ?> texts) {
         differing(name, texts.label(), shown(texts, then), shown(texts, now));
       } else if (member instanceof Parts<R, ?> parts && parts.part().inner().isEmpty()) {
-        differing(name, parts.label(), shown(parts, then), shown(parts, now));
+        list(name, parts, then, now);
       }
     }
   }
@@ -93,6 +107,10 @@ final class PartChanges {
   private <R, V> String shown(Field<R, V> field, R part) {
     V value = field.of(part);
     return value == null ? NONE : field.codec().shown().apply(units, value);
+  }
+
+  private <R, V> String shown(Estimable<R, V> estimable, R part) {
+    return shown(estimable.figure(), part) + (estimable.estimated().test(part) ? ", estimate" : "");
   }
 
   private <R, V> String shown(Texts<R, V> texts, R part) {

@@ -37,7 +37,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A rig held beside the same rig on an earlier trip: what was weighed, fitted, worn or lost since.
+ * A rig held beside the same rig on an earlier trip: what was weighed, fitted, worn or lost since,
+ * and what differs on the way that both have in common.
  *
  * @param summary from which trip to which, and how much differs
  * @param lines what differs, and the air in each tire that both trips know
@@ -47,7 +48,7 @@ public record RigChanges(String summary, List<Line> lines) {
   /**
    * One figure on both trips.
    *
-   * @param part axle, position, tire or gauge
+   * @param part axle, position, tire, gauge, stop or leg
    * @param what which figure
    * @param then on the earlier trip
    * @param now on this one
@@ -76,11 +77,12 @@ public record RigChanges(String summary, List<Line> lines) {
     maker.axles(AxleLine.all(was, before, units), AxleLine.all(is, now, units));
     maker.fitted();
     maker.parts(day(before), day(now));
+    WayChanges.of(was.route(), is.route(), maker.changes);
     int differ = maker.lines.size();
     maker.air(before, now);
     return new RigChanges(
         (differ == 0
-                ? "Nothing of the rig differs from “"
+                ? "Nothing of rig and way differs from “"
                 : differ + (differ == 1 ? " figure differs" : " figures differ") + " from “")
             + was.name()
             + "”"

@@ -4,6 +4,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Ratio;
 import io.soabase.recordbuilder.core.RecordBuilder;
+import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param grade its accuracy as a part of the span (2 % for ASME B40.100 grade A), or null if not
  *     known
  * @param step smallest step that can be read and set
+ * @param lastCheck day on which it was last held against a better one, or null if not known
  * @param remarks note and extras
  */
 @RecordBuilder
@@ -24,8 +26,20 @@ public record Gauge(
     @Nullable Entered<GaugePressure> span,
     @Nullable Entered<Ratio> grade,
     Entered<GaugePressure> step,
+    @Nullable LocalDate lastCheck,
     Remarks remarks)
     implements GaugeBuilder.With {
+
+  /** A gauge of which no check is known. */
+  public Gauge(
+      String name,
+      Kind kind,
+      @Nullable Entered<GaugePressure> span,
+      @Nullable Entered<Ratio> grade,
+      Entered<GaugePressure> step,
+      Remarks remarks) {
+    this(name, kind, span, grade, step, null, remarks);
+  }
 
   /** What a gauge measures against. */
   public enum Kind {

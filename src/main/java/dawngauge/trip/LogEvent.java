@@ -3,6 +3,7 @@ package dawngauge.trip;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Temperature;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import org.jspecify.annotations.Nullable;
 
 /** Something noted on the way. */
@@ -26,6 +27,7 @@ public sealed interface LogEvent {
    * @param tireTemperature the tire's own temperature where it was not that of the air, or null
    * @param remarks note and extras
    */
+  @RecordBuilder
   record Reading(
       TypedTime time,
       String tire,
@@ -35,10 +37,10 @@ public sealed interface LogEvent {
       @Nullable Entered<Temperature> air,
       @Nullable Entered<Temperature> tireTemperature,
       Remarks remarks)
-      implements LogEvent {
+      implements LogEvent, LogEventReadingBuilder.With {
     /** The same of a tire in another state. */
     public Reading in(ReadingState other) {
-      return new Reading(time, tire, pressure, gauge, other, air, tireTemperature, remarks);
+      return withState(other);
     }
   }
 
@@ -52,6 +54,7 @@ public sealed interface LogEvent {
    * @param gauge name of the gauge
    * @param remarks note and extras
    */
+  @RecordBuilder
   record Adjustment(
       TypedTime time,
       String tire,
@@ -59,7 +62,7 @@ public sealed interface LogEvent {
       Entered<GaugePressure> to,
       String gauge,
       Remarks remarks)
-      implements LogEvent {}
+      implements LogEvent, LogEventAdjustmentBuilder.With {}
 
   /**
    * A wheel changed.
@@ -70,8 +73,9 @@ public sealed interface LogEvent {
    * @param on id of the tire that went on
    * @param remarks note and extras
    */
+  @RecordBuilder
   record TireChange(TypedTime time, WheelPosition position, String off, String on, Remarks remarks)
-      implements LogEvent {}
+      implements LogEvent, LogEventTireChangeBuilder.With {}
 
   /**
    * The rig arrived.
@@ -80,7 +84,9 @@ public sealed interface LogEvent {
    * @param stop id of the stop
    * @param remarks note and extras
    */
-  record Arrived(TypedTime time, String stop, Remarks remarks) implements LogEvent {}
+  @RecordBuilder
+  record Arrived(TypedTime time, String stop, Remarks remarks)
+      implements LogEvent, LogEventArrivedBuilder.With {}
 
   /**
    * The rig left.
@@ -89,7 +95,9 @@ public sealed interface LogEvent {
    * @param stop id of the stop
    * @param remarks note and extras
    */
-  record Left(TypedTime time, String stop, Remarks remarks) implements LogEvent {}
+  @RecordBuilder
+  record Left(TypedTime time, String stop, Remarks remarks)
+      implements LogEvent, LogEventLeftBuilder.With {}
 
   /**
    * A note.
@@ -98,5 +106,7 @@ public sealed interface LogEvent {
    * @param text what
    * @param remarks extras
    */
-  record Note(TypedTime time, String text, Remarks remarks) implements LogEvent {}
+  @RecordBuilder
+  record Note(TypedTime time, String text, Remarks remarks)
+      implements LogEvent, LogEventNoteBuilder.With {}
 }

@@ -34,7 +34,11 @@ final class PartJson {
 
   /** Writes a part. */
   static <R> ObjectNode write(Part<R> part, R value) {
-    FieldWriter out = new FieldWriter();
+    return write(new FieldWriter(), part, value);
+  }
+
+  /** Writes a part behind what stands in its object already. */
+  static <R> ObjectNode write(FieldWriter out, Part<R> part, R value) {
     for (Member<R> member : part.members()) {
       put(out, member, value);
     }

@@ -8,12 +8,24 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.SettingsFile;
+import dawngauge.trip.Air;
 import dawngauge.trip.Axle;
+import dawngauge.trip.Gauge;
+import dawngauge.trip.Leg;
+import dawngauge.trip.ProfilePoint;
+import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
+import dawngauge.trip.RouteEdits;
+import dawngauge.trip.Stop;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
+import dawngauge.trip.TypedTime;
 import dawngauge.trip.Vehicle;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -38,7 +50,8 @@ class RigChangesTest {
     RigChanges same = changes(demo(), demo(), UnitSystem.US);
     assertThat(same.summary())
         .isEqualTo(
-            "Nothing of the rig differs from “Spring fleece haul” of Tue 6 Apr to Fri 9 Apr 2027.");
+            "Nothing of rig and way differs from “Spring fleece haul” of Tue 6 Apr to Fri 9 Apr"
+                + " 2027.");
     assertThat(same.lines()).isNotEmpty().allMatch(line -> line.what().startsWith("air in it"));
   }
 
@@ -62,6 +75,69 @@ class RigChangesTest {
         .contains(new RigChanges.Line("tire " + first.id(), "Heat factor", "–", "1.2"))
         .anyMatch(line -> line.part().startsWith("gauge ") && line.now().equals("–"));
     assertThat(changes.summary()).startsWith("3 figures differ from");
+  }
+
+  @Test
+  void whenAGaugeWasCheckedLastIsTold() {
+    Trip was = demo();
+    List<Gauge> gauges = new ArrayList<>(was.rig().gauges());
+    Gauge gauge = gauges.get(0);
+    gauges.set(0, gauge.withLastCheck(LocalDate.of(2027, 3, 1)));
+    assertThat(changes(was, was.withRig(was.rig().withGauges(gauges)), UnitSystem.US).lines())
+        .contains(new RigChanges.Line("gauge " + gauge.name(), "Last check", "–", "2027-03-01"));
+  }
+
+  @Test
+  void theSameWayIsComparedStopByStopAndLegByLeg() {
+    Trip was = demo();
+    Stop raton = was.route().stops().get(2);
+    Leg leg = was.route().legs().get(2);
+    Stop other =
+        raton
+            .withElevation(Entered.of(QuantityKind.ELEVATION, "6700 ft"))
+            .withElevationEstimated(true)
+            .withAir(Air.YES)
+            .withStay(Duration.ofMinutes(40))
+            .withArrive(TypedTime.of(LocalDateTime.parse("2027-04-06T12:00"), ZoneOffset.UTC));
+    Leg longer =
+        leg.withDistance(Entered.of(QuantityKind.DISTANCE, "60 mi"))
+            .withProfile(
+                List.of(
+                    new ProfilePoint(
+                        "Pass",
+                        Entered.of(QuantityKind.DISTANCE, "10 mi"),
+                        Entered.of(QuantityKind.ELEVATION, "8000 ft"),
+                        null,
+                        Remarks.NONE)));
+    Trip is = RouteEdits.withLeg(RouteEdits.withStop(was, 2, other), 2, longer);
+    String place = raton.place();
+    String way = "leg " + place + " to " + was.route().stops().get(3).place();
+    assertThat(changes(was, is, UnitSystem.US).lines())
+        .contains(
+            new RigChanges.Line("stop " + place, "Elevation", "6680 ft", "6700 ft, estimate"),
+            new RigChanges.Line("stop " + place, "Air for tires", "none", "yes"),
+            new RigChanges.Line(way, "Points", "–", "Pass 10 mi 8000 ft"))
+        .anyMatch(line -> line.part().equals(way) && line.what().equals("Distance"))
+        .noneMatch(line -> line.what().equals("Arrival time"));
+  }
+
+  /** A stop that only one of the trips has is no figure; one that comes twice is held by order. */
+  @Test
+  void theWayOutAndBackIsHeldInOrder() {
+    Trip was = demo();
+    Trip back = RouteEdits.insert(was, was.route().stops().size(), was.route().stops().get(1));
+    Trip other =
+        RouteEdits.withStop(
+            back,
+            back.route().stops().size() - 1,
+            back.route().stops().get(1).withId("again").withStay(Duration.ofHours(3)));
+    assertThat(changes(was, other, UnitSystem.US).lines())
+        .noneMatch(line -> line.part().startsWith("stop " + was.route().stops().get(1).place()));
+    assertThat(changes(back, other, UnitSystem.US).lines())
+        .anyMatch(
+            line ->
+                line.part().equals("stop " + was.route().stops().get(1).place() + " (2)")
+                    && line.now().equals("3 h"));
   }
 
   /** What no older comparison told: hitch, compressor, load range of the label, rows. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import dawngauge.field.Codec;
 import dawngauge.field.Field;
+import dawngauge.field.LogFields;
 import dawngauge.field.Member;
 import dawngauge.field.Part;
 import dawngauge.field.RouteFields;
@@ -46,7 +47,7 @@ class FieldCatalogueTest {
 
   @Test
   void allPartsAreWalked() {
-    assertThat(TripFields.all()).hasSize(23).extracting(Part::name).doesNotHaveDuplicates();
+    assertThat(TripFields.all()).hasSize(29).extracting(Part::name).doesNotHaveDuplicates();
     assertThat(fields()).hasSizeGreaterThan(60);
   }
 
@@ -57,6 +58,10 @@ class FieldCatalogueTest {
     Set<String> declared = new TreeSet<>();
     definition.path("properties").fieldNames().forEachRemaining(declared::add);
     assertThat(declared.remove("note")).isEqualTo(part.remarks() != null);
+    boolean event = LogFields.TYPES.stream().anyMatch(type -> type.part().equals(part));
+    if (event) {
+      assertThat(declared.remove("type")).isTrue();
+    }
     // The leg stands inside its stop in the file only.
     assertThat(declared.remove("leg")).isEqualTo(part.equals(RouteFields.STOP));
     assertThat(keys(part)).isEqualTo(declared);

@@ -93,7 +93,7 @@ class DocumentWindowTest extends WindowTest {
         "it is compared",
         () ->
             open.texts("rig-heading").stream()
-                .anyMatch(text -> text.startsWith("Nothing of the rig differs from “Spring")));
+                .anyMatch(text -> text.startsWith("Nothing of rig and way differs from “Spring")));
     // The fields come with the page's first layout, the heading above them before that.
     open.until(
         "the fields are there",

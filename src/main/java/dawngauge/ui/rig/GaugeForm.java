@@ -35,7 +35,8 @@ final class GaugeForm extends VBox {
                 cells.cell(RigFields.GAUGE_STEP),
                 cells.cell(RigFields.GAUGE_SPAN),
                 cells.cell(RigFields.GAUGE_GRADE),
-                cells.cell(RigFields.GAUGE_KIND)));
+                cells.cell(RigFields.GAUGE_KIND),
+                cells.cell(RigFields.GAUGE_LAST_CHECK)));
   }
 
   /** A gauge under its heading. */
@@ -46,12 +47,20 @@ final class GaugeForm extends VBox {
         open,
         key(index),
         () -> gauge.get().name(),
-        () -> "step " + gauge.get().step().text() + " · " + gauge.get().kind().word(),
+        () -> summary(gauge.get()),
         () -> new GaugeForm(book, index),
         book.removing(
             "Remove",
             () -> "Remove gauge " + gauge.get().name() + " with what was read by it",
             () -> RigParts.withoutGauge(book.trip(), index)));
+  }
+
+  private static String summary(Gauge gauge) {
+    return "step "
+        + gauge.step().text()
+        + " · "
+        + gauge.kind().word()
+        + (gauge.lastCheck() == null ? "" : " · checked " + gauge.lastCheck());
   }
 
   /** By which it stays unfolded. */
