@@ -92,8 +92,8 @@ public final class DealerPage {
 
   private void carried(TireNeed need, FittedTire tire, List<List<String>> rows) {
     rows.add(List.of("Load a tire carries", load(need)));
-    rows.add(List.of("Rated load it must have", rated(tire)));
-    rows.add(List.of("Pressure asked for, cold", asked(need, tire)));
+    rows.add(List.of("Rated load needed", rated(tire)));
+    rows.add(List.of("Asked for, cold", asked(need, tire)));
     fastest().ifPresent(speed -> rows.add(List.of("Fastest on this trip", units.format(speed))));
   }
 

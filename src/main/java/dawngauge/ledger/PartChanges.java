@@ -3,6 +3,7 @@ package dawngauge.ledger;
 import dawngauge.field.Estimable;
 import dawngauge.field.Field;
 import dawngauge.field.Member;
+import dawngauge.field.OnePart;
 import dawngauge.field.Part;
 import dawngauge.field.Parts;
 import dawngauge.field.Texts;
@@ -11,6 +12,7 @@ import dawngauge.ledger.RigChanges.Line;
 import dawngauge.quantity.UnitSystem;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -98,6 +100,15 @@ final class PartChanges {
         lines.accept(new Line(what + " " + name.apply(gone), what, THERE, NONE));
       }
     }
+  }
+
+  /** A part that a rig has once or not at all. */
+  <R, E> void once(OnePart<R, E> one, R before, R after) {
+    named(one.key(), one.part(), part -> "of the rig", there(one, before), there(one, after));
+  }
+
+  private static <R, E> List<E> there(OnePart<R, E> one, R part) {
+    return Optional.<E>ofNullable(one.get().apply(part)).stream().toList();
   }
 
   private static <R> @Nullable R find(List<R> parts, Function<R, String> name, String wanted) {

@@ -6,7 +6,6 @@ import dawngauge.advice.TireAdvice;
 import dawngauge.field.RigFields;
 import dawngauge.field.TireFields;
 import dawngauge.field.VehicleFields;
-import dawngauge.field.WeightFields;
 import dawngauge.forecast.FillOrigin;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.TireAtStop;
@@ -18,7 +17,6 @@ import dawngauge.tire.TireSpec;
 import dawngauge.trip.Axle;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Gauge;
-import dawngauge.trip.Hitch;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Tire;
@@ -160,14 +158,8 @@ public record RigChanges(String summary, List<Line> lines) {
     void parts(@Nullable LocalDate before, @Nullable LocalDate now) {
       changes.figures("the rig", RigFields.RIG, was, is);
       changes.named("vehicle", VehicleFields.VEHICLE, Vehicle::name, was.vehicles(), is.vehicles());
-      Hitch then = was.hitch();
-      Hitch present = is.hitch();
-      changes.named(
-          "hitch",
-          WeightFields.HITCH,
-          hitch -> "of the rig",
-          then == null ? List.of() : List.of(then),
-          present == null ? List.of() : List.of(present));
+      changes.once(RigFields.HITCH, was, is);
+      changes.once(RigFields.WORKSHEET, was, is);
       changes.named(
           "kind of tire", TireFields.TIRE_TYPE, TireSpec::name, was.tireTypes(), is.tireTypes());
       changes.named("tire", TireFields.TIRE, Tire::id, was.tires(), is.tires());

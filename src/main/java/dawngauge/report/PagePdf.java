@@ -69,13 +69,37 @@ public final class PagePdf implements PageRenderer {
         new SheetFlow(canvas, paper.size(), trip, what, BODY, 1).withFoot(Ledger.AT_THE_VALVE);
     PagePdf sheet = new PagePdf(canvas, flow);
     flow.text(page.title(), true, BODY * 1.3f);
-    page.draw(sheet);
+    sheet.draw(page.blocks());
     if (!names.said().isEmpty()) {
       flow.text(names.said(), true);
     }
     canvas.finish();
     document.close();
     return out.toByteArray();
+  }
+
+  /** In order; a heading goes to the next sheet with a table that is kept whole there. */
+  private void draw(List<Block> blocks) {
+    for (int i = 0; i < blocks.size(); i++) {
+      if (blocks.get(i) instanceof Block.Heading
+          && i + 1 < blocks.size()
+          && blocks.get(i + 1) instanceof Block.Table table
+          && kept(table) > 0) {
+        flow.room(kept(table) + 3 * flow.size());
+      }
+      blocks.get(i).draw(this);
+    }
+  }
+
+  /** Height of a table that is not parted; 0 where it may be. */
+  private float kept(Block.Table table) {
+    float[] widths = widths(table);
+    List<String> heads = table.columns().stream().map(Block.Column::head).toList();
+    float whole = table.headed() ? high(heads, widths, true) : 0;
+    for (List<String> row : table.rows()) {
+      whole += high(row, widths, false);
+    }
+    return whole < KEPT * canvas.top() ? whole : 0;
   }
 
   @Override
@@ -122,7 +146,7 @@ public final class PagePdf implements PageRenderer {
   @Override
   public void why(Block.Why why) {
     title("H2", why.title());
-    why.blocks().forEach(block -> block.draw(this));
+    draw(why.blocks());
   }
 
   @Override
@@ -134,11 +158,7 @@ public final class PagePdf implements PageRenderer {
         () -> {
           List<String> heads = table.columns().stream().map(Block.Column::head).toList();
           float headHigh = table.headed() ? high(heads, widths, true) : 0;
-          float whole = headHigh;
-          for (List<String> row : table.rows()) {
-            whole += high(row, widths, false);
-          }
-          flow.room(whole < KEPT * canvas.top() ? whole : headHigh);
+          flow.room(Math.max(kept(table), headHigh));
           int page = -1;
           for (List<String> row : table.rows()) {
             float high = high(row, widths, false);

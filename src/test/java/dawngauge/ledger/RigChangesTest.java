@@ -21,6 +21,7 @@ import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.TypedTime;
 import dawngauge.trip.Vehicle;
+import dawngauge.trip.Worksheet;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -28,6 +29,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** The rig beside the same rig on an earlier trip. */
@@ -138,6 +140,36 @@ class RigChangesTest {
             line ->
                 line.part().equals("stop " + was.route().stops().get(1).place() + " (2)")
                     && line.now().equals("3 h"));
+  }
+
+  @Test
+  void theWorksheetIsCompared() {
+    Trip was =
+        PLANNER
+            .open(
+                Path.of(
+                    "src", "test", "resources", "dawngauge", "weights", "three-loads.dawngauge"))
+            .get();
+    Worksheet sheet = Objects.requireNonNull(was.rig().worksheet());
+    Trip light =
+        was.withRig(
+            was.rig()
+                .withWorksheet(
+                    sheet
+                        .withLoads(sheet.loads().subList(2, 3))
+                        .withWheelbase(Entered.of(QuantityKind.DISTANCE, "13 ft"))));
+    assertThat(changes(was, light, UnitSystem.US).lines())
+        .contains(
+            new RigChanges.Line("worksheet of the rig", "Wheelbase", "12.5 ft", "13.0 ft"),
+            new RigChanges.Line(
+                "worksheet of the rig",
+                "What is loaded where",
+                "ewes 20 180 lb typical trailer 16.0 ft; hay 500 lb guessed trailer 4.0 ft; water"
+                    + " 300 lb weighed pickup 3.0 ft",
+                "water 300 lb weighed pickup 3.0 ft"));
+    Trip none = was.withRig(was.rig().withWorksheet(null));
+    assertThat(changes(none, was, UnitSystem.US).lines())
+        .contains(new RigChanges.Line("worksheet of the rig", "worksheet", "–", "there"));
   }
 
   /** What no older comparison told: hitch, compressor, load range of the label, rows. */

@@ -3,13 +3,16 @@ package dawngauge.ledger;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.page.Block;
+import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.report.LedgerText;
 import dawngauge.report.PageText;
 import dawngauge.settings.SettingsFile;
 import dawngauge.trip.AxleRef;
+import dawngauge.trip.DeckLoad;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.Trip;
 import dawngauge.trip.Worksheet;
@@ -123,6 +126,30 @@ class WorksheetPageTest {
     assertThat(dealer(bare, UnitSystem.US))
         .contains("not known: weigh the loaded rig")
         .doesNotContain("expected by");
+  }
+
+  /**
+   * The demo's vehicles have the names of the worksheet's; its loads are heavy enough to matter.
+   */
+  @Test
+  void nothingIsJudgedByTheWorksheet() {
+    Trip demo = PLANNER.open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
+    Worksheet sheet = Objects.requireNonNull(trip().rig().worksheet());
+    List<DeckLoad> heavy = sheet.loads().stream().map(load -> load.withHead(40)).toList();
+    for (Trip trip : List.of(demo, demo.withRig(demo.rig().withTickets(List.of())), trip())) {
+      Trip without = trip.withRig(trip.rig().withWorksheet(null));
+      Trip with = trip.withRig(trip.rig().withWorksheet(sheet.withLoads(heavy)));
+      assertThat(weights(with, UnitSystem.US)).contains(" over");
+      assertThat(ledger(with)).isEqualTo(ledger(without));
+    }
+  }
+
+  private static String ledger(Trip trip) {
+    PlannedTrip planned = PLANNER.plan(trip);
+    return LedgerText.of(
+        Ledger.of(
+            trip, planned.advice(), planned.problems(), planned.fitness(), UnitSystem.US, null),
+        true);
   }
 
   @Test

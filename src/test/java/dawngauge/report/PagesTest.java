@@ -90,6 +90,24 @@ class PagesTest {
   }
 
   @Test
+  void aHeadingIsOnTheSheetOfItsTable() throws IOException {
+    Page page = Pages.dealer(Pages.threeLoads());
+    byte[] pdf = PagePdf.of(page, "Test", "T", List.of(), CrewSheet.Paper.LETTER);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      assertThat(document.getNumberOfPages()).isGreaterThan(1);
+      PdfTree tree = PdfTree.of(document);
+      List<PdfTree> tables = tree.all("Table");
+      List<PdfTree> headings = tree.all("H2");
+      assertThat(tables).hasSize(4);
+      for (int i = 0; i < tables.size(); i++) {
+        PdfTree first = tables.get(i).all("TD").get(0);
+        PdfTree heading = headings.get(i);
+        assertThat(heading.page()).as(heading.text()).isEqualTo(first.page());
+      }
+    }
+  }
+
+  @Test
   void withoutWhyTheTextLacksNothingButWhatStandsBehindTheRest() {
     Page page = Pages.everyBlock();
     assertThat(PageText.of(page, false))

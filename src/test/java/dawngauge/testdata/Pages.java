@@ -1,6 +1,7 @@
 package dawngauge.testdata;
 
 import dawngauge.advice.Advice;
+import dawngauge.ledger.DealerPage;
 import dawngauge.ledger.FigurePage;
 import dawngauge.ledger.FitnessPage;
 import dawngauge.ledger.ForecastPage;
@@ -10,6 +11,7 @@ import dawngauge.ledger.PlanPage;
 import dawngauge.ledger.ReminderLine;
 import dawngauge.ledger.ReminderPage;
 import dawngauge.ledger.ReviewPage;
+import dawngauge.ledger.WorksheetPage;
 import dawngauge.page.Block;
 import dawngauge.page.Page;
 import dawngauge.page.PageRenderer;
@@ -47,7 +49,26 @@ public final class Pages {
       Trip trip = PLANNER.open(Path.of("demo-data", name + ".dawngauge")).get();
       pages.addAll(of(trip));
     }
+    pages.addAll(weights(threeLoads()));
     return pages;
+  }
+
+  /** A pickup with a gooseneck, its weight worksheet filled in. */
+  public static Trip threeLoads() {
+    return PLANNER
+        .open(Path.of("src", "test", "resources", "dawngauge", "weights", "three-loads.dawngauge"))
+        .get();
+  }
+
+  /** Expected weights, and the dealer's card. */
+  private static List<Page> weights(Trip trip) {
+    return List.of(
+        WorksheetPage.of(trip, PLANNER.expectedWeights(trip), UnitSystem.US), dealer(trip));
+  }
+
+  /** A heading with a table for each axle. */
+  public static Page dealer(Trip trip) {
+    return DealerPage.of(trip, PLANNER.tireNeeds(trip), UnitSystem.US);
   }
 
   private static List<Page> of(Trip trip) {
@@ -80,7 +101,8 @@ public final class Pages {
                             List.of(),
                             PLANNER.asSound(trip).orElse(null),
                             UnitSystem.US))
-                .stream())
+                .stream(),
+            weights(trip).stream())
         .flatMap(pages -> pages)
         .toList();
   }

@@ -2,8 +2,11 @@ package dawngauge.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.quantity.UnitSystem;
+import dawngauge.testdata.Forecasts;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
+import dawngauge.trip.TypedTime;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Popup;
@@ -47,6 +50,63 @@ class FirstStartWindowTest extends WindowTest {
     open.until("both are marked", () -> open.texts("field-error").size() == 2);
     assertThat(open.texts("first-line").toString()).contains("cold reading");
     assertThat(goOn(open).isDisabled()).isTrue();
+  }
+
+  /** The window's clock stands at 2027-04-06. */
+  @Test
+  void aTimeAloneIsOfTheDayShown() {
+    OpenWindow open = first();
+    fill(open);
+    open.write("Departure", "5:00");
+    open.keys(KeyCode.TAB);
+    open.until(
+        "the day is shown with it",
+        () -> open.field("Departure").getText().equals("2027-04-07 05:00"));
+    open.write("Departure", "2027-05-01 07:30");
+    open.keys(KeyCode.TAB);
+    open.write("Departure", "4:15");
+    open.press(goOn(open)); // what is typed is taken on going on
+    open.until("the route is there", () -> open.rows().size() == 2);
+    TypedTime leave = Forecasts.known(open.document.trip().route().stops().get(0).leave());
+    assertThat(leave.time().toLocalDateTime()).hasToString("2027-05-01T04:15");
+  }
+
+  @Test
+  void aRefusedEntryIsNotLeftBehind() {
+    OpenWindow open = first();
+    fill(open);
+    open.write("Departure", "5 o'clock");
+    open.keys(KeyCode.TAB);
+    open.until("it can be taken", () -> !goOn(open).isDisabled());
+    open.press(goOn(open));
+    open.until(
+        "it is told",
+        () ->
+            open.texts("field-error").stream()
+                .anyMatch(text -> text.contains("“5 o'clock” cannot be taken")));
+    assertThat(open.texts("first-title")).isNotEmpty();
+    assertThat(open.field("Departure").getText()).isEqualTo("5 o'clock");
+    assertThat(open.field("Departure").isFocused()).isTrue();
+    open.keys(KeyCode.ESCAPE);
+    open.until("it is dropped", () -> open.field("Departure").getText().isEmpty());
+    open.press(goOn(open));
+    open.until("the route is there", () -> open.rows().size() == 2);
+  }
+
+  @Test
+  void examplesAreInTheUnitsShown() {
+    OpenWindow open = first();
+    for (String[] each :
+        new String[][] {
+          {"Low of the day", "15 °F", "-9 °C"},
+          {"Load on the sidewall", "3520 lb", "1597 kg"},
+          {"Cold reading", "78 psi", "5.4 bar"},
+        }) {
+      assertThat(open.field(each[0]).getPromptText()).isEqualTo(each[1]);
+      open.run(() -> open.document.unitsProperty().set(UnitSystem.SI));
+      assertThat(open.field(each[0]).getPromptText()).isEqualTo(each[2]);
+      open.run(() -> open.document.unitsProperty().set(UnitSystem.US));
+    }
   }
 
   @Test

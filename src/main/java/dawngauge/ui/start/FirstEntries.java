@@ -1,5 +1,6 @@
 package dawngauge.ui.start;
 
+import dawngauge.explain.Phrase;
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.Place;
 import dawngauge.planner.FirstHaul;
@@ -12,15 +13,18 @@ import dawngauge.quantity.Mass;
 import dawngauge.quantity.Quantity;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Temperature;
+import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.TypedTime;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
 import dawngauge.ui.common.PlaceOffers;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -36,6 +40,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /** The dozen entries of a first haul; each says where its figure is read. */
@@ -53,6 +58,7 @@ final class FirstEntries extends GridPane {
   private final Supplier<UnitSystem> units;
   private final BiFunction<String, @Nullable Coordinate, List<Place>> search;
   private final Consumer<FirstHaul> changed;
+  private final List<Runnable> examples = new ArrayList<>();
   private FirstHaul haul = FirstHaul.EMPTY;
   private @Nullable Place from;
   private @Nullable Place to;
@@ -86,27 +92,17 @@ final class FirstEntries extends GridPane {
     heading("The haul");
     place("From", "Type a name; Down and Enter take a place", place -> from = place);
     place("To", "", place -> to = place);
-    FigureField<Optional<TypedTime>> time =
-        new FigureField<>(
-            "Departure",
-            text -> Forms.time(zone()).apply(text),
-            value ->
-                take(
-                    () ->
-                        departure =
-                            value.map(typed -> typed.time().toLocalDateTime()).orElse(null)));
-    time.field().setPromptText(TIME.format(offered));
-    row("Departure", time, "By the clock there; left empty, tomorrow at six");
+    departure(offered);
     figure(
         QuantityKind.TEMPERATURE,
         "Low of the day",
-        "15 °F",
+        Temperature.of(15, Unit.FAHRENHEIT),
         "About sunrise; left empty, typical for the date",
         value -> low = value);
     figure(
         QuantityKind.TEMPERATURE,
         "High of the day",
-        "58 °F",
+        Temperature.of(58, Unit.FAHRENHEIT),
         "In the afternoon, wherever you are then",
         value -> high = value);
     heading("The trailer");
@@ -119,34 +115,75 @@ final class FirstEntries extends GridPane {
     positive(
         QuantityKind.MASS,
         "Load on the sidewall",
-        "3520 lb",
+        Mass.of(3520, Unit.POUND),
         "Sidewall: MAX LOAD SINGLE, or DUAL where wheels stand in pairs",
         value -> maxLoad = value);
     positive(
         QuantityKind.GAUGE_PRESSURE,
         "at cold pressure",
-        "80 psi",
+        GaugePressure.of(80, Unit.PSI),
         "Sidewall: AT … COLD, beside that load",
         value -> atPressure = value);
     positive(
         QuantityKind.GAUGE_PRESSURE,
         "Cold pressure on the label",
-        "80 psi",
+        GaugePressure.of(80, Unit.PSI),
         "Certification label, left front of the trailer; not the sidewall",
         value -> label = value);
     positive(
         QuantityKind.MASS,
         "Weight on its axles",
-        "9800 lb",
+        Mass.of(9800, Unit.POUND),
         "Scale ticket, loaded and hitched: all trailer axles together",
         value -> weight = value);
     heading("This morning");
     positive(
         QuantityKind.GAUGE_PRESSURE,
         "Cold reading",
-        "78 psi",
+        GaugePressure.of(78, Unit.PSI),
         "Parked three hours, before the sun: the lowest tire; the others later under Rig",
         value -> reading = value);
+    showExamples();
+  }
+
+  /** A clock time alone is of the day shown: the one typed last, else the one that is offered. */
+  private void departure(LocalDateTime offered) {
+    FigureField<Optional<TypedTime>> time =
+        new FigureField<>(
+            "Departure",
+            text -> Forms.time(zone(), day(offered)).apply(text),
+            value ->
+                take(
+                    () ->
+                        departure =
+                            value.map(typed -> typed.time().toLocalDateTime()).orElse(null)));
+    time.field()
+        .focusedProperty()
+        .addListener(
+            (property, was, is) -> {
+              LocalDateTime taken = departure;
+              if (!is && taken != null && time.draft() == null) {
+                time.put(TIME.format(taken)); // with its day
+              }
+            });
+    time.field().setPromptText(TIME.format(offered));
+    row("Departure", time, "By the clock there, such as 5:00; left empty, tomorrow at six");
+  }
+
+  private LocalDate day(LocalDateTime offered) {
+    LocalDateTime typed = departure;
+    return (typed == null ? offered : typed).toLocalDate();
+  }
+
+  /** Shows the examples in the units that are shown. */
+  void showExamples() {
+    examples.forEach(Runnable::run);
+  }
+
+  /** As a person writes it: whole figures, tenths of a bar. */
+  private String text(Quantity example) {
+    return Phrase.of("{0}", new Phrase.Stated(example, 0, example instanceof GaugePressure ? 1 : 0))
+        .in(units.get());
   }
 
   private ZoneId zone() {
@@ -219,7 +256,7 @@ final class FirstEntries extends GridPane {
   private <Q extends Quantity> void figure(
       QuantityKind<Q> kind,
       String name,
-      String example,
+      Q example,
       String note,
       Consumer<@Nullable Entered<Q>> taker) {
     FigureField<Optional<Entered<Q>>> field =
@@ -227,14 +264,14 @@ final class FirstEntries extends GridPane {
             name,
             text -> Forms.figure(kind, units.get()).apply(text),
             value -> take(() -> taker.accept(value.orElse(null))));
-    field.field().setPromptText(example);
+    examples.add(() -> field.field().setPromptText(text(example)));
     row(name, field, note);
   }
 
   private <Q extends Quantity> void positive(
       QuantityKind<Q> kind,
       String name,
-      String example,
+      Q example,
       String note,
       Consumer<@Nullable Entered<Q>> taker) {
     FigureField<Optional<Entered<Q>>> field =
@@ -242,7 +279,7 @@ final class FirstEntries extends GridPane {
             name,
             text -> Forms.positive(kind, units.get()).apply(text),
             value -> take(() -> taker.accept(value.orElse(null))));
-    field.field().setPromptText(example);
+    examples.add(() -> field.field().setPromptText(text(example)));
     row(name, field, note);
   }
 
@@ -283,11 +320,17 @@ final class FirstEntries extends GridPane {
     Label where = new Label(note);
     where.getStyleClass().add("lesser");
     where.setWrapText(true);
-    for (Node node : List.of(label, field, where)) {
+    for (Node node : List.of(label, field)) {
       setValignment(node, VPos.TOP);
     }
     setMargin(label, BESIDE_FIELD);
-    setMargin(where, BESIDE_FIELD);
-    addRow(getRowCount(), label, field, where);
+    // An error has the width beside the field, not that of the field.
+    VBox beside =
+        field instanceof FigureField<?> figure
+            ? new VBox(2, figure.message(), where)
+            : new VBox(where);
+    setValignment(beside, VPos.TOP);
+    setMargin(beside, BESIDE_FIELD);
+    addRow(getRowCount(), label, field, beside);
   }
 }

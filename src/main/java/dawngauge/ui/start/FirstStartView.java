@@ -5,8 +5,11 @@ import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.FigureFields;
 import dawngauge.ui.common.PlaceOffers;
 import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.Texts;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -35,6 +38,7 @@ public final class FirstStartView extends BorderPane {
   private final FirstEntries entries;
   private final FirstForecast forecast = new FirstForecast();
   private final Button goOn = new Button("Go on in the planner");
+  private final Label refusal = new Label();
   private @Nullable PlannedTrip planned;
 
   /**
@@ -76,13 +80,21 @@ public final class FirstStartView extends BorderPane {
     goOn.setMinWidth(USE_PREF_SIZE);
     FlowPane buttons = new FlowPane(8, 8, goOn);
     buttons.getChildren().addAll(others);
-    VBox left = new VBox(8, title, lead, entries, buttons);
+    refusal.getStyleClass().add("field-error");
+    refusal.setWrapText(true);
+    refusal.managedProperty().bind(refusal.visibleProperty());
+    refusal.setVisible(false);
+    VBox left = new VBox(8, title, lead, entries, refusal, buttons);
     left.getStyleClass().add("first-left");
     VBox.setVgrow(entries, Priority.ALWAYS);
     SplitPane split = new SplitPane(scrolled(left), scrolled(forecast));
     split.setDividerPositions(0.58);
     setCenter(split);
-    units.addListener(change -> show());
+    units.addListener(
+        change -> {
+          entries.showExamples();
+          show();
+        });
     show();
   }
 
@@ -104,14 +116,34 @@ public final class FirstStartView extends BorderPane {
   }
 
   private void show() {
+    if (FigureFields.drafts(entries).isEmpty()) {
+      refusal.setVisible(false);
+    }
     forecast.show(entries.haul(), planned, units.get());
     goOn.setDisable(planned == null);
   }
 
+  /**
+   * Hands the trip over with all that is typed. A refused entry is not left behind: its field gets
+   * the keyboard, and it is told.
+   */
   private void handOver() {
-    PlannedTrip known = planned;
-    if (known != null) {
-      done.accept(known.trip());
+    FigureField<?> refused = null;
+    for (FigureField<?> field : FigureFields.below(entries)) {
+      if (!field.finish() && refused == null) {
+        refused = field;
+      }
     }
+    refusal.setVisible(refused != null);
+    if (refused != null) {
+      refusal.setText(
+          refused.name()
+              + ": \u201c"
+              + Texts.shortened(String.valueOf(refused.draft()))
+              + "\u201d cannot be taken. Correct it, or drop it with Escape, and go on then.");
+      refused.field().requestFocus();
+      return;
+    }
+    planner.first(entries.haul(), today).ifPresent(done);
   }
 }
