@@ -2,6 +2,7 @@ package dawngauge;
 
 import dawngauge.cli.CommandLineFace;
 import dawngauge.cli.Console;
+import dawngauge.cli.StandardOutput;
 import dawngauge.planner.FeedDesk;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
@@ -14,9 +15,7 @@ import dawngauge.ui.WindowStart;
 import dev.dirs.ProjectDirectories;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -30,8 +29,8 @@ public final class Main {
 
   /** Runs one command. Ends the process with its exit code, unless that is 0. */
   public static void main(String[] args) {
-    PrintWriter out = utf8(FileDescriptor.out);
-    PrintWriter err = utf8(FileDescriptor.err);
+    PrintWriter out = new StandardOutput(new FileOutputStream(FileDescriptor.out));
+    PrintWriter err = new StandardOutput(new FileOutputStream(FileDescriptor.err));
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
     Path folder = folder();
     UserDesk desk =
@@ -77,11 +76,5 @@ public final class Main {
     return named
         ? folder.resolve("cache")
         : Path.of(ProjectDirectories.from("", "", "dawngauge").cacheDir);
-  }
-
-  /** Straight to the stream: {@code System.out} would hide that it cannot be written. */
-  private static PrintWriter utf8(FileDescriptor stream) {
-    return new PrintWriter(
-        new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8), true);
   }
 }

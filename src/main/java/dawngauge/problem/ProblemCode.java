@@ -459,6 +459,10 @@ public enum ProblemCode {
           + " program"),
 
   // Command line
+  NAME_BEYOND_LOCALE(
+      Severity.ERROR,
+      "the name \"{0}\" cannot be told: this program was started where names have the letters of {1}"
+          + " only; start it with LC_ALL=C.UTF-8, or give the file a name of plain letters"),
   NO_SUCH_POSITION(
       Severity.ERROR, "there is no tire position \"{0}\"; the rig has {1}, or their words"),
   NO_SUCH_STOP(
