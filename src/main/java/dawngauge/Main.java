@@ -18,6 +18,7 @@ import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -37,8 +38,8 @@ public final class Main {
         new UserDesk(
             folder,
             Clock.system(ZoneId.systemDefault()),
-            ProcessHandle.current().pid(),
-            process -> ProcessHandle.of(process).isPresent());
+            run(ProcessHandle.current()),
+            Main::isRunning);
     WeatherDesk weather =
         new FeedDesk(
             desk, FeedSettings.of(folder), cache(folder), "Dawngauge/0.1.0", Clock.systemUTC());
@@ -61,6 +62,17 @@ public final class Main {
     boolean dark =
         SystemTheme.isDark(System.getenv(), Path.of(System.getProperty("user.home", ".")));
     return WindowStart.open(planner, desk, weather, dark, trip, file);
+  }
+
+  /** One run of the program: its process and when that began, since numbers come again. */
+  private static String run(ProcessHandle process) {
+    return process.pid() + " " + process.info().startInstant().map(Instant::toString).orElse("");
+  }
+
+  private static boolean isRunning(String run) {
+    String number = run.replaceFirst(" .*", "");
+    return number.matches("\\d{1,18}")
+        && ProcessHandle.of(Long.parseLong(number)).filter(p -> run(p).equals(run)).isPresent();
   }
 
   /** The user's own folder; a packager or test may name another. */

@@ -82,6 +82,7 @@ final class SideRules {
       noClasses()
           .that(
               outside(
+                  "dawngauge.disk..",
                   "dawngauge.tripfile..",
                   "dawngauge.exchange..",
                   "dawngauge.feed..",

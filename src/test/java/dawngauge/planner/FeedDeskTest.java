@@ -30,7 +30,7 @@ class FeedDeskTest {
   }
 
   private FeedDesk desk() {
-    UserDesk user = new UserDesk(folder, CLOCK, 1, process -> false);
+    UserDesk user = new UserDesk(folder, CLOCK, "1", run -> false);
     return new FeedDesk(
         user, FeedSettings.of(folder), folder.resolve("cache"), "Dawngauge/test", CLOCK);
   }
