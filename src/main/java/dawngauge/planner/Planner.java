@@ -16,6 +16,7 @@ import dawngauge.ambient.Ambient;
 import dawngauge.ambient.AmbientNeeds;
 import dawngauge.ambient.AmbientSource;
 import dawngauge.ambient.MeasuredAir;
+import dawngauge.ambient.OldForecasts;
 import dawngauge.ambient.TypedAmbient;
 import dawngauge.ambient.WeatherFill;
 import dawngauge.ambient.WeatherService;
@@ -361,6 +362,7 @@ public final class Planner {
         new Adviser(forecaster.get(), thresholds(), followed(trip, forecaster.get())).advise();
     problems.addAll(advice.forecast().problems());
     problems.addAll(Land.doubts(trip));
+    problems.addAll(OldForecasts.told(trip));
     List<Defect> fitness = GoNoGo.of(FitnessCheck.of(trip, fitnessOptions(), false), advice);
     return new PlannedTrip(trip, advice, List.copyOf(problems), fitness);
   }

@@ -89,8 +89,9 @@ public final class UserDesk {
 
   /** Remembers something else; what other windows changed stays. */
   public void remember(UnaryOperator<UserState> change) {
-    UserState next = change.apply(state);
-    if (!next.equals(state)) {
+    UserState known = latest();
+    UserState next = change.apply(known);
+    if (!next.equals(known)) {
       Optional<UserState> kept = stateFile.change(change);
       written = kept.isPresent();
       state = kept.orElse(next);

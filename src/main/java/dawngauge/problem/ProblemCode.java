@@ -445,6 +445,10 @@ public enum ProblemCode {
   FEED_OLD(
       Severity.NOTE,
       "{0} made its forecast {1}, {2} ago; it is used; refresh later for a newer one"),
+  OLD_FORECAST(
+      Severity.NOTE,
+      "the air here was forecast on {0}, {1} days before the time it tells, farther ahead than any"
+          + " service looks; get temperatures again, or type them"),
   FEED_UNREAD(
       Severity.NOTE,
       "{0} sent {1} temperatures that are not understood, such as {2}; they are left out; look for a"
