@@ -2,6 +2,7 @@ package dawngauge;
 
 import dawngauge.cli.CommandLineFace;
 import dawngauge.cli.Console;
+import dawngauge.cli.StandardOutput;
 import dawngauge.planner.FeedDesk;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
@@ -15,11 +16,10 @@ import dawngauge.ui.WindowStart;
 import dev.dirs.ProjectDirectories;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -31,16 +31,16 @@ public final class Main {
 
   /** Runs one command. Ends the process with its exit code, unless that is 0. */
   public static void main(String[] args) {
-    PrintWriter out = utf8(FileDescriptor.out);
-    PrintWriter err = utf8(FileDescriptor.err);
+    PrintWriter out = new StandardOutput(new FileOutputStream(FileDescriptor.out));
+    PrintWriter err = new StandardOutput(new FileOutputStream(FileDescriptor.err));
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
     Path folder = folder();
     UserDesk desk =
         new UserDesk(
             folder,
             Clock.system(ZoneId.systemDefault()),
-            ProcessHandle.current().pid(),
-            process -> ProcessHandle.of(process).isPresent());
+            run(ProcessHandle.current()),
+            Main::isRunning);
     WeatherDesk weather =
         new FeedDesk(
             desk, FeedSettings.of(folder), cache(folder), "Dawngauge/0.1.0", Clock.systemUTC());
@@ -69,6 +69,17 @@ public final class Main {
     return WindowStart.open(planner, desk, weather, dark, opened, file);
   }
 
+  /** One run of the program: its process and when that began, since numbers come again. */
+  private static String run(ProcessHandle process) {
+    return process.pid() + " " + process.info().startInstant().map(Instant::toString).orElse("");
+  }
+
+  private static boolean isRunning(String run) {
+    String number = run.replaceFirst(" .*", "");
+    return number.matches("\\d{1,18}")
+        && ProcessHandle.of(Long.parseLong(number)).filter(p -> run(p).equals(run)).isPresent();
+  }
+
   /** The user's own folder; a packager or test may name another. */
   private static Path folder() {
     String named = System.getProperty("dawngauge.folder", "");
@@ -82,11 +93,5 @@ public final class Main {
     return named
         ? folder.resolve("cache")
         : Path.of(ProjectDirectories.from("", "", "dawngauge").cacheDir);
-  }
-
-  /** Straight to the stream: {@code System.out} would hide that it cannot be written. */
-  private static PrintWriter utf8(FileDescriptor stream) {
-    return new PrintWriter(
-        new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8), true);
   }
 }

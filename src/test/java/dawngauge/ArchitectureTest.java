@@ -52,6 +52,7 @@ class ArchitectureTest {
             "dawngauge.problem",
             "dawngauge.quantity",
             "dawngauge.explain",
+            "dawngauge.disk",
             "dawngauge.geo",
             "dawngauge.physics",
             "dawngauge.tire",

@@ -24,6 +24,7 @@ record PackageTable(Map<String, Set<String>> rows) {
       new PackageTable(
           Map.ofEntries(
               row("problem", ""),
+              row("disk", ""),
               row("quantity", "problem"),
               row("explain", "quantity problem"),
               row("page", "quantity"),
@@ -32,10 +33,10 @@ record PackageTable(Map<String, Set<String>> rows) {
               row("tire", "explain quantity problem"),
               row("trip", "tire geo quantity problem"),
               row("field", "trip tire geo quantity problem"),
-              row("tripfile", "field trip tire geo quantity problem"),
+              row("tripfile", "field trip tire geo quantity problem disk"),
               row("exchange", "trip geo quantity problem"),
               row("ambient", "trip geo physics explain quantity problem"),
-              row("feed", "ambient trip geo explain quantity problem"),
+              row("feed", "ambient trip geo explain quantity problem disk"),
               row("rules", "trip tire explain quantity problem"),
               row("forecast", "rules ambient trip tire geo physics explain quantity problem"),
               row("fitness", "rules trip tire explain quantity problem"),
@@ -52,7 +53,7 @@ record PackageTable(Map<String, Set<String>> rows) {
                   "report",
                   "ledger page review weights advice fitness forecast rules ambient trip tire geo explain quantity"
                       + " problem"),
-              row("settings", "quantity problem"),
+              row("settings", "quantity problem disk"),
               row(
                   "planner",
                   "settings review weights advice fitness forecast rules feed ambient exchange tripfile trip tire geo"

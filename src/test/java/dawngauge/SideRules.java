@@ -25,6 +25,7 @@ final class SideRules {
   /** Classes outside the packages for files that read a table or write a result all the same. */
   private static final Set<String> FILE_CLASSES =
       Set.of(
+          "dawngauge.cli.StandardOutput",
           "dawngauge.geo.BundledLines",
           "dawngauge.geo.BundledNumbers",
           "dawngauge.tire.BundledTable");
@@ -81,6 +82,7 @@ final class SideRules {
       noClasses()
           .that(
               outside(
+                  "dawngauge.disk..",
                   "dawngauge.tripfile..",
                   "dawngauge.exchange..",
                   "dawngauge.feed..",

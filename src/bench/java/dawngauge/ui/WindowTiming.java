@@ -70,7 +70,7 @@ public final class WindowTiming {
       Planner planner = new Planner(SettingsFile.defaults(), List.of());
       Trip trip = trip(planner, asked.length > 1 ? asked[1] : "60x1");
       Path folder = Files.createTempDirectory("timing");
-      UserDesk desk = new UserDesk(folder, Clock.systemUTC(), 1, process -> true);
+      UserDesk desk = new UserDesk(folder, Clock.systemUTC(), "1", run -> true);
       desk.remember(state -> state.withCautionsSeen());
       TripDocument document = new TripDocument(planner, trip);
       new PlannerWindow(

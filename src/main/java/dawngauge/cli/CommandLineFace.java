@@ -3,10 +3,13 @@ package dawngauge.cli;
 import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CrewSheet;
 import dawngauge.trip.Trip;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +18,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program as it is typed: a trip file, or a command. */
 @Command(
@@ -128,6 +132,7 @@ public final class CommandLineFace implements Callable<Integer> {
     line.addSubcommand(new ReviewCommand(planner, console, weather));
     line.addSubcommand(new NewCommand(planner, console));
     line.addSubcommand(new WeatherCommand(planner, console, weather));
+    line.addSubcommand(new HelpCommand(line, console));
     line.registerConverter(
         ForecastCommand.Format.class, new Choice<>(ForecastCommand.Format.class));
     line.registerConverter(FormOption.Form.class, new Choice<>(FormOption.Form.class));
@@ -142,7 +147,7 @@ public final class CommandLineFace implements Callable<Integer> {
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setParameterExceptionHandler(
         (problem, typed) -> {
-          console.err().println(problem.getMessage());
+          console.err().println(problem.getMessage() + meant(line, problem, typed));
           console
               .err()
               .println(
@@ -152,6 +157,19 @@ public final class CommandLineFace implements Callable<Integer> {
     line.setExecutionExceptionHandler(
         (unexpected, command, parsed) -> internalError(console, unexpected));
     return line;
+  }
+
+  /** What may have been meant by a wrong option, or by a word before a file; empty if unclear. */
+  private static String meant(
+      CommandLine line, CommandLine.ParameterException problem, String[] typed) {
+    if (!(problem instanceof UnmatchedArgumentException unmatched)) {
+      return "";
+    }
+    Optional<String> meant = Suggestions.option(unmatched);
+    if (meant.isEmpty() && problem.getCommandLine() == line && typed.length > 0) {
+      meant = Suggestions.command(line, typed[0]);
+    }
+    return meant.map(Suggestions::question).orElse("");
   }
 
   /**
@@ -171,11 +189,23 @@ public final class CommandLineFace implements Callable<Integer> {
     return ExitCode.INTERNAL;
   }
 
+  /** A word that is no file may have been meant as a command. */
+  private void tellMeant(String typed, List<Problem> problems) {
+    CommandLine line = commands(planner, console, new ClosedDesk(), opener);
+    boolean missing = problems.stream().anyMatch(p -> p.code() == ProblemCode.NO_SUCH_FILE);
+    if (missing && Suggestions.command(line, typed).isPresent()) {
+      console.err().println(Suggestions.noCommand(line, typed));
+    }
+  }
+
   @Override
   public Integer call() {
     Outcome<Trip> opened =
         file == null ? planner.starterTrip() : TripArgument.open(planner, console, file);
     if (!opened.hasValue()) {
+      if (file != null) {
+        tellMeant(file, opened.problems());
+      }
       return TripArgument.refuse(console, file == null ? "the starter" : file, opened.problems());
     }
     boolean unsaved = copy || file == null || file.equals(TripArgument.STANDARD);

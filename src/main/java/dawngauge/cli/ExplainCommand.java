@@ -13,6 +13,7 @@ import dawngauge.trip.WheelPosition;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -56,8 +57,7 @@ final class ExplainCommand implements Callable<Integer> {
       description = "On arrival or on leaving; unless given leave, at the last stop arrive.")
   private @Nullable When when;
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   ExplainCommand(Planner planner, Console console) {
     this.planner = planner;
@@ -71,6 +71,7 @@ final class ExplainCommand implements Callable<Integer> {
       return TripArgument.refuse(console, file, opened.problems());
     }
     Trip trip = opened.get();
+    UnitSystem units = unitsOption.of(planner, trip);
     Outcome<WheelPosition> position = Names.position(trip, tire);
     Outcome<Integer> index = Names.stop(trip, stop);
     if (!position.hasValue() || !index.hasValue()) {

@@ -22,6 +22,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -91,8 +92,7 @@ final class FigureCommand implements Callable<Integer> {
   @Option(names = "--why", description = "With what follows from it, and the published figure.")
   private boolean why;
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   FigureCommand(Planner planner, Console console) {
     this.planner = planner;
@@ -106,6 +106,7 @@ final class FigureCommand implements Callable<Integer> {
       return TripArgument.refuse(console, file, opened.problems());
     }
     Trip trip = opened.get();
+    UnitSystem units = unitsOption.of(planner, trip);
     Outcome<WheelPosition> position = Names.position(trip, tire);
     Outcome<Integer> index = Names.stop(trip, stop);
     Outcome<Entered<GaugePressure>> typed =

@@ -29,8 +29,7 @@ final class FitnessCommand implements Callable<Integer> {
 
   @Mixin private final FormOption form = new FormOption();
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   @Option(names = "--why", description = "With who says so; the text alone.")
   private boolean why;
@@ -54,6 +53,7 @@ final class FitnessCommand implements Callable<Integer> {
       return TripArgument.refuse(console, file, opened.problems());
     }
     Trip trip = opened.get();
+    UnitSystem units = unitsOption.of(planner, trip);
     List<Defect> defects = planner.fitness(trip);
     List<String> unknown = check || form.json() ? planner.gaps(trip) : List.of();
     String text =

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -52,8 +53,7 @@ final class ForecastCommand implements Callable<Integer> {
       description = "Form of the output; text unless given.")
   private Format format = Format.TEXT;
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   @Option(
       names = "--tire",
@@ -99,6 +99,7 @@ final class ForecastCommand implements Callable<Integer> {
       return TripArgument.refuse(console, name, opened.problems());
     }
     Trip trip = opened.get();
+    UnitSystem units = unitsOption.of(planner, trip);
     WheelPosition only = null;
     if (tire != null) {
       Outcome<WheelPosition> found = Names.position(trip, tire);

@@ -9,7 +9,7 @@ import dawngauge.trip.Trip;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Prints what is known of the ground along a trip. */
@@ -26,8 +26,7 @@ final class GroundCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
   private String file = "";
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   GroundCommand(Planner planner, Console console) {
     this.planner = planner;
@@ -41,6 +40,7 @@ final class GroundCommand implements Callable<Integer> {
       return TripArgument.refuse(console, file, opened.problems());
     }
     Trip trip = opened.get();
+    UnitSystem units = unitsOption.of(planner, trip);
     var legs =
         IntStream.range(0, trip.route().legs().size()).mapToObj(leg -> Land.of(trip, leg)).toList();
     String text = GroundText.of(trip, legs, Land.doubts(trip), units);

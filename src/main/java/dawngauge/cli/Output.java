@@ -4,7 +4,6 @@ import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
@@ -34,6 +33,9 @@ final class Output {
     if (target.equals(TripArgument.STANDARD)) {
       console.out().print(text);
       if (console.out().checkError()) {
+        if (console.out() instanceof StandardOutput standard && standard.isReaderGone()) {
+          return ExitCode.DONE;
+        }
         console.err().println("standard output cannot be written");
         return ExitCode.CANNOT_WRITE;
       }
@@ -54,11 +56,9 @@ final class Output {
   }
 
   private int told(String target, Function<Path, Optional<Problem>> writing) {
-    Path file = path(target);
+    Outcome<Path> file = FileNames.path(target);
     Optional<Problem> problem =
-        file == null
-            ? Optional.of(Problem.of(ProblemCode.CANNOT_WRITE, "", target, "no such name can be"))
-            : writing.apply(file);
+        file.hasValue() ? writing.apply(file.get()) : Optional.of(unwritable(target, file));
     problem.ifPresent(it -> console.err().println(it.text()));
     return problem.isEmpty() ? ExitCode.DONE : ExitCode.CANNOT_WRITE;
   }
@@ -67,11 +67,14 @@ final class Output {
     return trip.equals(TripArgument.STANDARD) ? null : path(trip);
   }
 
+  private static Problem unwritable(String target, Outcome<Path> file) {
+    Problem problem = file.problems().get(0);
+    return problem.code() == ProblemCode.NAME_BEYOND_LOCALE
+        ? problem
+        : Problem.of(ProblemCode.CANNOT_WRITE, "", target, "no such name can be");
+  }
+
   private static @Nullable Path path(String name) {
-    try {
-      return Path.of(name);
-    } catch (InvalidPathException e) {
-      return null;
-    }
+    return FileNames.path(name).valueOrNull();
   }
 }

@@ -31,8 +31,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private final FormOption form = new FormOption();
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   @Option(names = "--why", description = "With why there is no better plan; the text alone.")
   private boolean why;
@@ -55,6 +54,7 @@ final class PlanCommand implements Callable<Integer> {
       return TripArgument.refuse(console, file, opened.problems());
     }
     Trip trip = opened.get();
+    UnitSystem units = unitsOption.of(planner, trip);
     Outcome<Adjustment> adjustment = planner.adjustment(trip);
     if (!adjustment.hasValue()) {
       return TripArgument.untimed(console, file, adjustment.problems());

@@ -9,6 +9,7 @@ import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
+import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.JsonReminders;
 import dawngauge.report.PageText;
@@ -43,10 +44,14 @@ final class RemindersCommand implements Callable<Integer> {
               + " to date, so that calendars change what they have.")
   private String calendar = "";
 
+  @Option(
+      names = "--replace",
+      description = "Let --calendar call off what the file has of another trip.")
+  private boolean replace;
+
   @Mixin private final FormOption form = new FormOption();
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   RemindersCommand(Planner planner, Console console, WeatherDesk weather) {
     this.planner = planner;
@@ -65,6 +70,7 @@ final class RemindersCommand implements Callable<Integer> {
       return TripArgument.refuse(console, file, opened.problems());
     }
     Trip trip = opened.get();
+    UnitSystem units = unitsOption.of(planner, trip);
     PlannedTrip planned = planner.plan(trip);
     Advice advice = planned.advice();
     if (advice == null) {
@@ -91,14 +97,25 @@ final class RemindersCommand implements Callable<Integer> {
     Outcome<ReminderCalendar.Earlier> earlier =
         output
             .existing(calendar)
-            .map(there -> there.then(text -> ReminderCalendar.read(text, trip.name(), reminders)))
+            .map(there -> there.then(text -> earlier(text, reminders)))
             .orElse(Outcome.of(ReminderCalendar.Earlier.NONE));
     if (!earlier.hasValue()) {
-      console.err().println(calendar + ": " + earlier.problems().get(0).text());
+      boolean other = earlier.problems().get(0).code() == ProblemCode.CALENDAR_OF_ANOTHER_TRIP;
+      console
+          .err()
+          .println(
+              calendar
+                  + ": "
+                  + earlier.problems().get(0).text()
+                  + (other ? ", or call them off with --replace" : ""));
       return ExitCode.CONTENT;
     }
     String text =
         ReminderCalendar.of(trip.name(), trip.name(), reminders, earlier.get(), weather.now());
     return output.write(text, calendar, file, true);
+  }
+
+  private Outcome<ReminderCalendar.Earlier> earlier(String text, List<ReminderLine> reminders) {
+    return replace ? ReminderCalendar.read(text) : ReminderCalendar.read(text, reminders);
   }
 }

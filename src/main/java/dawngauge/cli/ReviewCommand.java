@@ -38,8 +38,7 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Mixin private final FormOption form = new FormOption();
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   @Option(
       names = "--out",
@@ -89,6 +88,7 @@ final class ReviewCommand implements Callable<Integer> {
       return ExitCode.USAGE;
     }
     Trip trip = opened.get();
+    UnitSystem units = unitsOption.of(planner, trip);
     Optional<TripReview> review = planner.review(trip);
     if (review.isEmpty()) {
       console.err().println("nothing can be reviewed, since too little is known:");

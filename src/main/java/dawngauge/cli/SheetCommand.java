@@ -11,6 +11,7 @@ import dawngauge.report.CrewSheet;
 import dawngauge.trip.Trip;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -42,8 +43,7 @@ final class SheetCommand implements Callable<Integer> {
   @Option(names = "--large", description = "Larger type.")
   private boolean large;
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   SheetCommand(Planner planner, Console console) {
     this.planner = planner;
@@ -61,6 +61,7 @@ final class SheetCommand implements Callable<Integer> {
       return ExitCode.USAGE;
     }
     Trip trip = opened.get();
+    UnitSystem units = unitsOption.of(planner, trip);
     PlannedTrip planned = planner.plan(trip);
     Advice advice = planned.advice();
     Ledger ledger = Ledger.of(trip, advice, planned.problems(), planned.fitness(), units, null);

@@ -5,8 +5,6 @@ import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.trip.Trip;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,11 +20,7 @@ final class TripArgument {
     if (file.equals(STANDARD)) {
       return told(console, file, planner.open(console.in()));
     }
-    try {
-      return told(console, file, planner.open(Path.of(file)));
-    } catch (InvalidPathException e) {
-      return Outcome.failed(Problem.of(ProblemCode.NO_SUCH_FILE, "", file));
-    }
+    return told(console, file, FileNames.path(file).then(planner::open));
   }
 
   /** Says so, beside the result, where a file is of an older version. */
@@ -86,7 +80,9 @@ final class TripArgument {
             .toList();
     int code = ExitCode.CONTENT;
     for (Problem problem : shown) {
-      boolean missing = problem.code() == ProblemCode.NO_SUCH_FILE;
+      boolean missing =
+          problem.code() == ProblemCode.NO_SUCH_FILE
+              || problem.code() == ProblemCode.NAME_BEYOND_LOCALE;
       boolean unreadable = problem.code() == ProblemCode.CANNOT_READ;
       console
           .err()

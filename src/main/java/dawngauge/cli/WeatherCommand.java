@@ -8,13 +8,13 @@ import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
-import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -57,8 +57,7 @@ final class WeatherCommand implements Callable<Integer> {
           "Write nothing; print what stations measured at the stops left, about a week back.")
   private boolean measured;
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   WeatherCommand(Planner planner, Console console, WeatherDesk weather) {
     this.planner = planner;
@@ -93,7 +92,9 @@ final class WeatherCommand implements Callable<Integer> {
     Trip trip = result.get().trip();
     int written = new Output(planner, console).write(planner.text(trip), out, file, force);
     if (written == ExitCode.DONE) {
-      tell(WeatherSummary.of(result.get(), planner.airChanges(trip), 0, units));
+      tell(
+          WeatherSummary.of(
+              result.get(), planner.airChanges(trip), 0, unitsOption.of(planner, trip)));
       return result.get().isOutage() ? ExitCode.UNAVAILABLE : ExitCode.DONE;
     }
     return written;
@@ -105,7 +106,7 @@ final class WeatherCommand implements Callable<Integer> {
       return ExitCode.USAGE;
     }
     List<MeasuredAir> air = planner.measured(trip, service.get(), weather.now(), this::asking);
-    WeatherSummary summary = WeatherSummary.of(air, units);
+    WeatherSummary summary = WeatherSummary.of(air, unitsOption.of(planner, trip));
     summary.lines().forEach(console.out()::println);
     summary.problems().forEach(console.err()::println);
     boolean none = !air.isEmpty() && air.stream().allMatch(one -> one.source().isEmpty());

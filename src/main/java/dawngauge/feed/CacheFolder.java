@@ -1,10 +1,10 @@
 package dawngauge.feed;
 
+import dawngauge.disk.AsideFile;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Iterator;
@@ -64,7 +64,7 @@ final class CacheFolder implements AutoCloseable {
   /** The file beside the answers that says who has them; null if another program does. */
   private static @Nullable FileChannel locked(Path folder) {
     try {
-      Files.createDirectories(folder);
+      AsideFile.makePrivate(folder);
       FileChannel file =
           FileChannel.open(
               folder.resolve("in-use"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);

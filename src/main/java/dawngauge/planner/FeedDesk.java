@@ -76,7 +76,7 @@ public final class FeedDesk implements WeatherDesk {
 
   @Override
   public Optional<String> contact() {
-    String contact = desk.state().contact();
+    String contact = desk.latest().contact();
     return contact.isEmpty() ? Optional.empty() : Optional.of(contact);
   }
 

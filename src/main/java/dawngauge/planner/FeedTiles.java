@@ -56,13 +56,13 @@ final class FeedTiles implements TileDesk {
 
   @Override
   public boolean agreed() {
-    return !desk.state().mapContact().isEmpty();
+    return !desk.latest().mapContact().isEmpty();
   }
 
   @Override
   public String offered() {
-    String given = desk.state().mapContact();
-    return given.isEmpty() ? desk.state().contact() : given;
+    String given = desk.latest().mapContact();
+    return given.isEmpty() ? desk.latest().contact() : given;
   }
 
   @Override
@@ -88,7 +88,7 @@ final class FeedTiles implements TileDesk {
 
   @Override
   public synchronized Outcome<TileSource> tiles() {
-    Outcome<Consent> consent = Consent.parse(desk.state().mapContact());
+    Outcome<Consent> consent = Consent.parse(desk.latest().mapContact());
     if (!consent.hasValue()) {
       return Outcome.failed(Problem.of(ProblemCode.NO_CONSENT, ""));
     }

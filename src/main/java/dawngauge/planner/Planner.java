@@ -16,6 +16,7 @@ import dawngauge.ambient.Ambient;
 import dawngauge.ambient.AmbientNeeds;
 import dawngauge.ambient.AmbientSource;
 import dawngauge.ambient.MeasuredAir;
+import dawngauge.ambient.OldForecasts;
 import dawngauge.ambient.TypedAmbient;
 import dawngauge.ambient.WeatherFill;
 import dawngauge.ambient.WeatherService;
@@ -46,6 +47,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Unit;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.review.LossFit;
 import dawngauge.review.TireReview;
 import dawngauge.review.TripReview;
@@ -82,10 +84,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What the window and the command line ask for. */
 public final class Planner {
+
+  /** A pressure as a trip file has it: number and unit between quotation marks. */
+  private static final Pattern PRESSURE =
+      Pattern.compile(
+          "\"[0-9.]+\\s*("
+              + QuantityKind.GAUGE_PRESSURE.units().stream()
+                  .flatMap(unit -> unit.spellings().stream())
+                  .collect(Collectors.joining("|"))
+              + ")\"");
 
   /** Changes of the air below this, in kelvin, are no news: half the error of a forecast day. */
   private static final double LEAST_CHANGE = 2;
@@ -209,6 +222,22 @@ public final class Planner {
     return itinerary.hasValue()
         ? ReadingsCsv.read(file, head, layout, trip, itinerary.get(), progress)
         : Outcome.failed(itinerary.problems());
+  }
+
+  /**
+   * The units of a trip: those in which most of its pressures are written; US where it has none.
+   */
+  public UnitSystem units(Trip trip) {
+    Map<Boolean, Long> pressures =
+        PRESSURE
+            .matcher(TripFile.text(trip))
+            .results()
+            .collect(
+                Collectors.partitioningBy(
+                    found -> found.group(1).equals(Unit.PSI.symbol()), Collectors.counting()));
+    return pressures.getOrDefault(false, 0L) > pressures.getOrDefault(true, 0L)
+        ? UnitSystem.SI
+        : UnitSystem.US;
   }
 
   /** A trip with names and notes that are too long shortened, as it is shown. */
@@ -345,6 +374,7 @@ public final class Planner {
         new Adviser(forecaster.get(), thresholds(), followed(trip, forecaster.get())).advise();
     problems.addAll(advice.forecast().problems());
     problems.addAll(Land.doubts(trip));
+    problems.addAll(OldForecasts.told(trip));
     List<Defect> fitness = GoNoGo.of(FitnessCheck.of(trip, fitnessOptions(), false), advice);
     return new PlannedTrip(trip, advice, List.copyOf(problems), fitness);
   }

@@ -15,7 +15,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.LongPredicate;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** What is kept in the user's own folder: the window's state, unsaved copies, rigs by name. */
@@ -28,21 +28,25 @@ public final class UserDesk {
   private final Clock clock;
   private UserState state;
 
+  /** Whether the file holds what is remembered here; a folder that cannot be written has none. */
+  private boolean written;
+
   /**
    * A desk.
    *
    * @param folder the user's own folder
    * @param clock the time, in the zone in which it is shown
-   * @param process number of this program's process
-   * @param runs whether a process with a number is running
+   * @param program this run of the program, told from every other run of it
+   * @param runs whether a run of the program goes on
    */
-  public UserDesk(Path folder, Clock clock, long process, LongPredicate runs) {
+  public UserDesk(Path folder, Clock clock, String program, Predicate<String> runs) {
     this.clock = clock;
     this.stateFile = new UserStateFile(folder);
-    this.recovery = new Recovery(folder.resolve("unsaved"), process, runs);
+    this.recovery = new Recovery(folder.resolve("unsaved"), program, runs);
     this.rigs = new KeptRigs(folder.resolve("rigs"));
     this.layouts = new TableLayoutsFile(folder);
     this.state = stateFile.load();
+    this.written = true;
   }
 
   /**
@@ -74,12 +78,23 @@ public final class UserDesk {
     return state;
   }
 
-  /** Remembers something else. */
+  /**
+   * What is remembered, with what other windows changed since; a consent that was withdrawn in one
+   * is withdrawn in all.
+   */
+  public UserState latest() {
+    state = written ? stateFile.load() : state;
+    return state;
+  }
+
+  /** Remembers something else; what other windows changed stays. */
   public void remember(UnaryOperator<UserState> change) {
-    UserState next = change.apply(state);
-    if (!next.equals(state)) {
-      state = next;
-      stateFile.save(next);
+    UserState known = latest();
+    UserState next = change.apply(known);
+    if (!next.equals(known)) {
+      Optional<UserState> kept = stateFile.change(change);
+      written = kept.isPresent();
+      state = kept.orElse(next);
     }
   }
 

@@ -461,6 +461,10 @@ public enum ProblemCode {
   FEED_OLD(
       Severity.NOTE,
       "{0} made its forecast {1}, {2} ago; it is used; refresh later for a newer one"),
+  OLD_FORECAST(
+      Severity.NOTE,
+      "the air here was forecast on {0}, {1} days before the time it tells, farther ahead than any"
+          + " service looks; get temperatures again, or type them"),
   FEED_UNREAD(
       Severity.NOTE,
       "{0} sent {1} temperatures that are not understood, such as {2}; they are left out; look for a"
@@ -475,6 +479,10 @@ public enum ProblemCode {
           + " program"),
 
   // Command line
+  NAME_BEYOND_LOCALE(
+      Severity.ERROR,
+      "the name \"{0}\" cannot be told: this program was started where names have the letters of {1}"
+          + " only; start it with LC_ALL=C.UTF-8, or give the file a name of plain letters"),
   NO_SUCH_POSITION(
       Severity.ERROR, "there is no tire position \"{0}\"; the rig has {1}, or their words"),
   NO_SUCH_STOP(

@@ -228,12 +228,12 @@ public final class ReminderCalendar {
 
   /**
    * Reads an earlier export that is to be brought up to date; one of another trip is refused, since
-   * its events would be called off. A trip may have got another name: it is the same as long as
-   * half of what is open is still to be reminded of.
+   * its events would be called off. Names tell no trips apart: it is the same one as long as half
+   * of what is open is still to be reminded of.
    */
-  public static Outcome<Earlier> read(String text, String tripKey, List<ReminderLine> reminders) {
+  public static Outcome<Earlier> read(String text, List<ReminderLine> reminders) {
     Outcome<Earlier> read = read(text);
-    if (!read.hasValue() || read.get().tripKey().equals(digest(tripKey))) {
+    if (!read.hasValue()) {
       return read;
     }
     List<ReminderLine> open = read.get().open();

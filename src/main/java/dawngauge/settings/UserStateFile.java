@@ -4,17 +4,13 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.UserState.Size;
 import dawngauge.settings.UserState.Theme;
 import dawngauge.settings.UserState.Window;
-import java.io.IOException;
-import java.io.Reader;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Properties;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,7 +21,7 @@ public final class UserStateFile {
 
   private static final double MOST = 20_000;
 
-  private final Path file;
+  private final OwnProperties file;
 
   /**
    * A state file.
@@ -33,17 +29,18 @@ public final class UserStateFile {
    * @param folder the user's own folder; made when something is written
    */
   public UserStateFile(Path folder) {
-    this.file = folder.resolve("window.properties");
+    this.file =
+        new OwnProperties(
+            folder.resolve("window.properties"), "What Dawngauge remembers; may be deleted");
   }
 
   /** What is remembered. */
   public UserState load() {
-    Properties properties = new Properties();
-    try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-      properties.load(reader);
-    } catch (IOException | IllegalArgumentException unreadable) {
-      return UserState.FIRST;
-    }
+    Properties properties = file.read();
+    return properties == null ? UserState.FIRST : state(properties);
+  }
+
+  private static UserState state(Properties properties) {
     List<String> recent = new ArrayList<>();
     for (int i = 0; i < UserState.MOST_RECENT; i++) {
       String name = properties.getProperty("recent." + i, "");
@@ -70,11 +67,17 @@ public final class UserStateFile {
   }
 
   /**
-   * Remembers.
+   * Remembers something else. The change is made to what stands in the file now: what another
+   * window wrote since, a consent withdrawn above all, stays as it is.
    *
-   * @return whether it could be written
+   * @return what is remembered now; empty where it could not be written
    */
-  public boolean save(UserState state) {
+  public Optional<UserState> change(UnaryOperator<UserState> change) {
+    return file.change(properties -> properties(change.apply(state(properties))))
+        .map(UserStateFile::state);
+  }
+
+  private static Properties properties(UserState state) {
     Properties properties = new Properties();
     properties.setProperty("x", "" + state.window().x());
     properties.setProperty("y", "" + state.window().y());
@@ -91,20 +94,7 @@ public final class UserStateFile {
     properties.setProperty("cautionsSeen", "" + state.cautionsSeen());
     properties.setProperty("contact", state.contact());
     properties.setProperty("mapContact", state.mapContact());
-    try {
-      StringWriter text = new StringWriter();
-      properties.store(text, "What Dawngauge remembers; may be deleted");
-      Path folder = file.toAbsolutePath().getParent();
-      if (folder != null) {
-        Files.createDirectories(folder);
-      }
-      Path aside = file.resolveSibling("window.properties.new");
-      Files.writeString(aside, text.toString());
-      Files.move(aside, file, StandardCopyOption.REPLACE_EXISTING);
-      return true;
-    } catch (IOException failure) {
-      return false;
-    }
+    return properties;
   }
 
   private static double number(

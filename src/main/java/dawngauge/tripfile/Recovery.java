@@ -1,5 +1,6 @@
 package dawngauge.tripfile;
 
+import dawngauge.disk.AsideFile;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -7,8 +8,10 @@ import dawngauge.trip.Trip;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -17,33 +20,37 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.function.LongPredicate;
+import java.util.UUID;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * Keeps a copy of what is not saved yet in the user's own folder, so that it survives a crash. Each
- * running program has its own copy; copies of programs that still run are left alone. A copy that
- * cannot be read is never deleted.
+ * Keeps a copy of what is not saved yet in the user's own folder, for its owner's eyes only, so
+ * that it survives a crash. Each running program has its own copy under a name that no other ever
+ * gets; copies of programs that still run are left alone. A copy that cannot be read is never
+ * deleted, and what is told of one that cannot be read hides no other.
  */
 public final class Recovery {
 
   private static final String PREFIX = "unsaved-";
 
   private final Path folder;
-  private final long process;
-  private final LongPredicate runs;
+  private final String program;
+  private final Predicate<String> runs;
+  private final Path own;
 
   /**
    * A copy's place.
    *
    * @param folder the user's own folder; made when something is kept
-   * @param process number of this program's process
-   * @param runs whether a process with a number is running
+   * @param program this run of the program, told from every other run of it
+   * @param runs whether a run of the program goes on
    */
-  public Recovery(Path folder, long process, LongPredicate runs) {
+  public Recovery(Path folder, String program, Predicate<String> runs) {
     this.folder = folder;
-    this.process = process;
+    this.program = program;
     this.runs = runs;
+    this.own = folder.resolve(PREFIX + UUID.randomUUID() + TripFile.ENDING);
   }
 
   /**
@@ -75,33 +82,42 @@ public final class Recovery {
     Properties about = new Properties();
     of.ifPresent(file -> about.setProperty("of", file.toAbsolutePath().toString()));
     about.setProperty("when", now.toString());
+    about.setProperty("program", program);
     for (int i = 0; i < drafts.size(); i++) {
       about.setProperty("draft." + i, drafts.get(i));
     }
     StringWriter text = new StringWriter();
     try {
-      Files.createDirectories(folder);
+      AsideFile.makePrivate(folder);
       about.store(text, null);
+      // What is told of it comes first, so that nobody takes it for one left behind.
+      SafeFile.writePrivate(text.toString(), beside(own));
+      SafeFile.writePrivate(TripFile.text(trip), own);
+      return Optional.empty();
     } catch (IOException unwritable) {
       return Optional.of(
           Problem.of(ProblemCode.CANNOT_WRITE, "", folder.toString(), SafeFile.reason(unwritable)));
     }
-    Optional<Problem> problem = SafeFile.save(TripFile.text(trip), own(), true);
-    return problem.isPresent() ? problem : SafeFile.save(text.toString(), beside(own()), true);
   }
 
   /** Drops this program's copy, as after saving. */
   public void drop() {
-    delete(own());
+    delete(own);
   }
 
   /** Copies of programs that run no more, newest first. */
   public List<Found> found() {
     List<Found> all = new ArrayList<>();
+    AsideFile.sweep(folder, "." + PREFIX);
     try (Stream<Path> files = Files.list(folder)) {
-      files.filter(this::isLeftBehind).map(Recovery::about).forEach(all::add);
-    } catch (IOException none) {
-      return List.of();
+      for (Path file : files.filter(this::isOfAnother).toList()) {
+        Properties about = about(file);
+        if (!runs.test(about.getProperty("program", ""))) {
+          all.add(found(file, about));
+        }
+      }
+    } catch (IOException | UncheckedIOException unreadable) {
+      // what was found until here is offered
     }
     all.sort(Comparator.comparing(Found::when).reversed());
     return all;
@@ -117,42 +133,40 @@ public final class Recovery {
     delete(found.copy());
   }
 
-  private Path own() {
-    return folder.resolve(PREFIX + process + TripFile.ENDING);
-  }
-
   private static Path beside(Path copy) {
     return copy.resolveSibling(copy.getFileName() + ".about");
   }
 
-  private boolean isLeftBehind(Path file) {
+  private boolean isOfAnother(Path file) {
     String name = String.valueOf(file.getFileName());
-    if (!name.startsWith(PREFIX) || !name.endsWith(TripFile.ENDING)) {
-      return false;
-    }
-    String number = name.substring(PREFIX.length(), name.length() - TripFile.ENDING.length());
-    return number.matches("\\d{1,18}")
-        && Long.parseLong(number) != process
-        && !runs.test(Long.parseLong(number));
+    return name.startsWith(PREFIX) && name.endsWith(TripFile.ENDING) && !file.equals(own);
   }
 
-  private static Found about(Path copy) {
+  /** What is told of a copy; nothing where that cannot be read. */
+  private static Properties about(Path copy) {
     Properties about = new Properties();
     try (Reader reader = Files.newBufferedReader(beside(copy), StandardCharsets.UTF_8)) {
       about.load(reader);
     } catch (IOException | IllegalArgumentException unknown) {
       about.clear();
     }
+    return about;
+  }
+
+  private static Found found(Path copy, Properties about) {
     List<String> drafts = new ArrayList<>();
     for (int i = 0; about.containsKey("draft." + i); i++) {
       drafts.add(about.getProperty("draft." + i));
     }
-    String of = about.getProperty("of", "");
-    return new Found(
-        copy,
-        of.isEmpty() ? Optional.empty() : Optional.of(Path.of(of)),
-        when(copy, about),
-        drafts);
+    return new Found(copy, of(about.getProperty("of", "")), when(copy, about), drafts);
+  }
+
+  private static Optional<Path> of(String name) {
+    try {
+      return name.isEmpty() ? Optional.empty() : Optional.of(Path.of(name));
+    } catch (InvalidPathException broken) {
+      return Optional.empty();
+    }
   }
 
   private static Instant when(Path copy, Properties about) {

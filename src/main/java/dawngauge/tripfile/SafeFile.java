@@ -1,5 +1,6 @@
 package dawngauge.tripfile;
 
+import dawngauge.disk.AsideFile;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -7,7 +8,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -17,14 +17,10 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
-import java.util.UUID;
 
 /** Writes a text so that its file is at every moment either the old one or the new one. */
 public final class SafeFile {
@@ -57,7 +53,7 @@ public final class SafeFile {
           throw new FileSystemException(file.toString(), null, "it is no ordinary file");
         }
       }
-      write(bytes, file);
+      write(bytes, file, AsideFile.Readers.AS_BEFORE);
       return Optional.empty();
     } catch (IOException failure) {
       return Optional.of(
@@ -108,12 +104,16 @@ public final class SafeFile {
     }
   }
 
-  /** Writes beside the file, forces it to the disk and moves it into place. */
-  static void write(String text, Path file) throws IOException {
-    write(StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text)), file);
+  /** The same in the user's own folder, for its owner's eyes only. */
+  static void writePrivate(String text, Path file) throws IOException {
+    write(
+        StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text)),
+        file,
+        AsideFile.Readers.OWNER);
   }
 
-  private static void write(ByteBuffer bytes, Path file) throws IOException {
+  private static void write(ByteBuffer bytes, Path file, AsideFile.Readers readers)
+      throws IOException {
     Path target = followed(file.toAbsolutePath());
     if (Files.isDirectory(target)) {
       throw new FileSystemException(target.toString(), null, "it is a folder");
@@ -121,20 +121,7 @@ public final class SafeFile {
     if (Files.exists(target) && !Files.isWritable(target)) {
       throw new AccessDeniedException(target.toString());
     }
-    Path aside = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID());
-    try {
-      try (FileChannel channel =
-          FileChannel.open(aside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-        while (bytes.hasRemaining()) {
-          channel.write(bytes);
-        }
-        channel.force(true);
-      }
-      keepPermissions(target, aside);
-      Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
-    } finally {
-      Files.deleteIfExists(aside);
-    }
+    AsideFile.write(bytes, target, readers);
   }
 
   /** Why it failed, in words. */
@@ -163,12 +150,5 @@ public final class SafeFile {
       at = at.resolveSibling(Files.readSymbolicLink(at));
     }
     return at;
-  }
-
-  private static void keepPermissions(Path from, Path to) throws IOException {
-    boolean posix = Files.getFileAttributeView(to, PosixFileAttributeView.class) != null;
-    if (posix && Files.exists(from)) {
-      Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
-    }
   }
 }

@@ -3,11 +3,14 @@ package dawngauge.ui;
 import dawngauge.ui.common.Texts;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.Insets;
+import javafx.scene.Node;
 import javafx.scene.control.Alert;
+import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
@@ -19,6 +22,10 @@ import javafx.stage.Stage;
 
 /** Asks by dialogs. */
 final class DialogAsker implements FileAsker {
+
+  /** What is chosen by Enter and by Escape where the other answer would lose something. */
+  private static final ButtonType KEEP =
+      new ButtonType("Keep the file", ButtonBar.ButtonData.CANCEL_CLOSE);
 
   private final Stage stage;
 
@@ -84,7 +91,7 @@ final class DialogAsker implements FileAsker {
 
   @Override
   public boolean saveWithout(List<String> drafts) {
-    ButtonType save = new ButtonType("Save without", ButtonBar.ButtonData.YES);
+    ButtonType save = new ButtonType("Save without", ButtonBar.ButtonData.OTHER);
     ButtonType back = new ButtonType("Go back", ButtonBar.ButtonData.CANCEL_CLOSE);
     return ask(
             "This could not be taken and will not be in the file:\n\n" + String.join("\n", drafts),
@@ -95,11 +102,11 @@ final class DialogAsker implements FileAsker {
 
   @Override
   public boolean replaceChanged(String file) {
-    ButtonType replace = new ButtonType("Replace it", ButtonBar.ButtonData.YES);
+    ButtonType replace = new ButtonType("Replace it", ButtonBar.ButtonData.OTHER);
     return ask(
             "“" + file + "” was changed by another program since it was read here. Replace it?",
             replace,
-            ButtonType.CANCEL)
+            KEEP)
         == replace;
   }
 
@@ -144,6 +151,13 @@ final class DialogAsker implements FileAsker {
     alert.initOwner(stage);
     alert.setHeaderText(null);
     alert.getDialogPane().setPrefWidth(480);
+    boolean yes = Arrays.stream(answers).anyMatch(a -> a.getButtonData().isDefaultButton());
+    for (ButtonType answer : answers) {
+      Node button = alert.getDialogPane().lookupButton(answer);
+      if (!yes && answer.getButtonData().isCancelButton() && button instanceof Button safe) {
+        safe.setDefaultButton(true);
+      }
+    }
     return alert.showAndWait().orElse(ButtonType.CANCEL);
   }
 }

@@ -251,7 +251,7 @@ final class RoadPapers {
               document
                   .planner()
                   .existing(file)
-                  .map(there -> there.then(text -> ReminderCalendar.read(text, name, now)))
+                  .map(there -> there.then(text -> ReminderCalendar.read(text, now)))
                   .orElse(Outcome.of(ReminderCalendar.Earlier.NONE));
           if (!earlier.hasValue()) {
             return Optional.of(earlier.problems().get(0));

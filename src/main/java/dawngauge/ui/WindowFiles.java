@@ -138,8 +138,10 @@ final class WindowFiles {
     Outcome<Trip> outcome = desk.open(unsaved);
     if (outcome.hasValue()) {
       document.recover(outcome.get(), unsaved.of());
-      desk.keep(document.trip(), unsaved.of(), unsaved.drafts());
-      desk.forget(unsaved);
+      // The old copy goes only once there is a new one.
+      if (desk.keep(document.trip(), unsaved.of(), unsaved.drafts()).isEmpty()) {
+        desk.forget(unsaved);
+      }
     } else {
       notices.tell(
           FILE,

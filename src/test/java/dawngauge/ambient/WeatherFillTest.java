@@ -214,4 +214,15 @@ class WeatherFillTest {
     double kelvins = ambient(filled).onTheWay(along, elevation, at).kelvins();
     assertThat(kelvins - 273.15).isCloseTo(10, within(1.0));
   }
+
+  /** Issued on 31 May 2025 for 1 June 2027: 730 days ahead, while services look 16 at most. */
+  @Test
+  void aForecastYearsOldInATripIsTold() {
+    assertThat(OldForecasts.told(fill(haul(), steady(20)).trip())).isEmpty();
+    FakeWeather old =
+        new FakeWeather("2025-05-31T18:00:00Z", time -> 20).lookingAhead(Duration.ofDays(735));
+    assertThat(OldForecasts.told(fill(haul(), old).trip()))
+        .extracting(Problem::message)
+        .anyMatch(text -> text.startsWith("denver: ") && text.contains("2025-05-31, 730 days"));
+  }
 }

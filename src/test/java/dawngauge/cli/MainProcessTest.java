@@ -88,4 +88,35 @@ class MainProcessTest {
     assertThat(ended.code).isEqualTo(73);
     assertThat(ended.err.lines()).containsExactly("standard output cannot be written");
   }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void aNameBeyondTheLocaleHasAClearWord() throws Exception {
+    Ended ended = run("forecast", folder.resolve("Łódź.dawngauge").toString());
+    assertThat(ended.code).isEqualTo(66);
+    assertThat(ended.err).contains("LC_ALL=C.UTF-8").contains("plain letters");
+  }
+
+  /** The reader takes one line and goes, as head does. */
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void whereTheReaderGoesEarlyNothingIsSaid() throws Exception {
+    Path err = folder.resolve("err");
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home", ""), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path", ""),
+                "dawngauge.Main",
+                "forecast",
+                Run.DEMO,
+                "--format",
+                "json")
+            .redirectError(err.toFile())
+            .start();
+    process.getInputStream().close();
+    assertThat(process.waitFor(2, TimeUnit.MINUTES)).isTrue();
+    assertThat(Files.readString(err)).isEmpty();
+    assertThat(process.exitValue()).isZero();
+  }
 }

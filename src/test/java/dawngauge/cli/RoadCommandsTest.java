@@ -161,6 +161,22 @@ class RoadCommandsTest {
     assertThat(another.code()).isEqualTo(ExitCode.CONTENT);
     assertThat(another.err()).contains("holds 9 reminders of another trip");
     assertThat(Files.readString(calendar)).isEqualTo(before);
+    // Another haul of the same name is another haul.
+    String name = Run.planner().open(Path.of(Run.DEMO)).get().name();
+    String autumn = Files.readString(Path.of("demo-data/autumn-stock-haul.dawngauge"));
+    Path same = folder.resolve("same-name.dawngauge");
+    Files.writeString(
+        same, autumn.replaceFirst("\"name\": \"[^\"]*\"", "\"name\": \"" + name + "\""));
+    Run named = run("reminders", same.toString(), "--calendar", calendar.toString());
+    assertThat(named.code()).isEqualTo(ExitCode.CONTENT);
+    assertThat(named.err()).contains("--replace");
+    assertThat(Files.readString(calendar)).isEqualTo(before);
+    Run replacing =
+        run("reminders", same.toString(), "--calendar", calendar.toString(), "--replace");
+    assertThat(replacing.code()).isEqualTo(ExitCode.DONE);
+    assertThat(Files.readAllLines(calendar))
+        .filteredOn(line -> line.equals("STATUS:CANCELLED"))
+        .hasSize(9);
     Path other = folder.resolve("other.txt");
     Files.writeString(other, "mine");
     Run refused = run("reminders", Run.DEMO, "--calendar", other.toString());

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -45,6 +47,45 @@ class UsageTest {
   void anUnknownOptionIsNamedWithTheHelpToReadOn() {
     Run run = Run.of("forecast", Run.DEMO, "--frob");
     assertThat(run.err()).contains("--frob").contains("See: dawngauge forecast --help");
+  }
+
+  @Test
+  void whoMistypesACommandOrAnOptionIsAskedWhatWasMeant() {
+    assertThat(Run.of("forcast").err()).contains("did you mean \"forecast\"?");
+    assertThat(Run.of("forcast", Run.DEMO).err()).contains("did you mean \"forecast\"?");
+    assertThat(Run.of("remiders", Run.DEMO, "--calendar", "x").err())
+        .contains("did you mean \"reminders\"?");
+    assertThat(Run.of("forecast", Run.DEMO, "--unit", "si").err())
+        .contains("did you mean \"--units\"?");
+    assertThat(Run.of("no-such-file").err()).doesNotContain("did you mean");
+  }
+
+  @Test
+  void helpIsACommandToo() {
+    assertThat(Run.of("help").out()).isEqualTo(Run.of("--help").out());
+    assertThat(Run.of("help", "forecast").out()).isEqualTo(Run.of("forecast", "--help").out());
+    Run wrong = Run.of("help", "forcast");
+    assertThat(wrong.code()).isEqualTo(64);
+    assertThat(wrong.err()).contains("did you mean \"forecast\"?");
+  }
+
+  /** 60 psi is 4.14 bar. */
+  @Test
+  void aTripWrittenInBarIsShownInBar() {
+    String bar =
+        Pattern.compile("\"([0-9.]+) psi\"")
+            .matcher(Run.text(Run.DEMO))
+            .replaceAll(
+                found ->
+                    String.format(
+                        Locale.ROOT,
+                        "\"%.2f bar\"",
+                        Double.parseDouble(found.group(1)) * 0.06894757));
+    assertThat(Run.ofText(bar, "forecast", "-").out())
+        .isEqualTo(Run.ofText(bar, "forecast", "-", "--units", "si").out())
+        .contains(" bar");
+    assertThat(Run.of("forecast", Run.DEMO).out())
+        .isEqualTo(Run.of("forecast", Run.DEMO, "--units", "us").out());
   }
 
   @Test

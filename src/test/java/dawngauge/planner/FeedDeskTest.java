@@ -30,7 +30,7 @@ class FeedDeskTest {
   }
 
   private FeedDesk desk() {
-    UserDesk user = new UserDesk(folder, CLOCK, 1, process -> false);
+    UserDesk user = new UserDesk(folder, CLOCK, "1", run -> false);
     return new FeedDesk(
         user, FeedSettings.of(folder), folder.resolve("cache"), "Dawngauge/test", CLOCK);
   }
@@ -61,6 +61,22 @@ class FeedDeskTest {
     assertThat(again.service().get()).isSameAs(service.get());
     again.withdraw();
     assertThat(again.service().hasValue()).isFalse();
+    assertThat(desk().contact()).isEmpty();
+  }
+
+  /** Two windows: what one withdraws the other asks for no more, whatever it remembers later. */
+  @Test
+  void aConsentWithdrawnInOneWindowIsWithdrawnInAll() {
+    UserDesk first = new UserDesk(folder, CLOCK, "1", run -> true);
+    FeedDesk one =
+        new FeedDesk(
+            first, FeedSettings.of(folder), folder.resolve("cache"), "Dawngauge/test", CLOCK);
+    FeedDesk other = desk();
+    assertThat(one.agree("crew@example.org")).isEmpty();
+    assertThat(other.contact()).isPresent();
+    other.withdraw();
+    assertThat(one.service().hasValue()).isFalse();
+    first.remember(state -> state.withRecent("haul.dawngauge"));
     assertThat(desk().contact()).isEmpty();
   }
 

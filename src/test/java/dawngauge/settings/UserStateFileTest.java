@@ -6,7 +6,16 @@ import dawngauge.quantity.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -26,7 +35,7 @@ class UserStateFileTest {
             .withCautionsSeen()
             .withContact("crew@example.org");
     Path own = folder.resolve("not/yet/made");
-    assertThat(new UserStateFile(own).save(state)).isTrue();
+    assertThat(new UserStateFile(own).change(known -> state)).hasValue(state);
     assertThat(new UserStateFile(own).load()).isEqualTo(state);
     assertThat(state.recent()).startsWith("trips/b.dawngauge");
   }
@@ -51,9 +60,47 @@ class UserStateFileTest {
   void aFolderThatCannotBeMadeCostsTheMemoryOnly(@TempDir Path folder) throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "in the way");
     UserStateFile state = new UserStateFile(file.resolve("below"));
-    assertThat(state.save(UserState.FIRST)).isFalse();
+    assertThat(state.change(known -> UserState.FIRST)).isEmpty();
     assertThat(state.load()).isEqualTo(UserState.FIRST);
     assertThat(file).hasContent("in the way");
+  }
+
+  @Test
+  void whatAnotherWindowWroteStaysAWithdrawnConsentAboveAll(@TempDir Path folder) {
+    UserStateFile one = new UserStateFile(folder);
+    UserStateFile other = new UserStateFile(folder);
+    one.change(known -> known.withContact("crew@example.org").withRecent("a"));
+    other.change(known -> known.withContact("")); // withdrawn there
+    one.change(known -> known.withTheme(UserState.Theme.DARK));
+    other.change(known -> known.withRecent("b"));
+    assertThat(one.load().contact()).isEmpty();
+    assertThat(one.load().theme()).isEqualTo(UserState.Theme.DARK);
+    assertThat(one.load().recent()).containsExactly("b", "a");
+  }
+
+  @Test
+  @EnabledOnOs({OS.LINUX, OS.MAC})
+  void onlyTheOwnerMayReadTheContact(@TempDir Path folder) throws IOException {
+    new UserStateFile(folder).change(known -> known.withContact("crew@example.org"));
+    Path file = folder.resolve("window.properties");
+    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+        .isEqualTo("rw-------");
+  }
+
+  /** Four windows at once, each remembering files of its own: not one is lost. */
+  @Test
+  void windowsThatWriteAtOnceLoseNothing(@TempDir Path folder) throws Exception {
+    ExecutorService threads = Executors.newFixedThreadPool(4);
+    List<Callable<Boolean>> writes = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      String name = "file " + i;
+      writes.add(() -> new UserStateFile(folder).change(s -> s.withRecent(name)).isPresent());
+    }
+    for (Future<Boolean> written : threads.invokeAll(writes)) {
+      assertThat(written.get()).isTrue();
+    }
+    threads.shutdown();
+    assertThat(new UserStateFile(folder).load().recent()).hasSize(8);
   }
 
   @Test

@@ -69,6 +69,15 @@ class WriteTest {
         .isEqualTo("rw-rw-r--");
   }
 
+  /** A new file gets what the system gives any new file: 0644 where the umask is 022. */
+  @Test
+  void aNewFileIsAsWideAsTheSystemAllows() throws IOException {
+    Path plain = Files.writeString(folder.resolve("plain"), "");
+    Path file = folder.resolve("new");
+    assertThat(TripFile.write(TRIP, file)).isEmpty();
+    assertThat(Files.getPosixFilePermissions(file)).isEqualTo(Files.getPosixFilePermissions(plain));
+  }
+
   @Test
   void aMissingFolderIsReported() {
     assertRefused(TripFile.write(TRIP, folder.resolve("none/a.dawngauge")), "does not exist");

@@ -84,7 +84,12 @@ class DialogColorsWindowTest extends WindowTest {
     DialogAsker asker = new DialogAsker(open.stage);
     asked(open, () -> asker.unsaved("Spring fleece haul"), "not saved", "Do not save", "Cancel");
     asked(open, () -> asker.saveWithout(List.of("Stay: x")), "Stay: x", "Go back");
-    asked(open, () -> asker.replaceChanged("a.dawngauge"), "another program", "Replace it");
+    asked(
+        open,
+        () -> asker.replaceChanged("a.dawngauge"),
+        "another program",
+        "Replace it",
+        "Keep the file");
     asked(open, () -> asker.rigName("six-axle set"), "Name of the rig", "six-axle set");
     asked(
         open,

@@ -37,7 +37,7 @@ class WeatherWindowTest extends WindowTest {
     open.keys(KeyCode.SHORTCUT, KeyCode.R);
     open.until("it is told", () -> notice(open).contains("Places on the way"));
     assertThat(notice(open))
-        .contains("by Test service, issued Tue 6 Apr 06:30 UTC")
+        .contains("by Test service, issued Tue 6 Apr 2027 06:30 UTC")
         .contains("What is typed stays");
     Trip filled = open.document.trip();
     assertThat(fed(filled)).isPositive();

@@ -72,8 +72,8 @@ abstract class WindowTest {
         new UserDesk(
             folder,
             Clock.fixed(Instant.parse("2027-04-06T12:00:00Z"), ZoneOffset.UTC),
-            process,
-            number -> number < 100);
+            "" + process,
+            run -> run.matches("\\d{1,2}"));
     desk.remember(UserState::withCautionsSeen);
     return desk;
   }

@@ -3,14 +3,18 @@ package dawngauge.ui.common;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.SettingsFile;
 import dawngauge.testdata.Forecasts;
 import dawngauge.trip.RouteEdits;
+import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -55,6 +59,19 @@ class TripDocumentTest {
     assertThat(document.redoableProperty().get()).isFalse();
     document.undo();
     assertThat(document.trip()).isEqualTo(DEMO);
+  }
+
+  @Test
+  void anEditWithATextThatIsTooLongIsRefusedAndTold() {
+    List<Problem> told = new ArrayList<>();
+    document.onRefused(told::addAll);
+    Stop start = DEMO.route().stops().get(0);
+    document.edit(RouteEdits.withStop(DEMO, 0, start.withPlace("x".repeat(201))));
+    assertThat(told).extracting(Problem::code).containsExactly(ProblemCode.TEXT_NOT_TAKEN);
+    assertThat(document.trip()).isEqualTo(DEMO);
+    assertThat(document.undoableProperty().get()).isFalse();
+    document.edit(RouteEdits.withStop(DEMO, 0, start.withPlace("x".repeat(200))));
+    assertThat(document.undoableProperty().get()).isTrue();
   }
 
   @Test
