@@ -59,7 +59,7 @@ public final class Explanation {
     steps.add(
         new Step(
             Phrase.of(
-                "air lost since, {0}: this is the settled pressure",
+                "air lost since, {0}: this is what it has cold here",
                 new GaugePressure(raised - moment.settled())),
             new GaugePressure(moment.settled()),
             new Authority(
@@ -192,7 +192,7 @@ public final class Explanation {
           new Step(
               Phrase.of("what it has now beside its dual mate or a flat tire"),
               new Mass(load.kilograms()),
-              Authority.inferred("dual mates share in the ratio of their settled pressures")));
+              Authority.inferred("dual mates share in the ratio of what they have cold")));
     }
     if (load.heaviest() > load.kilograms() * (1 + SAME_LOAD)) {
       steps.add(

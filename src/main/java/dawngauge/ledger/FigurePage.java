@@ -161,7 +161,7 @@ public final class FigurePage {
   /** What a figure comes to; where it is all that may be set, what has to be added further on. */
   private void follows(SetFigure set, String how, double next) {
     if (figures.nextStart() < 0 || Double.isNaN(next)) {
-      add(why, "{0} it settles at {1}.", how, Wording.shown(set.settled().pascals()));
+      add(why, "{0} it has {1} cold here.", how, Wording.shown(set.settled().pascals()));
       return;
     }
     Phrase there =
@@ -170,7 +170,7 @@ public final class FigurePage {
             trip.route().stops().get(figures.nextStart()).place(),
             new Temperature(figures.nextAir()),
             Wording.shown(next));
-    add(why, "{0} it settles at {1}; {2}.", how, Wording.shown(set.settled().pascals()), there);
+    add(why, "{0} it has {1} cold here; {2}.", how, Wording.shown(set.settled().pascals()), there);
     double aim = figures.at().limits().aim();
     if ((set.cutByCeiling() || set.cutByHose()) && next < aim) {
       add(

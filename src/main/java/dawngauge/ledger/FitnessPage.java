@@ -37,26 +37,45 @@ public final class FitnessPage {
     return new Page(trip.name() + ": is the rig fit to go?", blocks);
   }
 
-  /** A card each thing; what is found alike in several places stands once. */
-  private static List<Block> cards(List<Defect> defects, Severity severity, UnitSystem units) {
-    record Found(String what, String toDo, String authority) {}
+  /** What was found. */
+  private record Found(String what, String toDo, String authority) {}
+
+  /** Each thing with where it was found. */
+  private static Map<Found, List<String>> found(List<Defect> defects, UnitSystem units) {
     Map<Found, List<String>> places = new LinkedHashMap<>();
     for (Defect defect : defects) {
-      if (defect.severity() == severity) {
-        Found found =
-            new Found(defect.what().in(units), defect.toDo().in(units), defect.authority().text());
-        places.computeIfAbsent(found, key -> new ArrayList<>()).add(defect.where());
-      }
+      Found found =
+          new Found(defect.what().in(units), defect.toDo().in(units), defect.authority().text());
+      places.computeIfAbsent(found, key -> new ArrayList<>()).add(defect.where());
     }
+    return places;
+  }
+
+  /** How many things were found; what is alike in several places is one, as its card. */
+  static int count(List<Defect> defects) {
+    return found(defects, UnitSystem.US).size();
+  }
+
+  /** A line each thing: where and what. */
+  static List<String> places(List<Defect> defects, UnitSystem units) {
+    List<String> lines = new ArrayList<>();
+    found(defects, units)
+        .forEach((found, where) -> lines.add(String.join(", ", where) + ": " + found.what));
+    return lines;
+  }
+
+  /** A card each thing; what is found alike in several places stands once. */
+  private static List<Block> cards(List<Defect> defects, Severity severity, UnitSystem units) {
     List<Block> cards = new ArrayList<>();
-    places.forEach(
-        (found, where) ->
-            cards.add(
-                new Block.Card(
-                    Wording.begun(String.join(", ", where)),
-                    List.of(Wording.begun(found.toDo)),
-                    List.of(Wording.begun(found.what)),
-                    List.of(found.authority))));
+    found(defects.stream().filter(defect -> defect.severity() == severity).toList(), units)
+        .forEach(
+            (found, where) ->
+                cards.add(
+                    new Block.Card(
+                        Wording.begun(String.join(", ", where)),
+                        List.of(Wording.begun(found.toDo)),
+                        List.of(Wording.begun(found.what)),
+                        List.of(found.authority))));
     return cards;
   }
 
@@ -64,7 +83,7 @@ public final class FitnessPage {
   public static String summary(List<Defect> defects) {
     List<String> counts = new ArrayList<>();
     for (Severity severity : Severity.values()) {
-      long count = defects.stream().filter(defect -> defect.severity() == severity).count();
+      int count = count(defects.stream().filter(each -> each.severity() == severity).toList());
       if (count > 0) {
         counts.add(count + " " + severity.word());
       }

@@ -92,7 +92,8 @@ public final class ForecastPage {
             + "; ○: nothing to do. Under its range: look for a leak. Unless told: chance of too"
             + " little air under 1 %, top speed "
             + ledger.units().format(Itinerary.LEAST_ASSUMED_TOP)
-            + ".");
+            + "."
+            + (ledger.assumes().isEmpty() ? "" : " " + ledger.assumes()));
   }
 
   private void stop(StopLine stop) {

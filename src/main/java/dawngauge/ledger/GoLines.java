@@ -48,7 +48,7 @@ public final class GoLines {
         lines.add(line(defect, units));
       }
     }
-    int others = putRight(fitness, units).size();
+    int others = FitnessPage.count(others(fitness));
     if (others > 0) {
       lines.add(PUT_RIGHT + others + (lines.isEmpty() ? "" : " more") + ", see the rig");
     }
@@ -57,9 +57,12 @@ public final class GoLines {
 
   /** What else is to be put right before leaving, a line each. */
   public static List<String> putRight(List<Defect> fitness, UnitSystem units) {
+    return FitnessPage.places(others(fitness), units);
+  }
+
+  private static List<Defect> others(List<Defect> fitness) {
     return fitness.stream()
         .filter(defect -> defect.severity() == Severity.MEND && defect.code() != Code.HOLD_AHEAD)
-        .map(defect -> line(defect, units))
         .toList();
   }
 

@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param putRight what is to be put right before leaving, a line each, that {@code go} counts
  * @param rig one line an axle: what stands there and how its load is known
  * @param stops every stop of the route, in order; each line is made when it is first asked for
+ * @param assumes why a plan may name other figures to set; empty where nothing is forecast
  * @param basis what the figures rest on
  * @param problems what is missing or assumed
  * @param units the units
@@ -35,6 +36,7 @@ public record Ledger(
     List<String> putRight,
     List<AxleLine> rig,
     List<StopLine> stops,
+    String assumes,
     List<String> basis,
     List<String> problems,
     UnitSystem units) {
@@ -71,6 +73,14 @@ public record Ledger(
       "Never over the limit. 20 % low after rolling: do not pump it up, have it inspected. Stand"
           + " clear. Label and technician come first.";
 
+  /** Why a plan may name other figures than a forecast; stands in both. */
+  static String assumes(Trip trip) {
+    return trip.plan().followed()
+        ? "The forecast takes what it asks for as done; the plan starts from what is noted."
+        : "The forecast sets a low tire to its cold figure at that stop and takes that as done; the"
+            + " plan starts from what is noted, looks ahead to colder mornings, may set more.";
+  }
+
   /** Copies the lists. */
   public Ledger {
     go = List.copyOf(go);
@@ -106,6 +116,7 @@ public record Ledger(
         GoLines.putRight(fitness, units),
         AxleLine.all(trip, advice, units),
         LazyLines.of(trip, advice, units, only),
+        advice == null ? "" : assumes(trip),
         Summary.basis(trip, advice, units),
         messages(problems),
         units);

@@ -22,7 +22,7 @@ public final class PlanPage {
 
   /** The whole page. */
   public static Page of(Trip trip, PlanLines lines) {
-    List<Block> blocks = new ArrayList<>(head(lines));
+    List<Block> blocks = new ArrayList<>(blocks(trip, lines));
     for (PlanLines.PlanStop stop : lines.stops()) {
       if (stop.planned()) {
         blocks.add(card(stop));
@@ -35,7 +35,7 @@ public final class PlanPage {
 
   /** What stands above the stops. */
   public static Page head(Trip trip, PlanLines lines) {
-    return page(trip, head(lines));
+    return page(trip, blocks(trip, lines));
   }
 
   /** What stands below them. */
@@ -50,9 +50,10 @@ public final class PlanPage {
         .spelled(new Page(trip.name() + ": where to set the tires", blocks));
   }
 
-  private static List<Block> head(PlanLines lines) {
+  private static List<Block> blocks(Trip trip, PlanLines lines) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Note(Block.Weight.MAIN, lines.headline()));
+    blocks.add(new Block.Note(Block.Weight.LESSER, Ledger.assumes(trip)));
     blocks.add(
         new Block.Why("Why not fewer", List.of(new Block.Note(Block.Weight.PLAIN, lines.why()))));
     if (!lines.clashes().isEmpty()) {

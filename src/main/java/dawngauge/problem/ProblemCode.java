@@ -69,7 +69,7 @@ public enum ProblemCode {
       "the sun does not rise and set on {0} here, so low and high cannot be spread over the day; type"
           + " temperatures by the hour"),
   NO_ELEVATION(
-      Severity.GAP, "no elevation: nothing is forecast here; give the height of the ground"),
+      Severity.GAP, "no elevation: nothing is forecast here; give the elevation of the ground"),
   ELEVATION_DOUBTED(
       Severity.NOTE,
       "elevation {0}, while the ground there is at about {1}, give or take {2}; pressures are forecast"
@@ -327,7 +327,7 @@ public enum ProblemCode {
   GPX_POINT_LEFT_OUT(Severity.NOTE, "left out: {0} is no place on the earth"),
   GPX_HEIGHT_LEFT_OUT(
       Severity.NOTE,
-      "height left out: \"{0}\" is no height of the ground in meters, -500 to 9000; the point stays"
+      "elevation left out: \"{0}\" is no elevation of the ground in meters, -500 to 9000; the point stays"
           + " without one"),
   GPX_LINE_LEFT_OUT(Severity.NOTE, "left out: {0} holds {1}"),
   GPX_MORE_LEFT_OUT(Severity.NOTE, "and {0} more were left out"),

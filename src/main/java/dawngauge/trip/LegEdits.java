@@ -95,7 +95,7 @@ public final class LegEdits {
             LegGuess.guessed(near.pass().elevation(), Unit.FOOT, about ? 100 : 1),
             null,
             new Remarks(
-                "where it lies on the leg is guessed" + (about ? ", its height about" : ""),
+                "where it lies on the leg is guessed" + (about ? ", its elevation about" : ""),
                 Map.of())));
   }
 

@@ -121,7 +121,7 @@ class RoadCommandsTest {
     assertThat(words(run))
         .startsWith("Dalhart TX: trailer axle 2 right (t2r) ")
         .contains("Cold: 80 psi Never over, cold: 80 psi")
-        .contains("Set cold it settles at 80 psi; at the start from Floydada TX")
+        .contains("Set cold it has 80 psi cold here; at the start from Floydada TX")
         .contains("By 49 CFR 393.75 Table 1 it counts as 65 psi cold")
         .contains("gauge it again, with another gauge, before it rolls");
     run = run("figure", Run.DEMO, "--stop", "dalhart", "--tire", "t2r", "--reading", "67 psi");
@@ -141,8 +141,8 @@ class RoadCommandsTest {
   void remindersAreToldAndExportedAgainWithoutDoubling(@TempDir Path folder) throws IOException {
     Run run = run("reminders", Run.DEMO);
     assertThat(words(run))
-        .contains("Wednesday 7 April 2027, 07:00 CDT · Gauge, cold: Floydada TX")
-        .contains("All tires, cold, 07:00 to 07:55 CDT, before sun or a mile warm them");
+        .contains("WEDNESDAY 7 APRIL 2027 07:00 CDT · Gauge, cold: Floydada TX")
+        .contains("All tires, cold, 07:00 to 07:55 CDT, before sun or a mile warms them");
     Path calendar = folder.resolve("haul.ics");
     for (int export = 0; export < 2; export++) {
       assertThat(run("reminders", Run.DEMO, "--calendar", calendar.toString()).code())

@@ -94,7 +94,7 @@ class GpxNumbersTest {
     assertThat(messages(read))
         .singleElement()
         .asString()
-        .startsWith("line 5: height left out: \"" + height + "\" is no height of the ground");
+        .startsWith("line 5: elevation left out: \"" + height + "\" is no elevation of the ground");
   }
 
   @Test
