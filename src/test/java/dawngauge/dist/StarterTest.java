@@ -1,5 +1,6 @@
 package dawngauge.dist;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -65,7 +66,7 @@ class StarterTest {
     builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
     builder.environment().put("XDG_CACHE_HOME", cache.toString());
     Process process = builder.start();
-    String text = new String(process.getInputStream().readAllBytes());
+    String text = new String(process.getInputStream().readAllBytes(), UTF_8);
     assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
     return new Run(process.exitValue(), text);
   }

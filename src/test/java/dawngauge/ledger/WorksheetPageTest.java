@@ -8,7 +8,6 @@ import dawngauge.planner.Planner;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.report.LedgerText;
 import dawngauge.report.PageText;
 import dawngauge.settings.SettingsFile;
 import dawngauge.trip.AxleRef;
@@ -146,9 +145,15 @@ class WorksheetPageTest {
 
   private static String ledger(Trip trip) {
     PlannedTrip planned = PLANNER.plan(trip);
-    return LedgerText.of(
-        Ledger.of(
-            trip, planned.advice(), planned.problems(), planned.fitness(), UnitSystem.US, null),
+    return PageText.of(
+        ForecastPage.of(
+            Ledger.of(
+                trip,
+                planned.advice(),
+                planned.problems(),
+                planned.fitness(),
+                UnitSystem.US,
+                null)),
         true);
   }
 

@@ -66,7 +66,7 @@ class FirstStartWindowTest extends WindowTest {
     open.keys(KeyCode.TAB);
     open.write("Departure", "4:15");
     open.press(goOn(open)); // what is typed is taken on going on
-    open.until("the route is there", () -> open.rows().size() == 2);
+    open.until("the route is there", () -> open.stops() == 2);
     TypedTime leave = Forecasts.known(open.document.trip().route().stops().get(0).leave());
     assertThat(leave.time().toLocalDateTime()).hasToString("2027-05-01T04:15");
   }
@@ -90,7 +90,7 @@ class FirstStartWindowTest extends WindowTest {
     open.keys(KeyCode.ESCAPE);
     open.until("it is dropped", () -> open.field("Departure").getText().isEmpty());
     open.press(goOn(open));
-    open.until("the route is there", () -> open.rows().size() == 2);
+    open.until("the route is there", () -> open.stops() == 2);
   }
 
   @Test
