@@ -12,7 +12,9 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.logging.Handler;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
+import java.util.stream.Collectors;
 import javafx.application.Platform;
+import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Control;
@@ -29,6 +31,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.stage.Window;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -97,6 +100,32 @@ class DialogColorsWindowTest extends WindowTest {
         "What is sent",
         "No address: x",
         "I agree");
+  }
+
+  /** Enter takes the answer that loses nothing. */
+  @Test
+  void theDefaultOfAConflictLosesNothing() {
+    OpenWindow open = open(UserState.Theme.LIGHT);
+    DialogAsker asker = new DialogAsker(open.stage);
+    assertThat(defaultOf(open, () -> asker.replaceChanged("a.dawngauge")))
+        .isEqualTo("Keep the file");
+    assertThat(defaultOf(open, () -> asker.saveWithout(List.of("Stay: x")))).isEqualTo("Go back");
+    assertThat(defaultOf(open, () -> asker.unsaved("Spring fleece haul"))).isEqualTo("Save");
+  }
+
+  private static String defaultOf(OpenWindow open, Runnable question) {
+    Platform.runLater(question);
+    Window dialog = popped(open);
+    String text =
+        OpenWindow.onToolkit(
+            () ->
+                dialog.getScene().getRoot().lookupAll(".button").stream()
+                    .filter(node -> node instanceof Button button && button.isDefaultButton())
+                    .map(node -> ((Button) node).getText())
+                    .collect(Collectors.joining(", ")));
+    open.run(dialog::hide);
+    open.until("it is closed", () -> others(open).isEmpty());
+    return text;
   }
 
   @InBothThemes
