@@ -247,9 +247,10 @@ final class WindowFiles {
   /** Says so where a file that was read will be of a newer version once it is saved. */
   void tellVersion(List<Problem> problems) {
     notices.clear(VERSION);
+    String of = document.fileProperty().get().map(file -> nameOf(file) + ": ").orElse("");
     problems.stream()
         .filter(problem -> problem.code() == ProblemCode.OLDER_VERSION)
-        .forEach(problem -> notices.tell(VERSION, problem.text()));
+        .forEach(problem -> notices.tell(VERSION, of + problem.text()));
   }
 
   private void tell(List<Problem> problems, Path file) {

@@ -211,7 +211,8 @@ class DocumentWindowTest extends WindowTest {
     OpenWindow open = open(planner().starterTrip().get());
     open.run(() -> open.window.open(file));
     open.until("it is open", () -> open.document.trip().equals(demo()));
-    assertThat(open.texts("notice").toString()).contains("version 1", "keep a copy");
+    assertThat(open.texts("notice").toString())
+        .contains("older.dawngauge: the file has version 1", "keep a copy");
     assertThat(open.onTitle()).doesNotContain("not saved");
     open.run(() -> open.window.saveTo(file));
     assertThat(open.texts("notice").toString()).doesNotContain("version 1");
