@@ -168,10 +168,10 @@ public final class PagePdf implements PageRenderer {
             }
             flow.room(high + (page < 0 ? headHigh : 0));
             if (canvas.page() != page && table.headed()) {
-              row(table, heads, widths, headHigh, "TH");
+              row(table, heads, widths, headHigh, true);
             }
             page = canvas.page();
-            row(table, row, widths, high, "TD");
+            row(table, row, widths, high, false);
           }
         });
     flow.down(GAP);
@@ -217,19 +217,24 @@ public final class PagePdf implements PageRenderer {
     return high + 1;
   }
 
-  private void row(Block.Table table, List<String> cells, float[] widths, float high, String type) {
-    boolean bold = type.equals("TH");
+  private void row(
+      Block.Table table, List<String> cells, float[] widths, float high, boolean heads) {
     canvas.in(
         "TR",
         () -> {
           float x = flow.x();
           for (int i = 0; i < widths.length; i++) {
             String text = cells.get(i);
-            float wide = canvas.wide(text, flow.size(), bold);
+            float wide = canvas.wide(text, flow.size(), heads);
             boolean right = table.columns().get(i).side() == Block.Side.RIGHT && wide < widths[i];
             float at = right ? x + widths[i] - wide - 1 : x;
             float room = right ? wide + 1 : widths[i];
-            canvas.in(type, () -> canvas.wrapped(text, at, flow.y(), room, flow.size(), bold));
+            Runnable drawing = () -> canvas.wrapped(text, at, flow.y(), room, flow.size(), heads);
+            if (heads) {
+              canvas.columnHead(drawing);
+            } else {
+              canvas.in("TD", drawing);
+            }
             x += widths[i] + 2 * GAP;
           }
         });

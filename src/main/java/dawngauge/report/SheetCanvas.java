@@ -9,6 +9,7 @@ import com.lowagie.text.Phrase;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.ColumnText;
 import com.lowagie.text.pdf.PdfContentByte;
+import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfStructureElement;
 import com.lowagie.text.pdf.PdfTemplate;
@@ -96,6 +97,29 @@ final class SheetCanvas {
     open.push(new PdfStructureElement(open.element(), new PdfName(type)));
     drawing.run();
     open.pop();
+  }
+
+  /** What is drawn within heads the cells below it. */
+  void columnHead(Runnable drawing) {
+    heading("Column", drawing);
+  }
+
+  /** What is drawn within heads the cells beside it. */
+  void rowHead(Runnable drawing) {
+    heading("Row", drawing);
+  }
+
+  /** ISO 32000-1, 14.8.5.7: the attribute of a heading that tells which cells it speaks of. */
+  private void heading(String scope, Runnable drawing) {
+    in(
+        "TH",
+        () -> {
+          PdfDictionary attributes = new PdfDictionary();
+          attributes.put(PdfName.O, new PdfName("Table"));
+          attributes.put(new PdfName("Scope"), new PdfName(scope));
+          open.element().put(PdfName.A, attributes);
+          drawing.run();
+        });
   }
 
   /** The text as the fonts can write it. */

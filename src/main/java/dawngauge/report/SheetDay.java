@@ -152,7 +152,7 @@ final class SheetDay {
   private float heads(float top, boolean draw) {
     float highest = 0;
     if (draw) {
-      canvas.in("TH", () -> words("tire", canvas.left(), top, head, 7, false, true));
+      canvas.columnHead(() -> words("tire", canvas.left(), top, head, 7, false, true));
     }
     for (int i = 0; i < part.stops().size(); i++) {
       StopLine stop = part.stops().get(i);
@@ -160,7 +160,7 @@ final class SheetDay {
       float[] high = {0};
       Runnable drawing = () -> high[0] = head(stop, x, top, draw);
       if (draw) {
-        canvas.in("TH", drawing);
+        canvas.columnHead(drawing);
       } else {
         drawing.run();
       }
@@ -203,7 +203,7 @@ final class SheetDay {
 
   private void row(String tire, float top, float high) {
     canvas.rule(canvas.left(), top, right, top, 0.4f);
-    canvas.in("TH", () -> tire(tire, top, true));
+    canvas.rowHead(() -> tire(tire, top, true));
     SheetCell cell = new SheetCell(canvas, scale, column, high);
     for (int i = 0; i < part.stops().size(); i++) {
       StopLine stop = part.stops().get(i);
@@ -263,8 +263,7 @@ final class SheetDay {
   private float tasks(float top, boolean draw) {
     float highest = 0;
     if (draw) {
-      canvas.in(
-          "TH", () -> words("do, then drive", canvas.left(), top - GAP, head, 7, false, true));
+      canvas.rowHead(() -> words("do, then drive", canvas.left(), top - GAP, head, 7, false, true));
     }
     for (int i = 0; i < part.stops().size(); i++) {
       StopLine stop = part.stops().get(i);

@@ -148,8 +148,7 @@ final class SheetFront {
     float top = flow.y();
     canvas.rule(flow.x(), top, flow.x() + flow.width(), top, 0.4f);
     canvas.box(flow.x(), top - 2 - tick, tick, tick, 0.9f);
-    canvas.in(
-        "TH",
+    canvas.rowHead(
         () -> {
           String clock = onLeaving ? stop.leave().replaceAll("\\+.*", "") : stop.arrive();
           canvas.line(clock, flow.x() + tick + GAP, top - size, size, true);
@@ -243,17 +242,17 @@ final class SheetFront {
 
   private void numbers(List<StopLine> stops, float head, float top, float cell) {
     float size = 7 * scale;
-    canvas.in("TH", () -> canvas.line("tire", flow.x(), top - size, size, false));
+    canvas.columnHead(() -> canvas.line("tire", flow.x(), top - size, size, false));
     for (int i = 0; i < stops.size(); i++) {
       String number = String.valueOf(stops.get(i).number());
       float x = flow.x() + head + i * cell + (cell - canvas.wide(number, size, true)) / 2;
-      canvas.in("TH", () -> canvas.line(number, x, top - size, size, true));
+      canvas.columnHead(() -> canvas.line(number, x, top - size, size, true));
     }
   }
 
   private void marks(String name, List<StopLine> stops, float head, float top, float cell) {
     float size = 7 * scale;
-    canvas.in("TH", () -> canvas.line(name, flow.x(), top - cell * 0.75f, size, true));
+    canvas.rowHead(() -> canvas.line(name, flow.x(), top - cell * 0.75f, size, true));
     for (int i = 0; i < stops.size(); i++) {
       StopLine.TireRow row = stops.get(i).row(name);
       float x = flow.x() + head + i * cell;

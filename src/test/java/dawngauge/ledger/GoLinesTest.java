@@ -47,6 +47,20 @@ class GoLinesTest {
         .containsExactly("put right before leaving: 2, see the rig");
   }
 
+  /** As its card: one thing to put right, in two places. */
+  @Test
+  void whatIsAlikeInTwoPlacesIsCountedOnce() {
+    Defect first = defect(Code.SET_HERE, Severity.MEND, "c");
+    Defect alike =
+        new Defect(
+            Code.SET_HERE, Severity.MEND, "d", first.what(), first.toDo(), first.authority());
+    assertThat(GoLines.of(List.of(first, alike), UnitSystem.US))
+        .containsExactly("put right before leaving: 1, see the rig");
+    assertThat(GoLines.putRight(List.of(first, alike), UnitSystem.US))
+        .containsExactly("c, d: what of c");
+    assertThat(FitnessPage.summary(List.of(first, alike))).startsWith("1 ");
+  }
+
   @Test
   void aRigThatMayGoHasNoLine() {
     assertThat(GoLines.of(LIST.subList(4, 5), UnitSystem.US)).isEmpty();

@@ -276,6 +276,10 @@ class CrewSheetTest {
               .isGreaterThanOrEqualTo(LEAST_LINES);
         }
         PdfTree tree = PdfTree.of(document);
+        for (String scope : List.of("Row", "Column")) {
+          assertThat(tree.all("TH")).anyMatch(head -> head.scope().equals(scope));
+        }
+        assertThat(tree.all("TH")).noneMatch(head -> head.scope().isEmpty());
         for (StopLine stop : made.ledger.stops()) {
           // In larger type the 14 tires of the autumn take a page for two vehicles and one for one.
           assertThat(columns(tree, stop.number()))

@@ -84,6 +84,7 @@ class PagesTest {
       assertThat(table.all("TR")).hasSize(3);
       assertThat(table.all("TH").stream().map(PdfTree::text))
           .containsExactly("head of words", "head of figures");
+      assertThat(table.all("TH").stream().map(PdfTree::scope)).containsOnly("Column");
       assertThat(table.all("TD")).hasSize(4);
       assertThat(tree.words()).contains("plot in words");
     }

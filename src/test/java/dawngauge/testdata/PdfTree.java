@@ -13,6 +13,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkedCo
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.TextPosition;
 import org.jspecify.annotations.Nullable;
@@ -21,11 +22,12 @@ import org.jspecify.annotations.Nullable;
  * An element of a tagged PDF as a program that reads it aloud meets it.
  *
  * @param type such as "TR"
+ * @param scope of a heading of a table: "Column" or "Row"; else empty
  * @param page number of the page of its text, 1 first; 0 where it has none of its own
  * @param text its own text, a blank between lines
  * @param kids in reading order
  */
-public record PdfTree(String type, int page, String text, List<PdfTree> kids) {
+public record PdfTree(String type, String scope, int page, String text, List<PdfTree> kids) {
 
   private static final float SAME_LINE = 1;
 
@@ -75,7 +77,19 @@ public record PdfTree(String type, int page, String text, List<PdfTree> kids) {
       number = numbers.getOrDefault(where, 0);
       text.add(texts.getOrDefault(number, Map.of()).getOrDefault(id, ""));
     }
-    return new PdfTree(type, number, String.join(" ", text), kids);
+    return new PdfTree(type, scope(node), number, String.join(" ", text), kids);
+  }
+
+  private static String scope(PDStructureNode node) {
+    if (node instanceof PDStructureElement element) {
+      for (int i = 0; i < element.getAttributes().size(); i++) {
+        if (element.getAttributes().getObject(i) instanceof PDTableAttributeObject table
+            && table.getScope() != null) {
+          return table.getScope();
+        }
+      }
+    }
+    return "";
   }
 
   private static String text(PDMarkedContent content) {
