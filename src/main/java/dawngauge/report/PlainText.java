@@ -2,12 +2,13 @@ package dawngauge.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Lines of plain text, at most {@value #WIDTH} columns (code points) wide, without escape codes.
- * Figures stay with their units where lines break.
+ * Lines of plain text, at most {@value #WIDTH} columns wide, without escape codes. Figures stay
+ * with their units where lines break.
  */
 final class PlainText {
 
@@ -21,6 +22,16 @@ final class PlainText {
       Pattern.compile(
           "(?<=\\d) (?=(?:psi|bar|kPa|lb|kg|mi|km|mph|km/h|ft|m|°F|°C|%|h|min)(?![\\p{L}/]))"
               + "|(?<=\\d h) (?=\\d\\d\\b)| (?=· )");
+
+  /** From here on letters of those scripts have narrow forms. */
+  private static final int NARROW_FORMS = 0xFF61;
+
+  /** Scripts whose letters take two columns. */
+  private static final Set<Character.UnicodeScript> WIDE =
+      Set.of(
+          Character.UnicodeScript.HIRAGANA,
+          Character.UnicodeScript.KATAKANA,
+          Character.UnicodeScript.HANGUL);
 
   /** What a person sees as one character: with its accents. */
   private static final Pattern CHARACTER = Pattern.compile("\\X");
@@ -77,7 +88,7 @@ final class PlainText {
       }
       while (length(rest) > width) {
         int whole = fitting(rest, width);
-        int end = whole > 0 ? whole : rest.offsetByCodePoints(0, width);
+        int end = whole > 0 ? whole : rest.offsetByCodePoints(0, 1);
         lines.add(rest.substring(0, end));
         rest = rest.substring(end);
       }
@@ -100,9 +111,27 @@ final class PlainText {
     return end;
   }
 
-  /** Columns of a text: its code points. */
+  /**
+   * Columns of a text: none for what stands on the letter before it, two for letters of Chinese,
+   * Japanese and Korean and for pictures, one for any other.
+   */
   static int length(CharSequence text) {
-    return (int) text.codePoints().count();
+    return text.codePoints().map(PlainText::columns).sum();
+  }
+
+  private static int columns(int letter) {
+    return switch (Character.getType(letter)) {
+      case Character.NON_SPACING_MARK, Character.ENCLOSING_MARK, Character.FORMAT -> 0;
+      default -> wide(letter) ? 2 : 1;
+    };
+  }
+
+  private static boolean wide(int letter) {
+    return Character.isIdeographic(letter)
+        || (WIDE.contains(Character.UnicodeScript.of(letter)) && letter < NARROW_FORMS)
+        || (letter >= 0x3000 && letter <= 0x303F)
+        || (letter >= 0xFF01 && letter <= 0xFF60)
+        || (letter >= 0x1F300 && letter <= 0x1FAFF);
   }
 
   /** A text filled up to a width with blanks on its right. */

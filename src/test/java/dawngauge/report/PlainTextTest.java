@@ -41,7 +41,7 @@ class PlainTextTest {
 
   @Test
   void anAccentStaysWithItsLetterAndAFamilyTogether() {
-    assertThat(PlainText.split("ae\u0301o\u0301", 2)).containsExactly("a", "e\u0301", "o\u0301");
+    assertThat(PlainText.split("ae\u0301o\u0301", 1)).containsExactly("a", "e\u0301", "o\u0301");
     String farmer = "\uD83D\uDC69\u200D\uD83C\uDF3E";
     assertThat(PlainText.split(farmer + farmer, 4)).containsExactly(farmer, farmer);
   }
@@ -57,6 +57,17 @@ class PlainTextTest {
     List<String> lines = PlainText.split(heap, 8);
     assertThat(lines).allMatch(line -> PlainText.length(line) <= 8);
     assertThat(String.join("", lines)).isEqualTo(heap);
+  }
+
+  /** Unicode Standard Annex 11: wide letters take two columns, marks on a letter none. */
+  @Test
+  void aTextIsAsWideAsATerminalShowsIt() {
+    assertThat(PlainText.length("Amarillo")).isEqualTo(8);
+    assertThat(PlainText.length("Gro\u0308\u00DFe")).isEqualTo(5);
+    assertThat(PlainText.length("\u4E4C\u9C81\u6728\u9F50")).isEqualTo(8);
+    assertThat(PlainText.length("\u30A2\uFF71\uD55C")).isEqualTo(5);
+    assertThat(PlainText.left("\u4E4C", 4)).isEqualTo("\u4E4C  ");
+    assertThat(PlainText.split("\u4E4C\u9C81\u6728", 5)).containsExactly("\u4E4C\u9C81", "\u6728");
   }
 
   @Test
