@@ -108,33 +108,41 @@ final class Menus {
     undo.disableProperty().bind(document.undoableProperty().not());
     MenuItem redo = item("Redo", "Shortcut+Shift+Z", document::redo);
     redo.disableProperty().bind(document.redoableProperty().not());
-    return new Menu(
-        "Edit",
-        null,
-        undo,
-        redo,
-        new SeparatorMenuItem(),
-        item("Add a stop at the end", "Shortcut+E", route::append),
-        item(
-            "Paste a list of places…",
-            "Shortcut+L",
-            () -> {
-              window.showRoute();
-              route.askPlaces(true);
-            }),
-        new SeparatorMenuItem(),
-        item(
-            "Find a stop or tire…",
-            "Shortcut+F",
-            () -> {
-              window.showRoute();
-              route.askFind();
-            }),
-        new SeparatorMenuItem(),
-        item("Copy the forecast as text", "Shortcut+Shift+C", () -> copy(route.forecastText())),
-        item("Copy the forecast as a table", "", () -> copy(table())),
-        new SeparatorMenuItem(),
-        item("Reverse the route", "", () -> document.edit(RouteEdits.reverse(document.trip()))));
+    Menu edit =
+        new Menu(
+            "Edit",
+            null,
+            undo,
+            redo,
+            new SeparatorMenuItem(),
+            item("Add a stop at the end", "Shortcut+E", route::append),
+            item(
+                "Paste a list of places…",
+                "Shortcut+L",
+                () -> {
+                  window.showRoute();
+                  route.askPlaces(true);
+                }),
+            new SeparatorMenuItem(),
+            item(
+                "Find a stop or tire…",
+                "Shortcut+F",
+                () -> {
+                  window.showRoute();
+                  route.askFind();
+                }),
+            new SeparatorMenuItem(),
+            item("Copy the forecast as text", "Shortcut+Shift+C", () -> copy(route.forecastText())),
+            item("Copy the forecast as a table", "", () -> copy(table())),
+            new SeparatorMenuItem(),
+            item(
+                "Reverse the route", "", () -> document.edit(RouteEdits.reverse(document.trip()))));
+    edit.setOnShowing(
+        event -> {
+          undo.setText(UndoKeys.undoing(document));
+          redo.setText(UndoKeys.redoing(document));
+        });
+    return edit;
   }
 
   private String table() {

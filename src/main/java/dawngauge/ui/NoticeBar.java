@@ -2,6 +2,7 @@ package dawngauge.ui;
 
 import dawngauge.ui.common.Texts;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -15,7 +16,12 @@ import javafx.scene.layout.VBox;
  */
 final class NoticeBar extends VBox {
 
+  /** More are shown when they are asked for. */
+  private static final int MOST = 3;
+
   private final Map<String, HBox> notices = new LinkedHashMap<>();
+
+  private boolean whole;
 
   NoticeBar() {
     managedProperty().bind(visibleProperty());
@@ -42,6 +48,7 @@ final class NoticeBar extends VBox {
     line.getChildren().addAll(actions);
     line.getChildren().add(close);
     line.getStyleClass().add("notice-line");
+    notices.remove(about); // the newest stands last
     notices.put(about, line);
     show();
   }
@@ -71,7 +78,21 @@ final class NoticeBar extends VBox {
   }
 
   private void show() {
-    getChildren().setAll(notices.values());
+    List<HBox> all = List.copyOf(notices.values());
+    int hidden = all.size() - MOST;
+    getChildren().setAll(hidden > 0 && !whole ? all.subList(hidden, all.size()) : all);
+    whole = whole && hidden > 0;
+    if (hidden > 0 && !whole) {
+      Button earlier =
+          action(
+              hidden + " earlier",
+              () -> {
+                whole = true;
+                show();
+              });
+      earlier.setAccessibleText("Show earlier notices");
+      getChildren().add(0, earlier);
+    }
     setVisible(!notices.isEmpty());
   }
 }

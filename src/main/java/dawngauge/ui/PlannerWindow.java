@@ -326,6 +326,7 @@ public final class PlannerWindow {
     HBox.setHgrow(gap, Priority.ALWAYS);
     Button undo = button("Undo", document::undo);
     undo.disableProperty().bind(document.undoableProperty().not());
+    Texts.tipped(undo, () -> new Tooltip(UndoKeys.undoing(document)));
     Button redo = button("Redo", document::redo);
     redo.disableProperty().bind(document.redoableProperty().not());
     Button fill = button(WeatherActions.GET, air::fill);

@@ -1,7 +1,10 @@
 package dawngauge.ui;
 
+import dawngauge.ledger.EditWords;
 import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.TextArea;
@@ -19,6 +22,20 @@ final class UndoKeys {
   private static final KeyCombination REDO = KeyCombination.keyCombination("Shortcut+Shift+Z");
 
   private UndoKeys() {}
+
+  /** What undo takes back, by name. */
+  static String undoing(TripDocument document) {
+    return named("Undo", document.beforeEdit().map(was -> EditWords.of(was, document.trip())));
+  }
+
+  /** What redo does again, by name. */
+  static String redoing(TripDocument document) {
+    return named("Redo", document.beforeUndo().map(is -> EditWords.of(document.trip(), is)));
+  }
+
+  private static String named(String action, Optional<String> edit) {
+    return action + edit.map(words -> ": " + Texts.shortened(words)).orElse("");
+  }
 
   static void install(Scene scene, TripDocument document) {
     scene.addEventFilter(

@@ -3,6 +3,7 @@ package dawngauge.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.quantity.UnitSystem;
+import dawngauge.settings.UserState;
 import dawngauge.trip.Trip;
 import dawngauge.ui.map.MapSheet;
 import java.awt.image.BufferedImage;
@@ -200,10 +201,10 @@ class PicturesTest extends WindowTest {
             open.stage.setWidth(look.width);
             open.stage.setHeight(look.height);
           });
-      if (look.dark) {
-        open.choose("View", "Switch light and dark");
-        open.until("it is dark", open::isDark);
-      }
+      // The desk remembers the theme of the window before.
+      UserState.Theme theme = look.dark ? UserState.Theme.DARK : UserState.Theme.LIGHT;
+      open.run(() -> open.window.choose(theme));
+      open.until("it has its theme", () -> open.isDark() == look.dark);
       open.until("it has its size", () -> open.stage.getScene().getWidth() == look.width);
       page.way.accept(open);
       WaitForAsyncUtils.waitForFxEvents();

@@ -124,6 +124,16 @@ public final class TripDocument {
     refusals = told;
   }
 
+  /** The trip before the last edit, if there is one to take back. */
+  public Optional<Trip> beforeEdit() {
+    return Optional.ofNullable(before.peek());
+  }
+
+  /** The trip as it was before the last undo, if there is one to do again. */
+  public Optional<Trip> beforeUndo() {
+    return Optional.ofNullable(after.peek());
+  }
+
   /** Takes the last edit back. */
   public void undo() {
     if (!before.isEmpty()) {

@@ -49,9 +49,9 @@ class RigFindingsTest {
         List.of(
             defect("trailer", Severity.STOP),
             defect("trip", Severity.KNOW),
-            defect("trailer", Severity.KNOW));
+            defect("trailer", Severity.KNOW)); // alike: it is told, and counted, once
     assertThat(new RigFindings(RigBuilder.trailer().rig(), found).summary())
-        .isEqualTo("Is the rig fit to go? 1 do not go · 2 worth knowing");
+        .isEqualTo("Is the rig fit to go? 1 do not go · 1 worth knowing");
     assertThat(new RigFindings(RigBuilder.trailer().rig(), List.of()).summary())
         .isEqualTo(
             "Nothing was found in the figures of the file. Walk round and look all the same.");
