@@ -6,6 +6,7 @@ import dawngauge.forecast.Moment;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
+import dawngauge.trip.CrewPlace;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -55,7 +56,7 @@ public final class AdjustmentPlanner {
     this.forecaster = forecaster;
     this.thresholds = thresholds;
     this.wishes = wishes;
-    this.first = forecaster.itinerary().open(forecaster.trip().log());
+    this.first = CrewPlace.open(forecaster.trip(), forecaster.itinerary().visits());
   }
 
   /** The plan. */

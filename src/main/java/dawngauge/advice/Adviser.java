@@ -111,11 +111,11 @@ public final class Adviser {
             .ifPresent(track -> seats.put(position, new Seat(position, track, judge)));
       }
       seats.forEach((position, seat) -> seat.mate = mateOf(position, seats));
-      CrewPlace crew = CrewPlace.of(forecaster.trip(), forecaster.itinerary());
+      int left = CrewPlace.left(forecaster.trip(), forecaster.itinerary().visits());
       List<List<TireAdvice>> byStop = new ArrayList<>();
       int count = forecaster.itinerary().visits().size();
       for (int visit = 0; visit < count; visit++) {
-        boolean over = crew.hasLeft(visit);
+        boolean over = visit < left;
         List<TireAdvice> decided = new ArrayList<>(seats.size());
         for (Seat seat : seats.values()) {
           decided.add(seat.decide(visit, over));

@@ -5,7 +5,7 @@ import dawngauge.explain.Phrase;
 import dawngauge.fitness.Code;
 import dawngauge.fitness.Defect;
 import dawngauge.fitness.Severity;
-import dawngauge.trip.Itinerary;
+import dawngauge.trip.CrewPlace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,8 +33,8 @@ public final class GoNoGo {
     List<Defect> all = new ArrayList<>(fitness);
     List<StopAdvice> stops = advice.stops();
     int now =
-        new Itinerary(stops.stream().map(stop -> stop.stop().visit()).toList(), List.of())
-            .open(advice.forecast().trip().log());
+        CrewPlace.open(
+            advice.forecast().trip(), stops.stream().map(stop -> stop.stop().visit()).toList());
     for (int at = now; at < stops.size(); at++) {
       for (TireAdvice tire : stops.get(at).tires()) {
         for (Reason reason : tire.reasons()) {

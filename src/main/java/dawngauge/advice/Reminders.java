@@ -3,6 +3,7 @@ package dawngauge.advice;
 import dawngauge.forecast.Moment;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Unit;
+import dawngauge.trip.CrewPlace;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
@@ -45,7 +46,7 @@ public final class Reminders {
     this.shortStopSeconds = thresholds.shortStopSeconds();
     List<Itinerary.Visit> visits =
         advice.stops().stream().map(stop -> stop.stop().visit()).toList();
-    this.from = new Itinerary(visits, List.of()).open(advice.forecast().trip().log());
+    this.from = CrewPlace.open(advice.forecast().trip(), visits);
   }
 
   /**

@@ -6,6 +6,7 @@ import dawngauge.forecast.Moment;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
+import dawngauge.trip.CrewPlace;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Trip;
@@ -33,7 +34,7 @@ public record RolledUnder(
   /** The stretches of a tire, as far as the rig has been driven. */
   static List<RolledUnder> of(Forecaster forecaster, WheelPosition position, Track track) {
     List<Itinerary.Visit> visits = forecaster.itinerary().visits();
-    int driven = forecaster.itinerary().open(forecaster.trip().log());
+    int driven = CrewPlace.open(forecaster.trip(), forecaster.itinerary().visits());
     List<RolledUnder> found = new ArrayList<>();
     RolledUnder open = null;
     for (int leg = 0; leg < driven; leg++) {

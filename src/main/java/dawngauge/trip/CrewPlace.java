@@ -19,13 +19,17 @@ public record CrewPlace(int visit, boolean there, Instant since, boolean noted) 
 
   /** Where the crew is. */
   public static CrewPlace of(Trip trip, Itinerary itinerary) {
-    CrewPlace place = new CrewPlace(0, true, itinerary.visits().get(0).arrive(), false);
+    return of(trip, itinerary.visits());
+  }
+
+  private static CrewPlace of(Trip trip, List<Itinerary.Visit> visits) {
+    CrewPlace place = new CrewPlace(0, true, visits.get(0).arrive(), false);
     for (LogEvent event : trip.log()) {
       String stop =
           event instanceof LogEvent.Arrived arrived
               ? arrived.stop()
               : event instanceof LogEvent.Left left ? left.stop() : "";
-      for (Itinerary.Visit visit : itinerary.visits()) {
+      for (Itinerary.Visit visit : visits) {
         if (visit.stop().id().equals(stop)) {
           boolean there = event instanceof LogEvent.Arrived;
           place = new CrewPlace(visit.index(), there, event.time().instant(), true);
@@ -36,8 +40,35 @@ public record CrewPlace(int visit, boolean there, Instant since, boolean noted) 
   }
 
   /** Whether the rig has left a stop by the log, noted there or further on. */
-  public boolean hasLeft(int index) {
+  private boolean hasLeft(int index) {
     return noted && (index < visit || (index == visit && !there));
+  }
+
+  /**
+   * How many stops the rig has left by its log: what was to be done there is over, done or not. It
+   * has left those that it noted, and those before a stop at whose arrival, or later, anything was
+   * noted. What is noted between leaving as planned and the next arrival leaves a stop open: a crew
+   * that is late gauges again and still has to set its tires there.
+   */
+  public static int left(Trip trip, List<Itinerary.Visit> visits) {
+    Instant last = Instant.MIN;
+    for (LogEvent event : trip.log()) {
+      Instant time = event.time().instant();
+      last = time.isAfter(last) ? time : last;
+    }
+    CrewPlace crew = of(trip, visits);
+    int left = 0;
+    while (left < visits.size()
+        && (crew.hasLeft(left)
+            || (left + 1 < visits.size() && !visits.get(left + 1).arrive().isAfter(last)))) {
+      left++;
+    }
+    return left;
+  }
+
+  /** Index of the first stop that the rig has not left; the last stop where it has left all. */
+  public static int open(Trip trip, List<Itinerary.Visit> visits) {
+    return Math.min(left(trip, visits), visits.size() - 1);
   }
 
   /**

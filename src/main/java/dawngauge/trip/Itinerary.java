@@ -103,23 +103,6 @@ public record Itinerary(List<Visit> visits, List<Drive> drives) {
     drives = List.copyOf(drives);
   }
 
-  /**
-   * Index of the first stop that the rig has not left when the log of its trip ends: what lies
-   * before it is done. The last stop where it has left all.
-   */
-  public int open(List<LogEvent> log) {
-    Instant last = Instant.MIN;
-    for (LogEvent event : log) {
-      Instant time = event.time().instant();
-      last = time.isAfter(last) ? time : last;
-    }
-    int open = 0;
-    while (open < visits.size() - 1 && visits.get(open).leave().isBefore(last)) {
-      open++;
-    }
-    return open;
-  }
-
   /** The itinerary of a trip; stops without a known time are reported and left out. */
   public static Outcome<Itinerary> of(Trip trip) {
     List<Problem> problems = new ArrayList<>();

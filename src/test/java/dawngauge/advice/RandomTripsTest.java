@@ -124,7 +124,7 @@ class RandomTripsTest {
     // The trips are of all kinds, so the checks looked at something.
     assertThat(figures).isGreaterThan(200);
     assertThat(added).isGreaterThan(100);
-    assertThat(timedOnArrival).isGreaterThan(50);
+    assertThat(timedOnArrival).isGreaterThan(30);
     assertThat(letOut).isGreaterThan(20);
     assertThat(held).isGreaterThan(100);
     assertThat(enough).isGreaterThan(1000);

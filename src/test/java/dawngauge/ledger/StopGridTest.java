@@ -246,8 +246,8 @@ class StopGridTest {
         .extracting(TireColumn::head)
         .containsExactly("p1", "p2", "t1", "t2", "h1", "h2");
     assertThat(folded.columns()).allMatch(TireColumn::folded);
-    assertThat(folded.cell(0, 0).tire()).as("it is to be set, the other is clear").isEqualTo("p1r");
-    assertThat(folded.cell(0, 0).framed()).isTrue();
+    assertThat(folded.cell(5, 0).tire()).as("it is to be set, the other is clear").isEqualTo("p1r");
+    assertThat(folded.cell(5, 0).framed()).isTrue();
     assertThat(folded.cell(0, 2).tire()).as("both clear, lower margin").isEqualTo("t1l");
     StopGrid some =
         StopGrid.of(planned.trip(), ledger, planned.advice(), Display.READS, Set.of("h2"));
