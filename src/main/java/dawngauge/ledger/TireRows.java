@@ -158,12 +158,13 @@ final class TireRows {
         continue;
       }
       RuleOfThumb thumb = RuleOfThumb.of(arrival);
-      String figures =
-          pressure(arrival.settled()) + ", " + pressure(thumb.low()) + "–" + pressure(thumb.high());
+      String regulation = "";
       if (at.published() != null) {
         published.add(units.format(at.published().pressure()));
-        figures += ", " + pressure(arrival.reading() - at.published().pressure().pascals());
+        regulation = ", " + pressure(arrival.reading() - at.published().pressure().pascals());
       }
+      String range = pressure(thumb.low()) + "–" + pressure(thumb.high());
+      String figures = pressure(arrival.settled()) + ", " + range + regulation;
       same.computeIfAbsent(figures, key -> new ArrayList<>())
           .add(trip.rig().shortForm(at.fitted().position()));
     }

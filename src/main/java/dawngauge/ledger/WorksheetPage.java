@@ -199,8 +199,8 @@ public final class WorksheetPage {
   }
 
   private static String percent(double part) {
-    double percent = Math.rint(part * 1000) / 10;
-    return (percent == Math.rint(percent) ? "" + Math.round(percent) : "" + percent) + " %";
+    long tenths = Math.round(part * 1000);
+    return (tenths % 10 == 0 ? "" + tenths / 10 : tenths / 10 + "." + tenths % 10) + " %";
   }
 
   private static String length(UnitSystem units) {
