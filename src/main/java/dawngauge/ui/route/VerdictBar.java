@@ -128,7 +128,9 @@ final class VerdictBar extends HBox {
     ToggleButton least = button(Verdict.Kind.LEAST);
     least.setVisible(true);
     double over = computePrefWidth(-1) - getWidth();
-    least.setVisible(over <= Math.max(0, least.prefWidth(-1) - LEAST_TEXT));
+    boolean fits = over <= Math.max(0, least.prefWidth(-1) - LEAST_TEXT);
+    least.setVisible(fits);
+    button(Verdict.Kind.GO).setMinWidth(fits ? USE_PREF_SIZE : LEAST_TEXT);
   }
 
   /** Shows what is told of a trip; a walk ends. */
