@@ -327,6 +327,7 @@ public final class PlannerWindow {
     Button undo = button("Undo", document::undo);
     undo.disableProperty().bind(document.undoableProperty().not());
     Texts.tipped(undo, () -> new Tooltip(UndoKeys.undoing(document)));
+    document.plannedProperty().addListener(change -> undo.setTooltip(null));
     Button redo = button("Redo", document::redo);
     redo.disableProperty().bind(document.redoableProperty().not());
     Button fill = button(WeatherActions.GET, air::fill);

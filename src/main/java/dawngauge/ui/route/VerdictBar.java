@@ -23,6 +23,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The trip in one line above the grid: pressing a part dims the stops it does not speak of and goes
@@ -44,6 +45,7 @@ final class VerdictBar extends HBox {
   private final ToggleButton stopShown = new ToggleButton("Stop");
   private final ToggleButton mapShown = new ToggleButton("Map");
   private List<Verdict.Part> parts = List.of();
+  private @Nullable Ledger shown;
   private Verdict.Kind walked = Verdict.Kind.GO;
   private int steps;
   private boolean walking;
@@ -65,6 +67,7 @@ final class VerdictBar extends HBox {
       boolean shrinks = kind == Verdict.Kind.GO || kind == Verdict.Kind.LEAST;
       button.setMinWidth(shrinks ? LEAST_TEXT : USE_PREF_SIZE);
       button.setOnAction(event -> press(kind));
+      Texts.tipped(button, () -> tip(kind)); // once: each time would keep the ledger of the time
       button.managedProperty().bind(button.visibleProperty());
       buttons.put(kind, button);
       getChildren().add(button);
@@ -136,6 +139,7 @@ final class VerdictBar extends HBox {
   /** Shows what is told of a trip; a walk ends. */
   void show(Verdict verdict, Ledger ledger) {
     parts = verdict.parts();
+    shown = ledger;
     for (Verdict.Part part : parts) {
       ToggleButton button = button(part.kind());
       boolean marked = !part.rows().isEmpty() && part.mark() != Mark.CLEAR;
@@ -145,10 +149,18 @@ final class VerdictBar extends HBox {
       }
       button.setSelected(false);
       button.setTooltip(null);
-      Texts.tipped(button, () -> tip(part, ledger));
     }
     walking = false;
     leaveOut();
+  }
+
+  private Tooltip tip(Verdict.Kind kind) {
+    Ledger ledger = shown;
+    return ledger == null || parts.isEmpty() ? new Tooltip() : tip(part(kind), ledger);
+  }
+
+  private Verdict.Part part(Verdict.Kind kind) {
+    return parts.stream().filter(each -> each.kind() == kind).findFirst().orElseThrow();
   }
 
   private static Tooltip tip(Verdict.Part part, Ledger ledger) {
@@ -175,8 +187,7 @@ final class VerdictBar extends HBox {
   }
 
   private void press(Verdict.Kind kind) {
-    Verdict.Part part =
-        parts.stream().filter(each -> each.kind() == kind).findFirst().orElseThrow();
+    Verdict.Part part = part(kind);
     steps = walking && kind == walked ? steps + 1 : 0;
     walked = kind;
     walking = !part.rows().isEmpty();
