@@ -4,7 +4,6 @@ import dawngauge.ledger.DealerPage;
 import dawngauge.page.Page;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
-import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CrewSheet;
 import dawngauge.report.PagePdf;
 import dawngauge.report.PageText;
@@ -15,6 +14,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -36,8 +36,7 @@ final class DealerCommand implements Callable<Integer> {
       description = "Only the tires of this one's axle; its words or short form (t2l).")
   private @Nullable String tire;
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   @Option(
       names = "--out",
@@ -82,7 +81,7 @@ final class DealerCommand implements Callable<Integer> {
       }
       needs = needs.stream().filter(need -> need.axle().equals(position.get().axle())).toList();
     }
-    Page page = DealerPage.of(trip, needs, units);
+    Page page = DealerPage.of(trip, needs, unitsOption.of(planner, trip));
     Output output = new Output(planner, console);
     return pdf
         ? output.write(

@@ -30,8 +30,7 @@ final class WeightsCommand implements Callable<Integer> {
 
   @Mixin private final FormOption form = new FormOption();
 
-  @Option(names = "--units", paramLabel = "us|si", description = "Units shown; us unless given.")
-  private UnitSystem units = UnitSystem.US;
+  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   @Option(names = "--why", description = "With how it is worked out; the text alone.")
   private boolean why;
@@ -48,6 +47,7 @@ final class WeightsCommand implements Callable<Integer> {
       return TripArgument.refuse(console, file, opened.problems());
     }
     Trip trip = opened.get();
+    UnitSystem units = unitsOption.of(planner, trip);
     ExpectedWeights weights = planner.expectedWeights(trip);
     String text =
         form.json()

@@ -265,19 +265,7 @@ public final class RouteFields {
       Part.of(
           "stop",
           "stop",
-          new Stop(
-              "",
-              "",
-              Stop.Kind.START,
-              null,
-              null,
-              null,
-              null,
-              null,
-              null,
-              Air.NONE,
-              List.of(),
-              Remarks.NONE),
+          Stop.named("", "", Stop.Kind.START),
           Stop::remarks,
           Stop::withRemarks,
           List.<Member<Stop>>of(

@@ -8,7 +8,6 @@ import dawngauge.quantity.Mass;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.trip.Air;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.DawnReadings;
 import dawngauge.trip.Provenance;
@@ -192,20 +191,7 @@ public record FirstHaul(
   }
 
   private static Stop stop(String id, Stop.Kind kind, Place place) {
-    Stop bare =
-        new Stop(
-            id,
-            place.label(),
-            kind,
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            Air.NONE,
-            List.of(),
-            Remarks.NONE);
+    Stop bare = Stop.named(id, place.label(), kind);
     return StopEdits.at(bare, Spot.of(place));
   }
 

@@ -26,20 +26,7 @@ public record Route(List<Stop> stops, List<Leg> legs) {
 
   /** No way at all: the rig stands where it would start. */
   public static Route standing() {
-    Stop start =
-        new Stop(
-            "start",
-            "the start",
-            Stop.Kind.START,
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            Air.NONE,
-            List.of(),
-            Remarks.NONE);
+    Stop start = Stop.named("start", "the start", Stop.Kind.START);
     return new Route(List.of(start), List.of());
   }
 

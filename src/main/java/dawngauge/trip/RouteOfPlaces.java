@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 public final class RouteOfPlaces {
 
   /** A stop between start and end of which nothing is said; ours, no source. */
-  private static final Duration USUAL_STAY = Duration.ofMinutes(20);
+  public static final Duration USUAL_STAY = Duration.ofMinutes(20);
 
   /**
    * A place to stop at.
@@ -55,19 +55,8 @@ public final class RouteOfPlaces {
 
   private static Stop stop(Trip trip, Wanted place, Stop.Kind kind) {
     Stop bare =
-        new Stop(
-            RouteEdits.freeId(trip, place.spot().name()),
-            place.spot().name(),
-            kind,
-            null,
-            null,
-            null,
-            place.stay() == null && kind == Stop.Kind.REST ? USUAL_STAY : place.stay(),
-            null,
-            null,
-            Air.NONE,
-            List.of(),
-            Remarks.NONE);
+        Stop.named(RouteEdits.freeId(trip, place.spot().name()), place.spot().name(), kind)
+            .withStay(place.stay() == null && kind == Stop.Kind.REST ? USUAL_STAY : place.stay());
     return StopEdits.at(bare, place.spot());
   }
 }

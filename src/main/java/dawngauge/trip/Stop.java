@@ -82,6 +82,12 @@ public record Stop(
     zoneEstimated &= zone != null;
   }
 
+  /** A stop of which nothing else is known: no place on the map, no times, no air. */
+  public static Stop named(String id, String place, Kind kind) {
+    return new Stop(
+        id, place, kind, null, null, null, null, null, null, Air.NONE, List.of(), Remarks.NONE);
+  }
+
   /** A stop without estimates. */
   public Stop(
       String id,

@@ -121,7 +121,7 @@ final class Menus {
                 "Shortcut+L",
                 () -> {
                   window.showRoute();
-                  route.askPlaces(true);
+                  route.below().askPlaces();
                 }),
             new SeparatorMenuItem(),
             item(
@@ -169,14 +169,14 @@ final class Menus {
             "Shortcut+3",
             () -> {
               window.showRoute();
-              route.askWhatIf(true);
+              route.below().askWhatIf();
             }),
         item(
             "Where to set the tires",
             "Shortcut+4",
             () -> {
               window.showRoute();
-              route.askPlan(true);
+              route.below().askPlan();
             }),
         item(
             "Map",

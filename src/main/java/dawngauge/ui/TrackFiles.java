@@ -57,7 +57,7 @@ final class TrackFiles {
     if (read.hasValue()) {
       notices.clear(TRACK);
       showRoute.run();
-      route.offerTracks(read.get(), read.problems());
+      route.below().offerTracks(read.get(), read.problems());
     } else {
       tell(file, read.problems().get(0).text());
     }

@@ -42,7 +42,7 @@ class SameHaulWindowTest extends WindowTest {
     }
     OpenWindow open = open(empty);
     for (Coordinate point : points) {
-      open.run(() -> open.nodes(RouteView.class, view -> true).get(0).addOnMap(point));
+      open.run(() -> open.nodes(RouteView.class, view -> true).get(0).insertAt(point));
     }
     Advice drawn = planned(open, "drawn");
     back(open, empty);

@@ -98,7 +98,8 @@ public final class Derived<T> {
   }
 
   private void failed(RuntimeException wrong) {
-    ended(() -> tell(doing + " failed: " + wrong, false, "field-error"));
+    String words = doing + " went wrong, a fault of the program; the next edit tries again. (";
+    ended(() -> tell(words + Texts.shortened(String.valueOf(wrong)) + ")", false, "field-error"));
   }
 
   private void giveUp() {

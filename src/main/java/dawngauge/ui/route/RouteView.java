@@ -1,9 +1,7 @@
 package dawngauge.ui.route;
 
 import dawngauge.advice.Advice;
-import dawngauge.advice.Mark;
 import dawngauge.geo.Coordinate;
-import dawngauge.geo.TrackLine;
 import dawngauge.ledger.ForecastPage;
 import dawngauge.ledger.GoLines;
 import dawngauge.ledger.Ledger;
@@ -13,21 +11,13 @@ import dawngauge.ledger.Trace;
 import dawngauge.ledger.Verdict;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.TileSource;
-import dawngauge.problem.Problem;
-import dawngauge.quantity.QuantityKind;
 import dawngauge.report.PageText;
-import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.FirstField;
 import dawngauge.ui.common.Palette;
-import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
-import dawngauge.ui.map.MapHands;
-import dawngauge.ui.map.MapPicture;
 import dawngauge.ui.map.MapSheet;
-import dawngauge.ui.map.MapStop;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.NavigableSet;
@@ -51,7 +41,7 @@ import org.jspecify.annotations.Nullable;
  * chosen stop with what to do there and its fields. In a narrow window the stop comes when it is
  * asked for. The map takes the place of trace and stop.
  */
-public final class RouteView extends BorderPane implements MapHands, FirstField.Named {
+public final class RouteView extends BorderPane implements FirstField.Named {
 
   /** Lower than this the key below the grid is left out. */
   private static final double ROOM_FOR_KEY = 420;
@@ -67,14 +57,12 @@ public final class RouteView extends BorderPane implements MapHands, FirstField.
   private final VerdictBar verdict = new VerdictBar(this::walk, this::display);
   private final BorderPane left = new BorderPane();
   private final RouteSpace space;
+  private final RouteMap mapHands;
   private final MapSheet map;
   private final Label go = new Label();
   private final MissingPane missing = new MissingPane();
   private final TextArea text = new TextArea();
-  private final WhatIfPane whatIf;
-  private final PlaceListPane placeList;
-  private final PlanPane plan;
-  private final TrackPane track;
+  private final BelowRoute below;
   private final Set<String> unfolded = new HashSet<>(); // axles
   private StopGrid shown;
   private @Nullable WheelPosition position;
@@ -91,14 +79,10 @@ public final class RouteView extends BorderPane implements MapHands, FirstField.
     this.shown = made(StopGrid.Display.READS);
     this.grid = new StopGridPane(shown, new RouteHands(document, actions, this), trace);
     this.find = new FindBar(grid, this::endFind);
-    this.map = new MapSheet(this, picture());
+    this.mapHands = new RouteMap(document, grid::choose, this::insertAt, () -> onlineMap.get());
+    this.map = new MapSheet(mapHands, mapHands.picture(0, dark.get()));
     this.space = new RouteSpace(left, side, map);
-    this.whatIf = new WhatIfPane(document, () -> askWhatIf(false));
-    whatIf.setVisible(false);
-    this.track = new TrackPane(document, () -> showBelow(null));
-    this.plan = new PlanPane(document, () -> askPlan(false));
-    plan.setVisible(false);
-    this.placeList = new PlaceListPane(document, () -> chosen, () -> askPlaces(false));
+    this.below = new BelowRoute(document, () -> chosen, this::setBottom, grid::requestFocus);
     go.getStyleClass().add("go-lines");
     go.setWrapText(true);
     go.managedProperty().bind(go.visibleProperty());
@@ -151,7 +135,7 @@ public final class RouteView extends BorderPane implements MapHands, FirstField.
     verdict.narrow(space.narrow() && !mapped);
     grid.showTrace(!mapped);
     if (mapped && !wasMapped) {
-      map.show(picture());
+      map.show(mapHands.picture(chosen, dark.get()));
       map.open();
     }
     grid.reveal();
@@ -286,41 +270,6 @@ public final class RouteView extends BorderPane implements MapHands, FirstField.
     map.close();
   }
 
-  private MapPicture picture() {
-    PlannedTrip planned = document.planned();
-    Advice advice = planned.advice();
-    List<Stop> stops = planned.trip().route().stops();
-    List<MapStop> shown = new ArrayList<>();
-    for (int i = 0; i < stops.size(); i++) {
-      Coordinate at = stops.get(i).coordinate();
-      if (at != null) {
-        boolean known = advice != null && i < advice.stops().size();
-        Mark mark = known && advice != null ? advice.stops().get(i).mark() : Mark.UNKNOWN;
-        shown.add(new MapStop(i, Texts.shortened(stops.get(i).place()), at, mark));
-      }
-    }
-    return new MapPicture(
-        shown, chosen, document.units().unitOf(QuantityKind.DISTANCE), dark.get());
-  }
-
-  @Override
-  public void chooseOnMap(int stop) {
-    grid.choose(stop);
-  }
-
-  @Override
-  public void moveOnMap(int stop, Coordinate to) {
-    Trip trip = document.trip();
-    if (stop < trip.route().stops().size()) {
-      document.edit(document.planner().movedTo(trip, stop, to));
-    }
-  }
-
-  @Override
-  public Optional<TileSource> onlineMap() {
-    return onlineMap.get();
-  }
-
   /** Who is asked for an online map, and asks the user first. */
   public void onOnlineMap(Supplier<Optional<TileSource>> asked) {
     onlineMap = asked;
@@ -331,63 +280,21 @@ public final class RouteView extends BorderPane implements MapHands, FirstField.
     map.offline();
   }
 
-  @Override
-  public void addOnMap(Coordinate at) {
+  /** Puts a stop behind the chosen one, at a place on the map. */
+  public void insertAt(Coordinate at) {
     actions.insertAt(chosen, at);
     grid.reveal();
   }
 
-  /** Shows or folds away another plan under another weather or start. */
-  public void askWhatIf(boolean shown) {
-    plan.setVisible(false);
-    whatIf.setVisible(shown);
-    setBottom(shown ? whatIf : null);
-    if (shown) {
-      whatIf.ask();
-    }
-  }
-
-  /** Offers the lines of somebody else's file. */
-  public void offerTracks(List<TrackLine> lines, List<Problem> leftOut) {
-    showBelow(track);
-    track.open(lines, leftOut);
-  }
-
-  private void showBelow(@Nullable Node page) {
-    askWhatIf(false);
-    setBottom(page);
-    if (page == null) {
-      grid.requestFocus();
-    }
-  }
-
-  /** Shows or folds away where the tires are to be set. */
-  public void askPlan(boolean shown) {
-    askWhatIf(false);
-    plan.setVisible(shown);
-    setBottom(shown ? plan : null);
-    if (shown) {
-      plan.ask();
-    } else {
-      grid.requestFocus();
-    }
-  }
-
-  /** Shows or folds away the page where a list of places is pasted. */
-  public void askPlaces(boolean shown) {
-    askWhatIf(false);
-    setBottom(shown ? placeList : null);
-    if (shown) {
-      placeList.open();
-    } else {
-      grid.requestFocus();
-    }
+  /** What is asked below the route. */
+  public BelowRoute below() {
+    return below;
   }
 
   /** A row was chosen. */
   void chose(int row) {
     chosen = row;
-    whatIf.chosen(row);
+    below.chose(row);
     showSide();
     showMap();
   }
@@ -482,7 +389,7 @@ public final class RouteView extends BorderPane implements MapHands, FirstField.
 
   private void showMap() {
     if (verdict.mapShown().get()) {
-      map.show(picture());
+      map.show(mapHands.picture(chosen, dark.get()));
     }
   }
 

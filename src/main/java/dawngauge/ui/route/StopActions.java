@@ -1,16 +1,13 @@
 package dawngauge.ui.route;
 
 import dawngauge.geo.Coordinate;
-import dawngauge.trip.Air;
 import dawngauge.trip.GroupEdits;
-import dawngauge.trip.Remarks;
 import dawngauge.trip.RouteEdits;
+import dawngauge.trip.RouteOfPlaces;
 import dawngauge.trip.Stop;
 import dawngauge.trip.StopEdits;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
-import java.time.Duration;
-import java.util.List;
 import java.util.Locale;
 import java.util.NavigableSet;
 import java.util.function.IntConsumer;
@@ -51,19 +48,11 @@ final class StopActions {
   }
 
   private Stop newStop(String place) {
-    return new Stop(
-        RouteEdits.freeId(document.trip(), place.toLowerCase(Locale.ROOT)),
-        place,
-        Stop.Kind.REST,
-        null,
-        null,
-        null,
-        Duration.ofMinutes(20),
-        null,
-        null,
-        Air.NONE,
-        List.of(),
-        Remarks.NONE);
+    return Stop.named(
+            RouteEdits.freeId(document.trip(), place.toLowerCase(Locale.ROOT)),
+            place,
+            Stop.Kind.REST)
+        .withStay(RouteOfPlaces.USUAL_STAY);
   }
 
   /** Puts stops together before another; whether that is an edit. */

@@ -25,11 +25,12 @@ import javafx.scene.layout.Pane;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The trace of one tire, running downwards beside the ledger's rows so that a stop's line and its
- * pressures are one line: settled pressure, readings with their range, floor and ceiling where they
- * are judged, nights; air and elevation as two thin columns. Pointing at a height, or the arrow
- * keys, put a line there; its figure explains itself. Ctrl and the wheel, or plus and minus,
- * stretch the pressure axis, dragging moves it, a double click or 0 shows all of it again.
+ * The trace of one tire, running downwards beside the rows of the stops so that a stop's line and
+ * its pressures are one line: pressure cold here, readings with their range, lowest safe and
+ * never-over pressure where they are judged, nights; air and elevation as two thin columns.
+ * Pointing at a height, or the arrow keys, put a line there; its figure explains itself. Ctrl and
+ * the wheel, or plus and minus, stretch the pressure axis, dragging moves it, a double click or 0
+ * shows all of it again.
  */
 public final class TracePane extends Pane {
 

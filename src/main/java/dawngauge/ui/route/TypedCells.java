@@ -29,6 +29,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is typed into the cells of the grid, each read as the fields of a stop read it: a stay or
@@ -47,9 +48,13 @@ record TypedCells(Trip trip, UnitSystem units) {
           GridColumns.Kind.AIR,
           GridColumns.Kind.HOSE);
 
+  /** Who comes before this hour stands there for the rest of that night. */
+  private static final int LATE_NIGHT = 4;
+
   private static final Pattern OVERNIGHT = Pattern.compile("overnight +(\\d?\\d:\\d\\d)");
   private static final Pattern CLOCK = Pattern.compile("\\d?\\d:\\d\\d");
   private static final Pattern LOW_HIGH = Pattern.compile("([^/\\s][^/]*)/\\s*([^/\\s][^/]*)");
+  private static final Pattern LAST_BREAKS = Pattern.compile("\\R+$");
   private static final Pattern NUMBER = Pattern.compile("[-−+]?[\\d.]+");
 
   /** What is typed in a cell; empty where nothing is. */
@@ -181,21 +186,19 @@ record TypedCells(Trip trip, UnitSystem units) {
   private Outcome<TypedTime> leave(int row, String text, boolean night) {
     StopClock clock = new StopClock(trip, row);
     ZonedDateTime from = row == 0 ? clock.leaves() : clock.arrives();
-    LocalDate day = from == null ? null : from.toLocalDate();
-    if (night && day != null) {
-      day = day.plusDays(1);
-    }
-    Outcome<TypedTime> typed = Forms.time(clock.zone(), day).apply(text).map(Optional::orElseThrow);
+    boolean later = night && from != null && from.getHour() >= LATE_NIGHT;
+    LocalDate day = from == null ? null : from.toLocalDate().plusDays(later ? 1 : 0);
+    Outcome<TypedTime> typed = time(clock, day, text);
     TypedTime time = typed.valueOrNull();
     boolean early =
-        row > 0
-            && !night
-            && time != null
-            && from != null
-            && time.instant().isBefore(from.toInstant());
+        row > 0 && time != null && from != null && time.instant().isBefore(from.toInstant());
     return early && day != null && CLOCK.matcher(text).matches()
-        ? Forms.time(clock.zone(), day.plusDays(1)).apply(text).map(Optional::orElseThrow)
+        ? time(clock, day.plusDays(1), text)
         : typed;
+  }
+
+  private static Outcome<TypedTime> time(StopClock clock, @Nullable LocalDate day, String text) {
+    return Forms.time(clock.zone(), day).apply(text).map(Optional::orElseThrow);
   }
 
   /**
@@ -207,7 +210,12 @@ record TypedCells(Trip trip, UnitSystem units) {
    */
   Outcome<Trip> pasted(NavigableSet<Integer> rows, GridColumns.Kind column, String table) {
     List<List<String>> cells =
-        table.stripTrailing().lines().map(line -> List.of(line.split("\t", -1))).toList();
+        LAST_BREAKS
+            .matcher(table)
+            .replaceFirst("")
+            .lines()
+            .map(line -> List.of(line.split("\t", -1)))
+            .toList();
     int from = COLUMNS.indexOf(column);
     if (from < 0 || cells.isEmpty()) {
       return Outcome.failed(Problem.of(ProblemCode.FORECAST_NOT_TYPED, ""));

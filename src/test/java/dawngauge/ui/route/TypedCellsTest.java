@@ -103,6 +103,15 @@ class TypedCellsTest {
     assertThat(leaves("11:10")).startsWith(day + "T11:10");
     assertThat(leaves("06:00")).startsWith(day.plusDays(1) + "T06:00");
     assertThat(leaves("overnight 11:10")).startsWith(day.plusDays(1) + "T11:10");
+    // After fourteen hours at Clayton the rig comes to Dalhart after midnight: that same morning.
+    Trip late = typed(CLAYTON, GridColumns.Kind.TIME, "14 h").get();
+    TypedCells cells = new TypedCells(late, UnitSystem.US);
+    var dalhart = Itinerary.of(late).get().visits().get(CLAYTON + 1);
+    LocalDate night = dalhart.arrive().atZone(dalhart.zone()).toLocalDate();
+    assertThat(dalhart.arrive().atZone(dalhart.zone()).getHour()).isBetween(0, 3);
+    Trip slept =
+        cells.written(List.of(CLAYTON + 1), GridColumns.Kind.TIME, "overnight 06:00").get();
+    assertThat(leave(slept, CLAYTON + 1)).startsWith(night + "T06:00");
     assertThat(stop(typed(CLAYTON, GridColumns.Kind.TIME, "overnight 06:00").get(), CLAYTON).kind())
         .isEqualTo(Stop.Kind.OVERNIGHT);
   }
@@ -157,6 +166,16 @@ class TypedCellsTest {
                 .message())
         .contains("3 columns")
         .contains("2 of the columns");
+  }
+
+  /** An empty cell at the end of a pasted table is a cell too: it clears what it is put on. */
+  @Test
+  void emptyCellsAtTheEndClear() {
+    Trip trip =
+        new TypedCells(spring(), UnitSystem.US)
+            .pasted(new TreeSet<>(List.of(1)), GridColumns.Kind.PLACE, "Walsenburg\t\n")
+            .get();
+    assertThat(StopAir.of(trip, stop(trip, 1).id()).entries()).isEmpty();
   }
 
   /** One cell goes to all taken stops; what is copied from a column can be pasted again. */
