@@ -104,13 +104,13 @@ final class TireJudge {
     return new TireAdvice(at, reasons, set, decided.timed(), decided.readingTaken());
   }
 
-  /** A tire over its cold limit while warm is not to be touched. */
+  /** A tire over its cold limit while warm is not to be touched, unless it is to be set. */
   private static void handsOff(TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
     double highest = Math.max(read(at.arrival()), read(at.check()));
     Moment known = at.check() == null ? at.arrival() : at.check();
     if (known != null
         && highest > at.limits().ceiling() + known.origin().errors().step() / 2
-        && (set == null || set.adds())) {
+        && set == null) {
       reasons.add(
           new Reason(
               Mark.CLEAR,

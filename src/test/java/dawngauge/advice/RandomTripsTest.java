@@ -203,6 +203,10 @@ class RandomTripsTest {
     }
   }
 
+  private static boolean leavesIt(Reason reason) {
+    return reason.todo().in(UnitSystem.US).contains("leave it");
+  }
+
   private void check(TireAdvice tire, @Nullable Air air) {
     for (Reason reason : tire.reasons()) {
       readable(reason.text().in(UnitSystem.US));
@@ -217,6 +221,9 @@ class RandomTripsTest {
     asCertifiedHasNoMarkOfLoad(tire);
     assertThat(tire.reasons().stream().anyMatch(reason -> reason.mark() == Mark.ADJUST))
         .isEqualTo(set != null);
+    // Nobody is told to set a tire and to leave it alone.
+    assertThat(set != null && tire.reasons().stream().anyMatch(RandomTripsTest::leavesIt))
+        .isFalse();
     if (set == null || check == null) {
       return;
     }
