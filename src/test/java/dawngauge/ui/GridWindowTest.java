@@ -310,4 +310,22 @@ class GridWindowTest extends WindowTest {
     open.until("the grid has the keyboard", () -> open.grid().isFocused());
     assertThat(OpenWindow.onToolkit(() -> open.grid().brightRows())).isEmpty();
   }
+
+  /** The verdict line leaves out what has no room, never widens the page, and then stands still. */
+  @Test
+  void theVerdictFitsAnyWidthAndStandsStill() {
+    OpenWindow open = open(gap());
+    for (double width : new double[] {1280, 900, 700, 1280}) {
+      open.run(() -> open.stage.setWidth(width));
+      open.until("it has its width", () -> open.stage.getScene().getWidth() == width);
+      Region line =
+          OpenWindow.onToolkit(() -> (Region) open.stage.getScene().getRoot().lookup(".verdict"));
+      open.until("it stands still", () -> !line.isNeedsLayout());
+      open.until("it fits", () -> line.getWidth() <= width);
+      String go =
+          OpenWindow.onToolkit(
+              () -> ((ToggleButton) line.getChildrenUnmodifiable().get(0)).getText());
+      assertThat(go).startsWith("go, as far as it is known");
+    }
+  }
 }

@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
+import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
@@ -95,7 +96,6 @@ final class VerdictBar extends HBox {
             small,
             small(stopShown, "Show or fold away the chosen stop"),
             small(mapShown, "Show or fold away the map"));
-    widthProperty().addListener(change -> leaveOut());
   }
 
   private static ToggleButton small(ToggleButton button, String tip) {
@@ -124,15 +124,23 @@ final class VerdictBar extends HBox {
 
   /** In little room what counts nothing is left out, then the margin, which a column shows too. */
   private void leaveOut() {
+    ToggleButton least = button(Verdict.Kind.LEAST);
+    boolean wanted = true;
     for (Verdict.Part part : parts) {
       boolean nothing = part.rows().isEmpty() && part.kind() != Verdict.Kind.GO;
-      button(part.kind()).setVisible(!nothing || getWidth() > ROOM_FOR_NOTHING);
+      boolean shows = !nothing || getWidth() > ROOM_FOR_NOTHING;
+      if (part.kind() == Verdict.Kind.LEAST) {
+        wanted = shows;
+      } else {
+        button(part.kind()).setVisible(shows);
+      }
     }
-    ToggleButton least = button(Verdict.Kind.LEAST);
-    least.setVisible(true);
-    double over = computePrefWidth(-1) - getWidth();
-    boolean fits = over <= Math.max(0, least.prefWidth(-1) - LEAST_TEXT);
-    least.setVisible(fits);
+    double room = getWidth() - snappedLeftInset() - snappedRightInset();
+    for (Node child : getChildren()) {
+      room -= child.isManaged() && child != least ? child.prefWidth(-1) + getSpacing() : 0;
+    }
+    boolean fits = room >= Math.min(least.prefWidth(-1), LEAST_TEXT);
+    least.setVisible(wanted && fits);
     button(Verdict.Kind.GO).setMinWidth(fits ? USE_PREF_SIZE : LEAST_TEXT);
   }
 
@@ -151,7 +159,20 @@ final class VerdictBar extends HBox {
       button.setTooltip(null);
     }
     walking = false;
+    requestLayout();
+  }
+
+  /** What is seen depends on what there is room for, so it is found when that is known. */
+  @Override
+  protected void layoutChildren() {
     leaveOut();
+    super.layoutChildren();
+  }
+
+  /** It leaves out rather than make the page wider than the window. */
+  @Override
+  protected double computeMinWidth(double height) {
+    return 0;
   }
 
   private Tooltip tip(Verdict.Kind kind) {
