@@ -1,13 +1,15 @@
 package dawngauge.cli;
 
 import dawngauge.advice.Advice;
+import dawngauge.ledger.ExplainPage;
+import dawngauge.page.Page;
 import dawngauge.planner.PlannedTrip;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.report.ExplanationText;
+import dawngauge.report.PageText;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.concurrent.Callable;
@@ -89,8 +91,9 @@ final class ExplainCommand implements Callable<Integer> {
     }
     boolean last = index.get() == trip.route().stops().size() - 1;
     boolean arriving = when == null ? last : when == When.ARRIVE;
-    String text =
-        ExplanationText.of(trip, advice.stops().get(index.get()), position.get(), arriving, units);
-    return new Output(planner, console).write(text, TripArgument.STANDARD, file, false);
+    Page page =
+        ExplainPage.of(trip, advice.stops().get(index.get()), position.get(), arriving, units);
+    return new Output(planner, console)
+        .write(PageText.of(page, true), TripArgument.STANDARD, file, false);
   }
 }

@@ -9,6 +9,8 @@ import com.lowagie.text.pdf.PdfWriter;
 import dawngauge.advice.Advice;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
+import dawngauge.ledger.SheetNotes;
+import dawngauge.page.Page;
 import java.io.ByteArrayOutputStream;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -101,9 +103,11 @@ public final class CrewSheet {
         new SheetFlow(canvas, page, ledger.title(), "Where to do what", BODY * scale, 1);
     new SheetFront(canvas, front, ledger, tires, options.large()).draw();
     canvas.newPage(page);
-    SheetFlow back =
-        new SheetFlow(canvas, page, ledger.title(), "Why, and what it rests on", BACK * scale, 2);
-    new SheetBack(canvas, back, ledger, tires).draw(plan, names.said());
+    Page notes = SheetNotes.of(ledger, plan, tires.words(), names.said());
+    SheetFlow back = new SheetFlow(canvas, page, ledger.title(), notes.title(), BACK * scale, 2);
+    PagePdf behind = new PagePdf(canvas, back);
+    behind.draw(notes.blocks());
+    behind.whereItFits(SheetNotes.WALK_ROUND);
     for (SheetPart part : SheetPart.all(ledger.stops(), tires.vehicles(), options.large())) {
       day(part);
     }

@@ -36,7 +36,8 @@ public final class PagePdf implements PageRenderer {
   private final SheetCanvas canvas;
   private final SheetFlow flow;
 
-  private PagePdf(SheetCanvas canvas, SheetFlow flow) {
+  /** Draws where the flow is. */
+  PagePdf(SheetCanvas canvas, SheetFlow flow) {
     this.canvas = canvas;
     this.flow = flow;
   }
@@ -79,7 +80,7 @@ public final class PagePdf implements PageRenderer {
   }
 
   /** In order; a heading goes to the next sheet with a table that is kept whole there. */
-  private void draw(List<Block> blocks) {
+  void draw(List<Block> blocks) {
     for (int i = 0; i < blocks.size(); i++) {
       if (blocks.get(i) instanceof Block.Heading
           && i + 1 < blocks.size()
@@ -102,6 +103,18 @@ public final class PagePdf implements PageRenderer {
     return whole < KEPT * canvas.top() ? whole : 0;
   }
 
+  /** Draws a card only where there is room for the whole of it. */
+  void whereItFits(Block.Card card) {
+    float high = flow.size() * 3;
+    for (String line : card.todo()) {
+      high += canvas.height(TICK + line, flow.width(), flow.size(), false) + 1;
+    }
+    if (flow.fits(high)) {
+      flow.room(high);
+      card(card);
+    }
+  }
+
   @Override
   public void heading(Block.Heading heading) {
     if (heading.level() == 1) {
@@ -109,6 +122,10 @@ public final class PagePdf implements PageRenderer {
     } else {
       title("H3", heading.text());
     }
+  }
+
+  private float small() {
+    return Math.min(SMALL, flow.size());
   }
 
   /** A smaller heading, kept with the first lines of what follows. */
@@ -124,23 +141,24 @@ public final class PagePdf implements PageRenderer {
     title("H3", card.title());
     card.todo().forEach(line -> flow.text(TICK + line, false));
     card.watch().forEach(line -> flow.text(line, false));
-    card.why().forEach(line -> flow.text(line, false, SMALL));
+    card.why().forEach(line -> flow.text(line, false, small()));
   }
 
   @Override
   public void note(Block.Note note) {
     switch (note.weight()) {
       case MAIN -> flow.text(note.text(), true);
-      case CAUTION -> flow.text(note.text(), true, SMALL);
+      case CAUTION -> flow.text(note.text(), true, small());
       case PLAIN -> flow.text(note.text(), false);
-      case LESSER -> flow.text(note.text(), false, SMALL);
+      case LESSER -> flow.text(note.text(), false, small());
     }
   }
 
   @Override
   public void bullets(Block.Bullets bullets) {
     canvas.in(
-        "L", () -> bullets.lines().forEach(line -> flow.text("– " + line, false, BODY, "LI")));
+        "L",
+        () -> bullets.lines().forEach(line -> flow.text("– " + line, false, flow.size(), "LI")));
   }
 
   @Override
@@ -163,7 +181,7 @@ public final class PagePdf implements PageRenderer {
           for (List<String> row : table.rows()) {
             float high = high(row, widths, false);
             if (high + headHigh > flow.wholeHigh()) { // no page takes it: cell by cell
-              canvas.in("TR", () -> row.forEach(text -> flow.text(text, false, BODY, "TD")));
+              canvas.in("TR", () -> row.forEach(text -> flow.text(text, false, flow.size(), "TD")));
               continue;
             }
             flow.room(high + (page < 0 ? headHigh : 0));

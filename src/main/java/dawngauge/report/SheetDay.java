@@ -42,6 +42,10 @@ final class SheetDay {
 
   private static final float NOTES = 25 * SheetCanvas.MM;
   private static final float NOTE_LINE = 7 * SheetCanvas.MM;
+
+  /** On a crowded page there is room for two lines at least. */
+  private static final float LEAST_NOTES = 2 * NOTE_LINE;
+
   private static final float GAP = 2.5f;
 
   /** Between columns of text. */
@@ -85,13 +89,17 @@ final class SheetDay {
     this.size = fits() ? size : LEAST_MORE * scale;
   }
 
-  /** Whether all of it has room on one page. */
+  /** Whether all of it has room on one page, with lines for notes. */
   boolean fits() {
+    return fits(LEAST_NOTES);
+  }
+
+  private boolean fits(float notes) {
     float high = canvas.headHigh() + heads(0, false) + tasks(0, false) + 2 * GAP;
     for (String tire : part.tires()) {
       high += Math.max(ROW * scale, tire(tire, 0, false));
     }
-    return high + moreHigh() + caution() <= canvas.top() - canvas.bottom();
+    return high + moreHigh() + notes + caution() <= canvas.top() - canvas.bottom();
   }
 
   private float caution() {
@@ -361,7 +369,7 @@ final class SheetDay {
     float start = top - GAP;
     float low = Math.max(end, start - moreHigh());
     int drawn = 0;
-    int most = fits() ? more.size() : Math.max(0, more.size() - LEAST_LINES);
+    int most = fits(0) ? more.size() : Math.max(0, more.size() - LEAST_LINES);
     for (int i = 0; i < 2; i++) {
       float x = canvas.left() + i * (half() + BETWEEN);
       float y = start;

@@ -136,6 +136,9 @@ public final class PageView extends StackPane {
         boolean right = column.side() == Block.Side.RIGHT;
         constraints.setHalignment(right ? HPos.RIGHT : HPos.LEFT);
         constraints.setHgrow(right ? Priority.NEVER : Priority.SOMETIMES);
+        if (right && !table.headed()) {
+          constraints.setMinWidth(Region.USE_PREF_SIZE); // a figure is not broken
+        }
         grid.getColumnConstraints().add(constraints);
       }
       grid.setMaxWidth(Region.USE_PREF_SIZE);

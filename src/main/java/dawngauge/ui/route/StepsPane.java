@@ -1,12 +1,13 @@
 package dawngauge.ui.route;
 
 import dawngauge.explain.Step;
-import dawngauge.quantity.QuantityKind;
+import dawngauge.ledger.ExplainPage;
+import dawngauge.page.Block;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.ui.common.PageView;
 import java.util.List;
-import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
 import javafx.scene.control.Label;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 
 /** How a figure came about, step by step, each with its source. */
@@ -16,55 +17,34 @@ final class StepsPane extends VBox {
       "Press a figure, or a place on the trace, to see how it came about, step by step, with its"
           + " source.";
 
+  private final Label head = new Label();
+  private final PageView steps = new PageView("How a figure came about");
   private UnitSystem units = UnitSystem.US;
 
   StepsPane() {
     getStyleClass().add("steps");
+    head.getStyleClass().add("steps-heading");
+    head.setWrapText(true);
   }
 
   /** Says what can be asked. */
   void clear(UnitSystem shown) {
     units = shown;
-    Label hint = new Label(HINT);
-    hint.getStyleClass().add("lesser");
-    hint.setWrapText(true);
-    getChildren().setAll(hint);
+    steps.show(List.of(new Block.Note(Block.Weight.LESSER, HINT)));
+    getChildren().setAll(steps);
   }
 
   /** Tells the steps of a figure. */
   void explain(String heading, List<Step> list) {
-    Label head = new Label(heading);
-    head.getStyleClass().add("steps-heading");
-    head.setWrapText(true);
-    GridPane lines = new GridPane();
-    lines.getStyleClass().add("steps-grid");
-    each(
-        list,
-        (figure, what) -> {
-          Label number = new Label(figure);
-          number.getStyleClass().add("step-figure");
-          number.setMinWidth(USE_PREF_SIZE);
-          Label words = new Label(what);
-          words.setWrapText(true);
-          lines.addRow(lines.getRowCount(), number, words);
-        });
-    getChildren().setAll(head, lines);
+    head.setText(heading);
+    steps.show(List.of(ExplainPage.steps(heading, list, units)));
+    getChildren().setAll(head, steps);
   }
 
   /** The same as one text. */
   String written(List<Step> list) {
-    StringBuilder text = new StringBuilder();
-    each(list, (figure, what) -> text.append(figure).append("   ").append(what).append('\n'));
-    return text.toString().strip();
-  }
-
-  private void each(List<Step> list, BiConsumer<String, String> taker) {
-    for (Step step : list) {
-      String figure =
-          step.result().kind() == QuantityKind.RATIO
-              ? units.format(step.result(), 1)
-              : units.format(step.result());
-      taker.accept(figure, step.what().in(units) + " [" + step.authority().text() + "]");
-    }
+    return ExplainPage.steps("", list, units).rows().stream()
+        .map(row -> String.join("   ", row))
+        .collect(Collectors.joining("\n"));
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.advice.Advice;
 import dawngauge.advice.StopAdvice;
+import dawngauge.ledger.ExplainPage;
 import dawngauge.ledger.Ledger;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
@@ -12,7 +13,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** The steps behind the figures, as printed. */
-class ExplanationTextTest {
+class ExplainPageTest {
   @Test
   void everyTireAtEveryStopIsExplainedWithin100ColumnsWithTheCautions() {
     int explained = 0;
@@ -25,7 +26,8 @@ class ExplanationTextTest {
       for (StopAdvice stop : advice.stops()) {
         for (WheelPosition position : trip.rig().positions()) {
           UnitSystem units = explained % 2 == 0 ? UnitSystem.US : UnitSystem.SI;
-          String text = ExplanationText.of(trip, stop, position, explained % 3 == 0, units);
+          String text =
+              PageText.of(ExplainPage.of(trip, stop, position, explained % 3 == 0, units), true);
           assertThat(text.lines()).allMatch(line -> PlainText.length(line) <= 100);
           assertThat(text.replaceAll("\\s+", " "))
               .as(each.getKey())
