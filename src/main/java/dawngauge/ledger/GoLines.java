@@ -14,7 +14,7 @@ public final class GoLines {
   /** What keeps the rig where it stands begins so. */
   static final String NO_GO = "NO-GO: ";
 
-  private static final String PUT_RIGHT = "put right before leaving: ";
+  private static final String PUT_RIGHT = " to put right before leaving: see the rig";
 
   /** So many lines stand at the head of a page; the rest is counted. */
   private static final int FEW = 3;
@@ -31,7 +31,7 @@ public final class GoLines {
 
   /** Those lines that keep the rig where it stands, or where it will stand. */
   public static List<String> against(List<String> lines) {
-    return lines.stream().filter(line -> !line.startsWith(PUT_RIGHT)).toList();
+    return lines.stream().filter(line -> !line.endsWith(PUT_RIGHT)).toList();
   }
 
   /**
@@ -50,7 +50,7 @@ public final class GoLines {
     }
     int others = FitnessPage.count(others(fitness));
     if (others > 0) {
-      lines.add(PUT_RIGHT + others + (lines.isEmpty() ? "" : " more") + ", see the rig");
+      lines.add(others + (lines.isEmpty() ? "" : " more") + PUT_RIGHT);
     }
     return lines;
   }

@@ -199,7 +199,7 @@ public record ReminderLine(
             + Wording.clock(reminder.start(), visit.zone())
             + " to "
             + time(reminder.end(), visit.zone())
-            + ", before sun or a mile warms them; start "
+            + ", before sun or driving warms them; start "
             + leave
             + "."
         : "All tires, warm: parked under three hours before the start at " + leave + ".";

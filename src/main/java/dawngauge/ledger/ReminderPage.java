@@ -70,7 +70,8 @@ public final class ReminderPage {
             when + " · " + reminder.summary(), reminder.todo(), reminder.watch(), List.of()));
     List<List<String>> rows = reminder.figures().rows();
     if (!rows.isEmpty()) {
-      blocks.add(new Block.Table("Figures of the tires at " + reminder.place(), COLUMNS, rows));
+      String spoken = "Figures of the tires at " + reminder.place();
+      blocks.add(new Block.Table(spoken, COLUMNS, rows, true));
       blocks.add(new Block.Note(Block.Weight.CAUTION, Ledger.AT_THE_VALVE));
     }
     return blocks;

@@ -70,8 +70,10 @@ public sealed interface Block
    * @param spoken what it shows, in one line, for who does not see it
    * @param columns from left to right
    * @param rows as many cells each as there are columns
+   * @param alone whether it is read alone: its heads stand over it even where they stand above
    */
-  record Table(String spoken, List<Column> columns, List<List<String>> rows) implements Block {
+  record Table(String spoken, List<Column> columns, List<List<String>> rows, boolean alone)
+      implements Block {
 
     /** Copies the lists. */
     public Table {
@@ -83,6 +85,11 @@ public sealed interface Block
               "a row of " + row.size() + " cells in a table of " + columns.size() + " columns");
         }
       }
+    }
+
+    /** A table that is read with those before it. */
+    public Table(String spoken, List<Column> columns, List<List<String>> rows) {
+      this(spoken, columns, rows, false);
     }
 
     /** Words in all columns. */

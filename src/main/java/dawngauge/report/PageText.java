@@ -83,7 +83,7 @@ public final class PageText implements PageRenderer {
   public void table(Block.Table table) {
     TextColumns columns =
         Objects.requireNonNull(widths.get(table.columns()), "a table that was not counted");
-    boolean told = !headed.add(table.columns());
+    boolean told = !headed.add(table.columns()) && !table.alone();
     if (table.headed() && !told) {
       out.line("");
       columns.heads(out);

@@ -142,7 +142,7 @@ class RoadCommandsTest {
     Run run = run("reminders", Run.DEMO);
     assertThat(words(run))
         .contains("WEDNESDAY 7 APRIL 2027 07:00 CDT · Gauge, cold: Floydada TX")
-        .contains("All tires, cold, 07:00 to 07:55 CDT, before sun or a mile warms them");
+        .contains("All tires, cold, 07:00 to 07:55 CDT, before sun or driving warms them");
     Path calendar = folder.resolve("haul.ics");
     for (int export = 0; export < 2; export++) {
       assertThat(run("reminders", Run.DEMO, "--calendar", calendar.toString()).code())

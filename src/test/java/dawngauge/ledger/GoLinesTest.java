@@ -36,7 +36,9 @@ class GoLinesTest {
   void holdsAreNamedAndWhatIsToBePutRightIsCounted() {
     assertThat(GoLines.of(LIST, UnitSystem.US))
         .containsExactly(
-            "NO-GO: a: what of a", "b: what of b", "put right before leaving: 2 more, see the rig");
+            "NO-GO: a: what of a",
+            "b: what of b",
+            "2 more to put right before leaving: see the rig");
     assertThat(GoLines.putRight(LIST, UnitSystem.US))
         .containsExactly("c: what of c", "d: what of d");
   }
@@ -44,7 +46,7 @@ class GoLinesTest {
   @Test
   void whereNothingIsNamedThereIsNoMore() {
     assertThat(GoLines.of(LIST.subList(2, 4), UnitSystem.US))
-        .containsExactly("put right before leaving: 2, see the rig");
+        .containsExactly("2 to put right before leaving: see the rig");
   }
 
   /** As its card: one thing to put right, in two places. */
@@ -55,7 +57,7 @@ class GoLinesTest {
         new Defect(
             Code.SET_HERE, Severity.MEND, "d", first.what(), first.toDo(), first.authority());
     assertThat(GoLines.of(List.of(first, alike), UnitSystem.US))
-        .containsExactly("put right before leaving: 1, see the rig");
+        .containsExactly("1 to put right before leaving: see the rig");
     assertThat(GoLines.putRight(List.of(first, alike), UnitSystem.US))
         .containsExactly("c, d: what of c");
     assertThat(FitnessPage.summary(List.of(first, alike))).startsWith("1 ");
