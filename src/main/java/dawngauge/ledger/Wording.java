@@ -58,7 +58,7 @@ public final class Wording {
   }
 
   /** Clock and day go by the same rounded time, so that 23:59:40 is 00:00 of the next day. */
-  private static ZonedDateTime toTheMinute(Instant instant, ZoneId zone) {
+  public static ZonedDateTime toTheMinute(Instant instant, ZoneId zone) {
     return instant.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).atZone(zone);
   }
 

@@ -226,6 +226,19 @@ class RouteWindowTest extends WindowTest {
     assertThat(open.tireTable()).isNotEmpty();
   }
 
+  /** The clock that a field computes is the one that the grid shows, to the same minute. */
+  @Test
+  void aComputedTimeIsThatOfTheGrid() {
+    OpenWindow open = open(demo());
+    List<String> times = open.column("time");
+    for (int row : new int[] {1, 4, 8, 9}) {
+      open.focusStop(row);
+      open.until(
+          "the field has its time",
+          () -> open.field("Arrival time").getPromptText().endsWith(" " + times.get(row)));
+    }
+  }
+
   @Test
   void theTraceTellsItsFiguresByKeyboard() {
     OpenWindow open = open(demo());

@@ -2,6 +2,7 @@ package dawngauge.ui.route;
 
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.Spot;
+import dawngauge.ledger.Wording;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -195,6 +196,7 @@ final class StopFields extends EditorGrid {
   }
 
   private static String clock(ZonedDateTime time) {
-    return Texts.shortened(Forms.text(TypedTime.of(time.toLocalDateTime(), time.getZone())));
+    ZonedDateTime shown = Wording.toTheMinute(time.toInstant(), time.getZone());
+    return Texts.shortened(Forms.text(TypedTime.of(shown.toLocalDateTime(), shown.getZone())));
   }
 }
