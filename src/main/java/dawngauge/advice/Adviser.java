@@ -43,7 +43,8 @@ public final class Adviser {
 
   /** The forecast with what to do. */
   public Advice advise() {
-    Judgement judgement = Judgement.of(forecaster, thresholds, plan);
+    List<WheelPosition> all = forecaster.trip().rig().positions();
+    Judgement judgement = Judgement.of(forecaster, thresholds, plan, all);
     Forecast forecast = forecaster.forecast(judgement.tracks());
     List<TireLoss> losses = TireLoss.of(forecaster.trip(), judgement.tracks());
     List<StopAdvice> stops = new ArrayList<>();
@@ -82,28 +83,32 @@ public final class Adviser {
   }
 
   private List<OfferAdvice> offers(StopForecast stop, Judgement judgement) {
-    List<OfferAdvice> offers = new ArrayList<>();
-    for (LoadChange change : stop.visit().stop().loadChanges()) {
-      if (change.offered()) {
-        OfferJudge judge = new OfferJudge(forecaster, thresholds, judgement, stop.visit().index());
-        offers.add(judge.judge(change));
-      }
-    }
-    return offers;
+    OfferJudge judge = new OfferJudge(forecaster, thresholds, judgement, stop.visit().index());
+    List<LoadChange> offered =
+        stop.visit().stop().loadChanges().stream().filter(LoadChange::offered).toList();
+    return new OffersWhenAsked(offered, judge::judge);
   }
 
   /**
-   * All tires at all stops, judged forward.
+   * Tires at all stops, judged forward.
    *
    * @param tracks the tires with every setting that is asked for
    * @param byStop the tires stop by stop, in walking order
    */
   record Judgement(Map<WheelPosition, Track> tracks, List<List<TireAdvice>> byStop) {
 
+    /**
+     * Judges tires.
+     *
+     * @param positions which, in walking order, those of an axle together
+     */
     static Judgement of(
-        Forecaster forecaster, Thresholds thresholds, @Nullable AdjustmentPlan plan) {
+        Forecaster forecaster,
+        Thresholds thresholds,
+        @Nullable AdjustmentPlan plan,
+        List<WheelPosition> positions) {
       Map<WheelPosition, Seat> seats = new LinkedHashMap<>();
-      for (WheelPosition position : forecaster.trip().rig().positions()) {
+      for (WheelPosition position : positions) {
         TirePlan ofTire = plan == null ? null : plan.of(position).orElse(null);
         TireJudge judge = new TireJudge(forecaster, thresholds, ofTire);
         forecaster

@@ -231,10 +231,7 @@ final class Lookahead {
     if (carrying == null) {
       return Double.NEGATIVE_INFINITY;
     }
-    double wanted =
-        Math.max(
-            carrying.needed(allowed, then.limitSigma()),
-            carrying.needed(allowed, then.fineSigma()));
+    double wanted = carrying.needed(allowed, then.limitSigma(), then.fineSigma());
     // The cautious side reaches further, the more air there is.
     return then.fill() * (wanted + then.airPressure()) / (then.low() + then.airPressure());
   }

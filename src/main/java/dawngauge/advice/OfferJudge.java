@@ -20,6 +20,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Judges whether a load that is only offered could be taken on, from its stop to the end. */
 final class OfferJudge {
@@ -133,25 +134,39 @@ final class OfferJudge {
 
   /** Tires that the load puts on hold although no rating is passed: not enough air for it. */
   private List<Reason> furtherHolds(Forecaster with) {
-    Adviser.Judgement taken = Adviser.Judgement.of(with, thresholds, null);
+    Adviser.Judgement taken = Adviser.Judgement.of(with, thresholds, null, loadedBy(with));
     Map<String, Reason> distinct = new LinkedHashMap<>();
     for (int stop = visit; stop < taken.byStop().size(); stop++) {
       String place = forecaster.itinerary().visits().get(stop).stop().place();
-      List<TireAdvice> tires = taken.byStop().get(stop);
-      for (int i = 0; i < tires.size(); i++) {
+      for (TireAdvice tire : taken.byStop().get(stop)) {
+        WheelPosition position = tire.tire().fitted().position();
         Set<String> known = new HashSet<>();
-        for (Reason before : without.byStop().get(stop).get(i).reasons()) {
-          known.add(before.mark() + before.text().template());
-        }
-        String tire = tires.get(i).tire().fitted().position().words();
-        tires.get(i).reasons().stream()
+        without.byStop().get(stop).stream()
+            .filter(before -> before.tire().fitted().position().equals(position))
+            .flatMap(before -> before.reasons().stream())
+            .forEach(before -> known.add(before.mark() + before.text().template()));
+        tire.reasons().stream()
             .filter(reason -> reason.mark() == Mark.HOLD)
             .filter(reason -> !known.contains(reason.mark() + reason.text().template()))
-            .map(reason -> named(place, tire, reason))
+            .map(reason -> named(place, position.words(), reason))
             .forEach(reason -> distinct.putIfAbsent(reason.text().in(UnitSystem.US), reason));
       }
     }
     return new ArrayList<>(distinct.values());
+  }
+
+  /** Tires whose axle carries another load then: of all others nothing changes. */
+  private List<WheelPosition> loadedBy(Forecaster with) {
+    return forecaster.trip().rig().positions().stream()
+        .filter(
+            position ->
+                IntStream.range(visit, forecaster.itinerary().visits().size())
+                    .anyMatch(
+                        stop ->
+                            !with.loads()
+                                .axle(stop, position.axle())
+                                .equals(forecaster.loads().axle(stop, position.axle()))))
+        .toList();
   }
 
   private static Reason named(String place, String tire, Reason reason) {

@@ -10,7 +10,7 @@ import java.util.List;
  * @param stop the stop
  * @param tires in walking order
  * @param routine gauging that is good habit here, for the whole rig
- * @param offers loads that are only offered here
+ * @param offers loads that are only offered here, each judged when it is first asked for
  * @param legCautions what to heed on the leg ahead
  */
 public record StopAdvice(
@@ -20,11 +20,10 @@ public record StopAdvice(
     List<OfferAdvice> offers,
     List<Phrase> legCautions) {
 
-  /** Copies the lists. */
+  /** Copies the lists but the offers, which are judged late. */
   public StopAdvice {
     tires = List.copyOf(tires);
     routine = List.copyOf(routine);
-    offers = List.copyOf(offers);
     legCautions = List.copyOf(legCautions);
   }
 

@@ -1,6 +1,8 @@
 package dawngauge.rules;
 
 import dawngauge.tire.Capacity;
+import org.hipparchus.analysis.solvers.AllowedSolution;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,7 +17,13 @@ public final class Carrying {
 
   private static final int QUANTILES = 32;
 
-  private static final int HALVINGS = 40;
+  /** How near a pressure that is sought is found, in pascal. */
+  private static final double NEAR = 1e-3;
+
+  private static final int MOST_TRIES = 200;
+
+  /** Points of the curve that the search goes by. */
+  private static final int POINTS = 4;
 
   /** So many standard deviations away a chance is under 1e-6, which is called none. */
   private static final double FAR = 5;
@@ -116,16 +124,29 @@ public final class Carrying {
         capacity.pascalsFor(capacity.mostKilograms()) + extraPascals + ROUNDING + FAR * sigma;
     if (!(underFloor(high, sigma) <= chance)) {
       return Double.NaN;
+    } else if (underFloor(low, sigma) <= chance) {
+      return low;
     }
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      if (underFloor(middle, sigma) <= chance) {
-        high = middle;
-      } else {
-        low = middle;
-      }
-    }
-    return high;
+    return new BracketingNthOrderBrentSolver(0, NEAR, 0, POINTS)
+        .solve(
+            MOST_TRIES,
+            pascals -> underFloor(pascals, sigma) - chance,
+            low,
+            high,
+            AllowedSolution.BELOW_SIDE);
+  }
+
+  /**
+   * The larger of what two spreads need.
+   *
+   * @see #needed(double, double)
+   */
+  public double needed(double chance, double sigma, double other) {
+    double needed = needed(chance, sigma);
+    // The chance falls as the pressure rises: where it is small enough there, less is needed.
+    return Double.isNaN(needed) || underFloor(needed, other) <= chance
+        ? needed
+        : needed(chance, other);
   }
 
   /** One standard deviation of the pressure that the load likely needs, where some carries it. */

@@ -147,6 +147,21 @@ class CarryingTest {
     assertThat(none).as("loads that no pressure carries with the chance").isBetween(50, TIRES / 2);
   }
 
+  /** Of two spreads the one that needs more counts, whichever is named first. */
+  @Test
+  void theLargerNeedOfTwoSpreadsCounts() {
+    for (int n = 0; n < TIRES; n++) {
+      Case tire = next();
+      double one = between(0.05, 5) * PSI;
+      double other = between(0.05, 5) * PSI;
+      double chance = between(0.01, 0.6);
+      double larger =
+          Math.max(tire.carrying.needed(chance, one), tire.carrying.needed(chance, other));
+      assertThat(tire.carrying.needed(chance, one, other)).isCloseTo(larger, within(20.0));
+      assertThat(tire.carrying.needed(chance, other, one)).isCloseTo(larger, within(20.0));
+    }
+  }
+
   /** Rows that go on above the rated pressure: 2,800 lb at 71.33 psi of a tire rated at 70. */
   @Test
   void neededReachesAboveTheRatedPressureWhereRowsDo() {
