@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The air along the whole way. At a stop it is that stop's own series; on a leg it is taken between
  * the neighbouring places, linear in the distance, and where the ground is higher than the straight
- * line between them colder by the standard atmosphere's 6.5 K a kilometer.
+ * line between them colder by the standard atmosphere's 6.5 K a kilometer, where it is lower
+ * warmer. But about dawn cold air lies in valleys: below both places it then gets no warmer.
  */
 public final class Ambient {
 
@@ -23,7 +24,12 @@ public final class Ambient {
   private static final double BRIDGE_SIGMA = 5;
 
   private record Station(
-      int stop, boolean atStop, double meters, double elevation, @Nullable AirSeries series) {}
+      int stop,
+      boolean atStop,
+      double meters,
+      double elevation,
+      DawnHours dawn,
+      @Nullable AirSeries series) {}
 
   private final List<Station> stations;
 
@@ -64,7 +70,12 @@ public final class Ambient {
       if (series != null || need.required()) {
         stations.add(
             new Station(
-                need.stop(), need.isAtStop(), need.meters(), need.elevationMeters(), series));
+                need.stop(),
+                need.isAtStop(),
+                need.meters(),
+                need.elevationMeters(),
+                DawnHours.of(need),
+                series));
       }
     }
     return Outcome.of(new Ambient(stations), problems);
@@ -87,6 +98,7 @@ public final class Ambient {
                             s.atStop,
                             s.meters,
                             s.elevation,
+                            s.dawn,
                             new OtherAir(s.series, whatIf, after)))
             .toList());
   }
@@ -143,8 +155,11 @@ public final class Ambient {
     double part = (meters - before.meters) / (after.meters - before.meters);
     Air between = start.towards(second.at(epochSeconds), part);
     double straight = before.elevation + part * (after.elevation - before.elevation);
+    boolean dawn = (part < 0.5 ? before : after).dawn.contain(epochSeconds);
+    double lowest = dawn ? Math.min(before.elevation, after.elevation) : elevationMeters;
+    double counted = Math.max(elevationMeters, lowest);
     return new Air(
-        between.kelvins() - StandardAtmosphere.LAPSE_RATE * (elevationMeters - straight),
+        between.kelvins() - StandardAtmosphere.LAPSE_RATE * (counted - straight),
         bridged ? Math.hypot(between.sigma(), BRIDGE_SIGMA) : between.sigma(),
         between.coldSide(),
         bridged);

@@ -37,11 +37,16 @@ final class DailySpread {
   static double at(Coordinate place, double month) {
     List<NearestPoints.Near> around = Bundled.TABLE.around(place, AROUND);
     if (around.get(0).meters() > REACH_METERS) {
-      return ROUGH_MEAN + ROUGH_SWING * Math.cos(2 * Math.PI * (month - 1) / 12);
+      return rough(month);
     }
     return Math.max(
         YearCurve.at(month, m -> mean(around, m, false)),
         YearCurve.at(month, m -> mean(around, m, true)));
+  }
+
+  /** Where the place is not known, or off the grid. */
+  static double rough(double month) {
+    return ROUGH_MEAN + ROUGH_SWING * Math.cos(2 * Math.PI * (month - 1) / 12);
   }
 
   /** Mean of the grid's points by inverse distance. */

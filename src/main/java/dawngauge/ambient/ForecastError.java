@@ -16,6 +16,9 @@ public final class ForecastError {
   /** °F, daily minimum, leads of 0 to 6 days. */
   private static final double[] MINIMUM = {5.14, 5.63, 5.62, 5.61, 5.66, 5.89, 5.96};
 
+  /** The longest lead of the data, in days. */
+  static final int LAST = MAXIMUM.length - 1;
+
   /**
    * Forecast minima of the same data lay 0.6 to 1.4 °F above what came; the cold side of a minimum
    * is widened by 1 °F, in kelvin.

@@ -3,7 +3,6 @@ package dawngauge.ambient;
 import dawngauge.explain.Phrase;
 import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
-import dawngauge.quantity.TemperatureDifference;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Provenance;
 import java.time.Instant;
@@ -11,36 +10,22 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Temperatures at given times: linear between them, steady before the first and after the last,
- * with a spread that grows by the hour out there. A forecast's spread is the published error of its
- * lead: about dawn that of the day's minimum, else that of the maximum.
+ * with a spread that grows by the hour out there.
  */
 final class HourlyAir implements AirSeries {
 
   /** Growth of the spread outside the given times, in kelvin an hour; ours, no source. */
   private static final double GROWTH = 0.5;
 
-  private static final double DAY = 86_400;
-
   private final double[] seconds;
   private final double[] kelvins;
   private final Provenance provenance;
-  private final DawnHours dawn;
+  private final Sureness sureness;
 
-  /** Spread that was given, else NaN. */
-  private final double sigma;
-
-  /** When a forecast was issued, in epoch seconds; NaN for what is none. */
-  private final double issued;
-
-  HourlyAir(
-      AmbientEntry.Hourly hourly,
-      Provenance provenance,
-      @Nullable Entered<TemperatureDifference> uncertainty,
-      DawnHours dawn) {
+  HourlyAir(AmbientEntry.Hourly hourly, Provenance provenance, Sureness sureness) {
     List<AmbientEntry.Hourly.At> hours = hourly.hours();
     seconds = new double[hours.size()];
     kelvins = new double[hours.size()];
@@ -49,14 +34,7 @@ final class HourlyAir implements AirSeries {
       kelvins[i] = hours.get(i).temperature().value().kelvins();
     }
     this.provenance = provenance;
-    this.dawn = dawn;
-    Instant given = provenance.issued();
-    boolean forecast = provenance.kind() == Provenance.Kind.FEED && given != null;
-    this.issued = forecast && given != null ? given.getEpochSecond() : Double.NaN;
-    this.sigma =
-        uncertainty != null
-            ? uncertainty.value().kelvins()
-            : forecast ? Double.NaN : SteadyAir.SIGMA;
+    this.sureness = sureness;
   }
 
   /** The last of the given times, in epoch seconds. */
@@ -86,23 +64,12 @@ final class HourlyAir implements AirSeries {
     double outside =
         Math.max(
             0, Math.max(seconds[0] - epochSeconds, epochSeconds - seconds[seconds.length - 1]));
-    return within(epochSeconds) + GROWTH * outside / 3600;
-  }
-
-  private double within(double epochSeconds) {
-    if (!Double.isNaN(sigma)) {
-      return sigma;
-    }
-    long lead = (long) Math.max(0, (epochSeconds - issued) / DAY);
-    return dawn.contain(epochSeconds)
-        ? ForecastError.ofMinimum(lead)
-        : ForecastError.ofMaximum(lead);
+    return sureness.sigmaAt(epochSeconds) + GROWTH * outside / 3600;
   }
 
   @Override
   public double coldSideAt(double epochSeconds) {
-    boolean forecast = !Double.isNaN(issued);
-    return forecast && dawn.contain(epochSeconds) ? ForecastError.MINIMUM_COLD_SIDE : 0;
+    return sureness.coldSideAt(epochSeconds);
   }
 
   @Override

@@ -7,9 +7,7 @@ import dawngauge.physics.DiurnalCurve;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
-import dawngauge.quantity.Entered;
 import dawngauge.quantity.Temperature;
-import dawngauge.quantity.TemperatureDifference;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Provenance;
 import java.time.Duration;
@@ -41,7 +39,22 @@ final class LowHighAir implements AirSeries {
    */
   private static final double KINKS_AROUND = 12 * 3600.0;
 
-  private record Given(Temperature low, Temperature high, @Nullable Double sigma, long lead) {}
+  /**
+   * What holds for a day.
+   *
+   * @param sigma spread that was typed for it, in kelvin
+   * @param from day on which it was given
+   * @param lead whole days from then to the day for which it holds
+   */
+  private record Given(
+      Temperature low, Temperature high, @Nullable Double sigma, LocalDate from, long lead) {
+
+    /** The same where it stands in for another day: no surer than if it had been given for it. */
+    Given on(LocalDate date) {
+      long later = ChronoUnit.DAYS.between(from, date);
+      return new Given(low, high, sigma, from, Math.max(lead, later));
+    }
+  }
 
   /** Epoch seconds at which the days begin, one after the other without a gap. */
   private final double[] midnights;
@@ -56,6 +69,7 @@ final class LowHighAir implements AirSeries {
   private final Given[] given;
   private final List<Double> kinks;
   private final Provenance provenance;
+  private final LeadError error;
   private final Phrase inWords;
 
   private LowHighAir(
@@ -66,6 +80,7 @@ final class LowHighAir implements AirSeries {
     this.days = days.values().toArray(new DiurnalCurve.Day[0]);
     this.given = given.values().toArray(new Given[0]);
     this.provenance = provenance;
+    this.error = LeadError.of(need);
     LocalDate begins = need.from().atZone(need.zone()).toLocalDate();
     LocalDate ends = need.to().atZone(need.zone()).toLocalDate();
     this.dates = begins.datesUntil(ends.plusDays(1)).toList();
@@ -100,14 +115,15 @@ final class LowHighAir implements AirSeries {
     for (AmbientEntry entry : entries) {
       if (entry.figure() instanceof AmbientEntry.LowHigh figure) {
         provenance = entry.provenance();
-        Entered<TemperatureDifference> uncertainty = entry.uncertainty();
         typed.put(
             figure.date(),
             new Given(
-                figure.low().value(),
-                figure.high().value(),
-                uncertainty == null ? null : uncertainty.value().kelvins(),
-                lead(entry, figure.date(), need, asOf)));
+                    figure.low().value(),
+                    figure.high().value(),
+                    Sureness.known(entry),
+                    given(entry, need, asOf),
+                    0)
+                .on(figure.date()));
       }
     }
     if (typed.isEmpty()) {
@@ -131,7 +147,7 @@ final class LowHighAir implements AirSeries {
               sun.get().sunset().getEpochSecond(),
               figures.low.kelvins(),
               figures.high.kelvins()));
-      given.put(date, figures);
+      given.put(date, figures.on(date));
     }
     return Outcome.of(new LowHighAir(need, days, given, provenance));
   }
@@ -141,14 +157,10 @@ final class LowHighAir implements AirSeries {
         < DiurnalCurve.SHORTEST_DAY_SECONDS;
   }
 
-  /**
-   * Days from when the figures were given to their date; a typed figure is taken as of departure.
-   */
-  private static long lead(
-      AmbientEntry entry, LocalDate date, AmbientNeeds.Need need, Instant asOf) {
+  /** The day on which figures were given; a typed figure is taken as of departure. */
+  private static LocalDate given(AmbientEntry entry, AmbientNeeds.Need need, Instant asOf) {
     Instant issued = entry.provenance().issued();
-    LocalDate from = (issued == null ? asOf : issued).atZone(need.zone()).toLocalDate();
-    return Math.max(0, ChronoUnit.DAYS.between(from, date));
+    return (issued == null ? asOf : issued).atZone(need.zone()).toLocalDate();
   }
 
   private static Given nearest(NavigableMap<LocalDate, Given> typed, LocalDate date) {
@@ -191,7 +203,9 @@ final class LowHighAir implements AirSeries {
     return new Air(
         DiurnalCurve.temperatureAt(time, days[day - 1], days[day], days[day + 1]),
         sigma(given[day], minimum),
-        minimum ? ForecastError.MINIMUM_COLD_SIDE : 0,
+        minimum && provenance.kind() != Provenance.Kind.MEASURED
+            ? ForecastError.MINIMUM_COLD_SIDE
+            : 0,
         false);
   }
 
@@ -210,11 +224,8 @@ final class LowHighAir implements AirSeries {
     return at(epochSeconds).coldSide();
   }
 
-  private static double sigma(Given figures, boolean minimum) {
-    if (figures.sigma != null) {
-      return figures.sigma;
-    }
-    return minimum ? ForecastError.ofMinimum(figures.lead) : ForecastError.ofMaximum(figures.lead);
+  private double sigma(Given figures, boolean minimum) {
+    return figures.sigma == null ? error.of(figures.lead, minimum) : figures.sigma;
   }
 
   private boolean aboutTheMinimum(double time, int day) {

@@ -3,28 +3,20 @@ package dawngauge.ambient;
 import dawngauge.explain.Phrase;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Temperature;
-import dawngauge.quantity.TemperatureDifference;
 import dawngauge.trip.Provenance;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** One temperature, whatever the time. */
 final class SteadyAir implements AirSeries {
 
-  /** Standard deviation of a temperature given for an hour, in kelvin; ours, no source. */
-  static final double SIGMA = 2;
-
   private final Temperature temperature;
   private final Provenance provenance;
-  private final double sigma;
+  private final Sureness sureness;
 
-  SteadyAir(
-      Entered<Temperature> temperature,
-      Provenance provenance,
-      @Nullable Entered<TemperatureDifference> uncertainty) {
+  SteadyAir(Entered<Temperature> temperature, Provenance provenance, Sureness sureness) {
     this.temperature = temperature.value();
     this.provenance = provenance;
-    this.sigma = uncertainty == null ? SIGMA : uncertainty.value().kelvins();
+    this.sureness = sureness;
   }
 
   @Override
@@ -34,12 +26,12 @@ final class SteadyAir implements AirSeries {
 
   @Override
   public double sigmaAt(double epochSeconds) {
-    return sigma;
+    return sureness.sigmaAt(epochSeconds);
   }
 
   @Override
   public double coldSideAt(double epochSeconds) {
-    return 0;
+    return sureness.coldSideAt(epochSeconds);
   }
 
   @Override

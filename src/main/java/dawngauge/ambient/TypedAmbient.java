@@ -34,15 +34,16 @@ public final class TypedAmbient implements AmbientSource {
     Map<AmbientNeeds.Need, AirSeries> answers = new HashMap<>();
     List<Problem> problems = new ArrayList<>();
     for (AmbientNeeds.Need need : needs.needs()) {
+      Instant asOf = needs.needs().get(0).from();
       ProfilePoint point = need.point();
       Entered<Temperature> typed = point == null ? null : point.ambient();
       if (typed != null) {
-        answers.put(need, new SteadyAir(typed, Provenance.TYPED, null));
+        answers.put(need, new SteadyAir(typed, Provenance.TYPED, Sureness.ofTyped(need, asOf)));
         continue;
       }
       List<AmbientEntry> entries = trip.ambient().stream().filter(e -> isFor(e, need)).toList();
       if (!entries.isEmpty()) {
-        Outcome<AirSeries> series = series(need, entries, needs.needs().get(0).from());
+        Outcome<AirSeries> series = series(need, entries, asOf);
         problems.addAll(series.problems());
         series.value().ifPresent(found -> answers.put(need, found));
       }
@@ -71,8 +72,7 @@ public final class TypedAmbient implements AmbientSource {
       }
     }
     if (hourly != null && hourly.figure() instanceof AmbientEntry.Hourly figure) {
-      AirSeries hours =
-          new HourlyAir(figure, hourly.provenance(), hourly.uncertainty(), DawnHours.of(need));
+      AirSeries hours = new HourlyAir(figure, hourly.provenance(), Sureness.of(need, hourly, asOf));
       boolean seam =
           hourly.provenance().kind() == Provenance.Kind.FEED
               && !days.isEmpty()
@@ -83,7 +83,8 @@ public final class TypedAmbient implements AmbientSource {
     }
     if (steady != null && steady.figure() instanceof AmbientEntry.Steady figure) {
       return Outcome.of(
-          new SteadyAir(figure.temperature(), steady.provenance(), steady.uncertainty()));
+          new SteadyAir(
+              figure.temperature(), steady.provenance(), Sureness.of(need, steady, asOf)));
     }
     return LowHighAir.of(need, days, asOf);
   }

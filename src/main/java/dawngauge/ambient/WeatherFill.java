@@ -335,7 +335,7 @@ public final class WeatherFill {
     Set<String> legs = new HashSet<>();
     fresh.stream().filter(e -> !e.isAtStop()).forEach(e -> legs.add(e.stop()));
     for (AmbientEntry entry : trip.ambient()) {
-      boolean typed = entry.provenance().kind() == Provenance.Kind.TYPED;
+      boolean typed = entry.provenance().byHand();
       boolean gone =
           renewed.contains(key(entry)) || (!entry.isAtStop() && legs.contains(entry.stop()));
       if (typed || !gone) {

@@ -9,7 +9,6 @@ import dawngauge.quantity.Entered;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.ProfilePoint;
-import dawngauge.trip.Provenance;
 import dawngauge.trip.Trip;
 import java.time.Duration;
 import java.time.Instant;
@@ -86,7 +85,7 @@ record WeatherPoint(
     return trip.ambient().stream()
         .filter(AmbientEntry::isAtStop)
         .filter(entry -> entry.stop().equals(visit.stop().id()))
-        .anyMatch(entry -> entry.provenance().kind() == Provenance.Kind.TYPED);
+        .anyMatch(entry -> entry.provenance().byHand());
   }
 
   private static WeatherPoint atStop(Itinerary.Visit visit, Coordinate here) {

@@ -111,7 +111,7 @@ public record WeatherSummary(List<String> lines, List<String> problems) {
   private static String words(Provenance from) {
     Instant issued = from.issued();
     return switch (from.kind()) {
-      case TYPED -> "typed";
+      case TYPED, MEASURED -> from.kind().word();
       case TYPICAL -> "typical for the date, not a forecast";
       case FEED ->
           "by "

@@ -111,21 +111,42 @@ public final class AirEdits {
     return RouteEdits.withAir(trip, stop, entries);
   }
 
+  /** Tells of what a person gave and counts whether it was measured there, else only expected. */
+  public static Trip withMeasured(Trip trip, String stop, boolean measured) {
+    StopAir air = StopAir.of(trip, stop);
+    StopAir.Kind counts = air.counts();
+    Provenance.Kind kind = measured ? Provenance.Kind.MEASURED : Provenance.Kind.TYPED;
+    List<AmbientEntry> entries =
+        air.entries().stream()
+            .map(
+                entry ->
+                    StopAir.Kind.of(entry.figure()) == counts && entry.provenance().byHand()
+                        ? entry.withProvenance(entry.provenance().withKind(kind))
+                        : entry)
+            .toList();
+    return RouteEdits.withAir(trip, stop, entries);
+  }
+
   private static List<AmbientEntry> without(StopAir air, StopAir.Kind kind) {
     List<AmbientEntry> rest = new ArrayList<>(air.entries());
     rest.removeAll(air.of(kind));
     return rest;
   }
 
-  /** A typed entry with the remarks of what it replaces, and its spread if that was typed. */
+  /** An entry with the remarks of what it replaces, and its spread if a person gave that. */
   private static AmbientEntry typed(
       StopAir air, AmbientEntry.Figure figure, @Nullable AmbientEntry before) {
     AmbientEntry entry = new AmbientEntry(air.stop(), figure, Provenance.TYPED, null, Remarks.NONE);
     if (before == null) {
       return entry;
     }
-    boolean own = before.provenance().kind() == Provenance.Kind.TYPED;
+    boolean own = before.provenance().byHand();
+    boolean measured = before.provenance().kind() == Provenance.Kind.MEASURED;
     return new AmbientEntry(
-        air.stop(), figure, Provenance.TYPED, own ? before.uncertainty() : null, before.remarks());
+        air.stop(),
+        figure,
+        measured ? before.provenance() : Provenance.TYPED,
+        own ? before.uncertainty() : null,
+        before.remarks());
   }
 }

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Where a temperature came from.
  *
- * @param kind typed, from a feed, or typical for the date
+ * @param kind typed, measured, from a feed, or typical for the date
  * @param source who gave it, in words, or null
  * @param issued when it was given, or null; a forecast's uncertainty grows from here
  * @param elevation height of the ground for which it was given, where that is known
@@ -30,10 +30,17 @@ public record Provenance(
     this(kind, source, issued, null);
   }
 
+  /** Whether a person gave it, so that nothing else takes its place. */
+  public boolean byHand() {
+    return kind == Kind.TYPED || kind == Kind.MEASURED;
+  }
+
   /** Kinds of origin. */
   public enum Kind {
-    /** Typed. */
+    /** Typed: by somebody's forecast, or a guess. */
     TYPED("typed"),
+    /** Measured at the place, as it came. */
+    MEASURED("measured"),
     /** From a weather service. */
     FEED("feed"),
     /** Typical for place and date, not a forecast. */

@@ -186,7 +186,7 @@ public final class RouteEdits {
         trip.ambient().stream()
             .filter(
                 entry ->
-                    entry.provenance().kind() == Provenance.Kind.TYPED
+                    entry.provenance().byHand()
                         || !(entry.stop().equals(id)
                             || (entry.stop().equals(before) && !entry.isAtStop())))
             .toList());

@@ -68,6 +68,20 @@ public record StopAir(String stop, List<AmbientEntry> entries) {
     return entries.isEmpty() ? null : Kind.LOW_HIGH;
   }
 
+  /** Whether a person gave what counts. */
+  public boolean byHand() {
+    Kind counts = counts();
+    return counts != null && of(counts).stream().anyMatch(entry -> entry.provenance().byHand());
+  }
+
+  /** Whether what counts was measured. */
+  public boolean measured() {
+    Kind counts = counts();
+    return counts != null
+        && of(counts).stream()
+            .allMatch(entry -> entry.provenance().kind() == Provenance.Kind.MEASURED);
+  }
+
   /** Whether typical days go on where a forecast by the hour ends. */
   public boolean continues() {
     AmbientEntry hours = hourly();

@@ -22,14 +22,14 @@ class LeakFoundTest {
 
   @Test
   void tooLowOnTheWayToTheHoseIsHeldThoughThereIsAirAtItsEnd() {
-    // 15 psi in 23 hours, 16.6 at the most: two and a half hours on it is at 65 − 1.8 = 63.2, under
+    // 15 psi in 23 hours, 17 at the most: two and a half hours on it is at 65 − 1.8 = 63.2, under
     // 80 % of 80 psi when it arrives at the hose.
     Seen seen = Seen.at(camp("65 psi").to("Fuel", 1, "60 °F").air().advise(), 1);
     Seen further =
         Seen.at(camp("65 psi").to("Fuel", 1, "60 °F").air().to("End", 0, "60 °F").advise(), 1);
     for (Seen each : new Seen[] {seen, further}) {
       assertThat(each.texts(Mark.HOLD))
-          .contains("going down: lost 15 psi (± 2 psi) since Home; as early as Fuel")
+          .contains("going down: lost 15 psi (± 3 psi) since Home; as early as Fuel")
           .contains("before the next air: do not roll on it so; mend the leak")
           .doesNotContain("rolled so", "spare");
     }

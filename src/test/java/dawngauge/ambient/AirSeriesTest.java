@@ -5,6 +5,7 @@ import static dawngauge.testdata.StopBuilder.stop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dawngauge.geo.Coordinate;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -17,6 +18,7 @@ import dawngauge.trip.Itinerary;
 import dawngauge.trip.Provenance;
 import dawngauge.trip.Trip;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -69,25 +71,27 @@ class AirSeriesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "2027-03-09T06:00:00Z, 20, 2.0",
-    "2027-03-09T06:30:00Z, 22.5, 2.0",
-    "2027-03-09T08:00:00Z, 30, 2.0",
-    "2027-03-09T03:00:00Z, 20, 3.5",
-    "2027-03-09T12:00:00Z, 30, 4.0"
+    "2027-03-09T06:00:00Z, 20, 3.54, 0",
+    "2027-03-09T06:30:00Z, 22.5, 3.54, 0",
+    "2027-03-09T08:00:00Z, 30, 5.14, 0",
+    "2027-03-09T03:00:00Z, 20, 3.54, 1.5",
+    "2027-03-09T12:00:00Z, 30, 5.14, 2"
   })
-  void byTheHourIsLinearAndSteadyOutside(String instant, double expected, double sigma) {
+  void byTheHourIsLinearAndSteadyOutside(
+      String instant, double expected, double fahrenheitError, double outside) {
     AirSeries series = series(twoHours());
 
     assertThat(fahrenheit(series.kelvinsAt(seconds(instant)))).isCloseTo(expected, within(1e-9));
-    // 2 K typed hour by hour, half a kelvin more for each hour outside: ours, no source
-    assertThat(series.sigmaAt(seconds(instant))).isCloseTo(sigma, within(1e-9));
+    // the published error of the day itself, half a kelvin more for each hour outside: ours
+    assertThat(series.sigmaAt(seconds(instant)))
+        .isCloseTo(fahrenheitError * 5 / 9 + outside, within(1e-9));
     assertThat(series.kinks())
         .containsExactly(seconds("2027-03-09T06:00:00Z"), seconds("2027-03-09T08:00:00Z"));
   }
 
   @Test
   void steadyIsSteady() {
-    AirSeries series = series(mountains().steady("41 °F"));
+    AirSeries series = series(mountains().steady("41 °F").measured());
 
     assertThat(fahrenheit(series.kelvinsAt(0))).isCloseTo(41, within(1e-9));
     assertThat(series.kelvinsAt(0)).isEqualTo(series.kelvinsAt(SUNRISE));
@@ -170,6 +174,25 @@ class AirSeriesTest {
         .containsExactly(ProblemCode.NO_SUNRISE, ProblemCode.NO_AMBIENT);
   }
 
+  /** Far ahead no forecast is better than what is typical: single days spread about that. */
+  @Test
+  void farAheadWhatWasTypedIsNoSurerThanWhatIsTypical() {
+    Provenance early =
+        new Provenance(Provenance.Kind.TYPED, "a guess", Instant.parse("2027-02-20T19:00:00Z"));
+    StopBuilder days = mountains().lowHigh("2027-03-09", "10 °F", "50 °F");
+    StopBuilder hours = twoHours();
+    StopBuilder stay = mountains().steady("41 °F");
+    double noon = seconds("2027-03-09T20:00:00Z");
+    for (StopBuilder stop : List.of(days, hours, stay)) {
+      AirSeries series = series(stop.from(early));
+      double typical =
+          DailySpread.at(
+              new Coordinate(38.54, -106.93), TypicalTemperatures.month(LocalDate.of(2027, 3, 9)));
+      assertThat(series.sigmaAt(noon)).isGreaterThanOrEqualTo(typical - 1e-9);
+      assertThat(series.sigmaAt(noon)).isGreaterThan(6.72 * 5 / 9);
+    }
+  }
+
   /**
    * Root mean square errors of U.S. National Weather Service forecasts, °F (ASA Data Expo 2018):
    * the minimum's from midnight to two hours after sunrise, else the maximum's; by days of lead.
@@ -186,7 +209,6 @@ class AirSeriesTest {
     "2027-03-09T22:00:00Z, 2027-03-05, 5.36, 0",
     "2027-03-09T13:28:00Z, 2027-03-03, 5.96, 1",
     "2027-03-09T22:00:00Z, 2027-03-03, 6.72, 0",
-    "2027-03-09T22:00:00Z, 2027-02-20, 6.72, 0",
     "2027-03-09T22:00:00Z, 2027-03-12, 3.54, 0"
   })
   void lowAndHighHaveThePublishedError(

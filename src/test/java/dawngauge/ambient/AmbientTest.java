@@ -55,7 +55,7 @@ class AmbientTest {
     Air quarter = ambient.onTheWay(25 * MILE, 0, LEAVING);
 
     assertThat(fahrenheit(quarter.kelvins())).isCloseTo(50, within(1e-9));
-    assertThat(quarter.sigma()).isCloseTo(2, within(1e-12));
+    assertThat(quarter.sigma()).isCloseTo(ForecastError.ofMinimum(0), within(1e-12));
     assertThat(quarter.bridged()).isFalse();
   }
 
@@ -71,6 +71,25 @@ class AmbientTest {
 
     assertThat(fahrenheit(onTheLine)).isCloseTo(50, within(1e-9));
     assertThat(onTheLine - above).isCloseTo(13, within(1e-9));
+  }
+
+  /**
+   * A valley 500 m under both ends: 3.25 K warmer by day; in the hours of the minimum, when cold
+   * air lies in it, as warm as the lower end at most.
+   */
+  @Test
+  void aboutDawnAValleyIsNoWarmerThanTheLowerEnd() {
+    Ambient ambient =
+        ambient(from("50 °F", "1000 m").stop(stop("b").elevation("2000 m").steady("50 °F")).trip())
+            .get();
+    double afternoon = LEAVING + 9 * 3600;
+
+    double valley = ambient.onTheWay(50 * MILE, 500, LEAVING).kelvins();
+    assertThat(valley).isEqualTo(ambient.onTheWay(50 * MILE, 1000, LEAVING).kelvins());
+    assertThat(ambient.onTheWay(50 * MILE, 1200, LEAVING).kelvins()).isLessThan(valley);
+    double byDay = ambient.onTheWay(50 * MILE, 500, afternoon).kelvins();
+    assertThat(byDay - ambient.onTheWay(50 * MILE, 1000, afternoon).kelvins())
+        .isCloseTo(3.25, within(1e-9));
   }
 
   @Test
@@ -119,7 +138,7 @@ class AmbientTest {
       Air air = ambient.onTheWay(miles * MILE, 0, LEAVING);
       assertThat(air.bridged()).isTrue();
       assertThat(fahrenheit(air.kelvins())).isCloseTo(40 + miles / 5, within(1e-9));
-      assertThat(air.sigma()).isCloseTo(Math.hypot(2, 5), within(1e-9));
+      assertThat(air.sigma()).isCloseTo(Math.hypot(ForecastError.ofMinimum(0), 5), within(1e-9));
     }
   }
 

@@ -27,13 +27,13 @@ class BandsTest {
     return Trips.of(RigBuilder.trailer())
         .stop(first.leaves("2027-06-01T06:00Z"))
         .leg("50 mi", "50 mph")
-        .stop(stop("b").stays(Duration.ofDays(3)).steady("60 °F"))
+        .stop(stop("b").stays(Duration.ofDays(3)).steady("60 °F").measured())
         .read("2027-06-01T05:50Z", "T1", "80 psi", gauge, state)
         .trip();
   }
 
   private static List<TireAtStop> track(String gauge) {
-    return Forecasts.first(parked(gauge, ReadingState.COLD, stop("a").steady("60 °F")));
+    return Forecasts.first(parked(gauge, ReadingState.COLD, stop("a").steady("60 °F").measured()));
   }
 
   /** The offset of one gauge cancels in its own readings, not against a limit. */
@@ -102,7 +102,7 @@ class BandsTest {
    */
   @Test
   void aReadingInTheSunMeansLess() {
-    Trip trip = parked("hand", ReadingState.COLD_IN_SUN, stop("a").steady("60 °F"));
+    Trip trip = parked("hand", ReadingState.COLD_IN_SUN, stop("a").steady("60 °F").measured());
     ReadingCheck check = Forecasts.first(trip).get(0).readings().get(0);
 
     double lower = 7.5 * (80 + 14.696) / (288.706 + 7.5);
@@ -158,7 +158,10 @@ class BandsTest {
     Moment vague =
         known(
             Forecasts.first(
-                    parked("hand", ReadingState.COLD, stop("a").steady("60 °F").give("8 °C")))
+                    parked(
+                        "hand",
+                        ReadingState.COLD,
+                        stop("a").steady("60 °F").measured().give("8 °C")))
                 .get(1)
                 .leaving());
     Moment sure = known(track("hand").get(1).leaving());
@@ -176,8 +179,8 @@ class BandsTest {
   void measuredAirSharesNoErrorWithTheExpectedOne() {
     Trip trip =
         Trips.of(RigBuilder.trailer())
-            .stop(stop("a").leaves("2027-06-01T06:00Z").steady("60 °F"))
-            .stop(stop("b").steady("60 °F"))
+            .stop(stop("a").leaves("2027-06-01T06:00Z").steady("60 °F").measured())
+            .stop(stop("b").steady("60 °F").measured())
             .readIn("60 °F", "2027-06-01T05:59Z", "T1", "80 psi")
             .trip();
 
@@ -194,9 +197,9 @@ class BandsTest {
     Moment tight = known(track("hand").get(1).leaving());
     Trip leaking =
         Trips.of(RigBuilder.trailer().losing("2 psi"))
-            .stop(stop("a").steady("60 °F").leaves("2027-06-01T06:00Z"))
+            .stop(stop("a").steady("60 °F").measured().leaves("2027-06-01T06:00Z"))
             .leg("50 mi", "50 mph")
-            .stop(stop("b").stays(Duration.ofDays(3)).steady("60 °F"))
+            .stop(stop("b").stays(Duration.ofDays(3)).steady("60 °F").measured())
             .read("2027-06-01T05:50Z", "T1", "80 psi")
             .trip();
     Moment leaky = known(Forecasts.first(leaking).get(1).leaving());
@@ -221,8 +224,8 @@ class BandsTest {
   void theLoadsSpreadIsInTheChance() {
     Trip trip =
         Trips.of(RigBuilder.trailer())
-            .stop(stop("a").steady("60 °F").leaves("2027-06-01T06:00Z"))
-            .stop(stop("b").steady("60 °F"))
+            .stop(stop("a").steady("60 °F").measured().leaves("2027-06-01T06:00Z"))
+            .stop(stop("b").steady("60 °F").measured())
             .read("2027-06-01T06:00Z", "T1", "66 psi")
             .trip();
     TireAtStop at = Forecasts.first(trip).get(0);

@@ -22,7 +22,8 @@ final class AirOfAStop implements Air.Course {
   private static final double[] MAXIMUM = {3.54, 3.90, 4.34, 4.83, 5.36, 6.03, 6.72};
   private static final double[] MINIMUM = {5.14, 5.63, 5.62, 5.61, 5.66, 5.89, 5.96};
 
-  private record Figures(LocalDate date, double low, double high, double sigma, long lead) {}
+  private record Figures(
+      LocalDate date, double low, double high, double sigma, LocalDate given, long lead) {}
 
   private final ZoneId zone;
   private final Coordinate place;
@@ -30,8 +31,10 @@ final class AirOfAStop implements Air.Course {
   private final TreeMap<LocalDate, Figures> days = new TreeMap<>();
   private final Map<LocalDate, Sun> suns = new HashMap<>();
   private double steady = Double.NaN;
-  private double hourlySigma = 2;
-  private double issued = Double.NaN;
+  private double typedSigma = Double.NaN;
+  private double since = Double.NaN;
+  private boolean feed;
+  private boolean measured;
   private boolean typicalBehind;
 
   private AirOfAStop(Stop stop, ZoneId zone) {
@@ -54,18 +57,22 @@ final class AirOfAStop implements Air.Course {
   }
 
   private void take(AmbientEntry entry, double start) {
-    double typed = entry.uncertainty() == null ? 2 : entry.uncertainty().value().kelvins();
+    boolean here = entry.provenance().kind() == Provenance.Kind.MEASURED;
+    measured |= here;
+    double assumed = here ? 2 : Double.NaN;
+    double typed = entry.uncertainty() == null ? assumed : entry.uncertainty().value().kelvins();
     Instant told = entry.provenance().issued();
     if (entry.figure() instanceof AmbientEntry.Hourly given) {
       for (AmbientEntry.Hourly.At at : given.hours()) {
         hours.put(Times.of(at.time()), at.temperature().value().kelvins());
       }
-      boolean forecast = entry.provenance().kind() == Provenance.Kind.FEED && told != null;
-      issued = forecast ? Objects.requireNonNull(told).getEpochSecond() : Double.NaN;
-      hourlySigma = forecast && entry.uncertainty() == null ? Double.NaN : typed;
+      feed = entry.provenance().kind() == Provenance.Kind.FEED;
+      since = told == null ? start : told.getEpochSecond();
+      typedSigma = typed;
     } else if (entry.figure() instanceof AmbientEntry.Steady given) {
       steady = given.temperature().value().kelvins();
-      hourlySigma = typed;
+      since = told == null ? start : told.getEpochSecond();
+      typedSigma = typed;
     } else if (entry.figure() instanceof AmbientEntry.LowHigh given) {
       LocalDate from = Times.date(told == null ? start : told.getEpochSecond(), zone);
       typicalBehind = entry.provenance().kind() == Provenance.Kind.TYPICAL;
@@ -75,7 +82,8 @@ final class AirOfAStop implements Air.Course {
               given.date(),
               given.low().value().kelvins(),
               given.high().value().kelvins(),
-              entry.uncertainty() == null ? Double.NaN : typed,
+              typed,
+              from,
               Math.max(0, ChronoUnit.DAYS.between(from, given.date()))));
     }
   }
@@ -99,8 +107,8 @@ final class AirOfAStop implements Air.Course {
   @Override
   public Air at(double t) {
     LocalDate today = date(t);
-    boolean minimum = t <= sun(today).rise() + 7200;
-    double lift = minimum ? 5.0 / 9 : 0;
+    boolean minimum = dawn(t);
+    double lift = minimum && !measured ? 5.0 / 9 : 0;
     if (goesOnTypical() && t > hours.lastKey()) {
       double seam = hours.lastKey();
       Air last = at(seam);
@@ -111,26 +119,32 @@ final class AirOfAStop implements Air.Course {
       return new Air(byDays(t, today) + off * left, Math.max(last.sigma(), sigma), lift, false);
     } else if (!hours.isEmpty()) {
       double outside = Math.max(0, Math.max(hours.firstKey() - t, t - hours.lastKey()));
-      double sigma =
-          Double.isNaN(hourlySigma)
-              ? byLead((long) Math.max(0, Math.floor((t - issued) / 86_400)), minimum)
-              : hourlySigma;
-      double cold = Double.isNaN(issued) ? 0 : lift;
-      return new Air(byHours(t), sigma + 0.5 * outside / 3600, cold, false);
+      return new Air(byHours(t), ofMoment(t, minimum) + 0.5 * outside / 3600, lift, false);
     } else if (!Double.isNaN(steady)) {
-      return new Air(steady, hourlySigma, 0, false);
+      return new Air(steady, ofMoment(t, minimum), lift, false);
     }
     return new Air(byDays(t, today), ofDays(today, minimum), lift, false);
   }
 
   private double ofDays(LocalDate today, boolean minimum) {
     Figures of = figures(today);
-    return Double.isNaN(of.sigma) ? byLead(of.lead, minimum) : of.sigma;
+    long lead = Math.max(of.lead, ChronoUnit.DAYS.between(of.given, today));
+    return Double.isNaN(of.sigma) ? byLead(lead, minimum) : of.sigma;
+  }
+
+  private double ofMoment(double t, boolean minimum) {
+    long lead = (long) Math.max(0, Math.floor((t - since) / 86_400));
+    return Double.isNaN(typedSigma) ? byLead(lead, minimum) : typedSigma;
+  }
+
+  /** Whether the minimum's error holds here. */
+  boolean dawn(double t) {
+    return t <= sun(date(t)).rise() + 7200;
   }
 
   /** Whether a weather service's hours end and typical days go on. */
   private boolean goesOnTypical() {
-    return !Double.isNaN(issued) && typicalBehind;
+    return feed && typicalBehind;
   }
 
   private double byHours(double t) {
@@ -145,8 +159,11 @@ final class AirOfAStop implements Air.Course {
     return before.getValue() + part * (after.getValue() - before.getValue());
   }
 
-  private static double byLead(long lead, boolean minimum) {
-    return (minimum ? MINIMUM : MAXIMUM)[(int) Math.min(6, lead)] * 5 / 9;
+  static double byLead(long lead, boolean minimum) {
+    if (lead > 6) {
+      throw new IllegalStateException("no haul is forecast further ahead");
+    }
+    return (minimum ? MINIMUM : MAXIMUM)[(int) lead] * 5 / 9;
   }
 
   private double byDays(double t, LocalDate today) {

@@ -2,13 +2,16 @@ package dawngauge.method;
 
 import dawngauge.trip.ProfilePoint;
 import dawngauge.trip.Trip;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoublePredicate;
 import org.jspecify.annotations.Nullable;
 
 /** Section 3: the air along the way, between neighbouring places. */
 final class AirOnTheWay {
-  private record Place(double way, double height, Air.@Nullable Course course) {}
+  private record Place(
+      double way, double height, Air.@Nullable Course course, DoublePredicate dawn) {}
 
   private final List<Place> places = new ArrayList<>();
   private final List<Double> bends = new ArrayList<>();
@@ -20,7 +23,12 @@ final class AirOnTheWay {
       AirOfAStop found = AirOfAStop.of(trip, times, i);
       own[i] = found;
       if (found != null || !times.passes(i)) {
-        places.add(new Place(times.way[i], heights.at(times.way[i]), found));
+        places.add(
+            new Place(
+                times.way[i],
+                heights.at(times.way[i]),
+                found,
+                t -> found != null && found.dawn(t)));
       }
       if (found != null) {
         bends.addAll(found.bends(times.arrive[i], times.leave[i]));
@@ -28,9 +36,20 @@ final class AirOnTheWay {
       if (i < own.length - 1) {
         for (ProfilePoint point : trip.route().legs().get(i).profile()) {
           if (point.ambient() != null) {
-            Air typed = new Air(point.ambient().value().kelvins(), 2, 0, false);
+            double typed = point.ambient().value().kelvins();
             double way = times.way[i] + point.distance().value().meters();
-            places.add(new Place(way, point.elevation().value().meters(), t -> typed));
+            ZoneId zone = times.zone[i];
+            DoublePredicate dawn = t -> t - Times.midnight(Times.date(t, zone), zone) <= 8 * 3600;
+            Air.Course course =
+                t ->
+                    new Air(
+                        typed,
+                        AirOfAStop.byLead(
+                            (long) Math.max(0, Math.floor((t - times.arrive[0]) / 86_400)),
+                            dawn.test(t)),
+                        dawn.test(t) ? 5.0 / 9 : 0,
+                        false);
+            places.add(new Place(way, point.elevation().value().meters(), course, dawn));
           }
         }
       }
@@ -70,7 +89,10 @@ final class AirOnTheWay {
     Air between = before.course.at(t).towards(after.course.at(t), part);
     double line = before.height + part * (after.height - before.height);
     double sigma = bridged ? Math.hypot(between.sigma(), 5) : between.sigma();
-    double kelvins = between.kelvins() - 0.0065 * (height - line);
+    double lower = Math.min(before.height, after.height);
+    boolean dawn = (part < 0.5 ? before : after).dawn.test(t);
+    double counted = dawn && height < lower ? lower : height;
+    double kelvins = between.kelvins() - 0.0065 * (counted - line);
     return new Air(kelvins, sigma, between.coldSide(), bridged);
   }
 }

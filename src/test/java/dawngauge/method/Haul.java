@@ -44,6 +44,7 @@ record Haul(String name, String text) {
         of(SPRING, "room for speed", trip -> type(trip, 2).put("maxColdPressure", "95 psi")),
         of(SPRING, "a warm runner", trip -> tire(trip, 6).put("heatFactor", 1.3)),
         of(SPRING, "a pass with its air", Haul::withAirOnThePass),
+        of(SPRING, "a valley at dawn", Haul::withValley),
         of(AUTUMN, "measured warmth and air", Haul::withMeasured),
         of(AUTUMN, "forecast by lead", trip -> ambient(trip, 6).remove("uncertainty")),
         of(AUTUMN, "typical days behind the hours", Haul::withTypicalDays));
@@ -88,6 +89,14 @@ record Haul(String name, String text) {
   private static void withAirOnThePass(ObjectNode trip) {
     JsonNode leg = trip.get("route").get("stops").get(0).get("leg");
     ((ObjectNode) leg.get("profile").get(0)).put("ambient", "5 °F");
+  }
+
+  private static void withValley(ObjectNode trip) {
+    JsonNode leg = trip.get("route").get("stops").get(0).get("leg");
+    ObjectNode point = ((ObjectNode) leg).withArray("profile").addObject();
+    point.put("distance", "66 mi").put("elevation", "4100 ft");
+    ambient(trip, 2).putObject("source").put("kind", "measured");
+    ambient(trip, 4).putObject("source").put("kind", "measured");
   }
 
   private static void withMeasured(ObjectNode trip) {

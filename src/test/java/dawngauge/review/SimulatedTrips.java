@@ -108,7 +108,10 @@ final class SimulatedTrips {
         Trips.of(
             dual ? RigBuilder.trailer().axles(axles).dual() : RigBuilder.trailer().axles(axles));
     for (int i = 0; i <= nights; i++) {
-      StopBuilder stop = stop("s" + i).elevation(String.format(Locale.ROOT, "%.0f ft", feet[i]));
+      StopBuilder stop =
+          stop("s" + i)
+              .elevation(String.format(Locale.ROOT, "%.0f ft", feet[i]))
+              .measured(); // off by 2 K, which is what is assumed of measured air
       long leave = START + i * DAY;
       for (long t = leave - 22 * 3600; t <= leave + 3600; t += 3600) {
         stop.hour(text(t), String.format(Locale.ROOT, "%.2f °F", typed(middle[i], swing, t)));

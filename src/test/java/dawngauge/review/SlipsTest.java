@@ -31,13 +31,13 @@ class SlipsTest {
   private static Trips mornings(int... feet) {
     Trips trips = Trips.of(RigBuilder.trailer().axles(2));
     for (int i = 0; i < 4; i++) {
-      var stop = stop("s" + i).steady("60 °F").elevation(feet[i] + " ft");
+      var stop = stop("s" + i).steady("60 °F").measured().elevation(feet[i] + " ft");
       trips.stop(i == 0 ? stop.leaves("2027-06-01T06:00Z") : stop.stays(Duration.ofHours(22)));
       if (i < 3) {
         trips.leg("120 mi", "60 mph");
       }
     }
-    return trips.leg("60 mi", "60 mph").stop(stop("end").steady("60 °F"));
+    return trips.leg("60 mi", "60 mph").stop(stop("end").steady("60 °F").measured());
   }
 
   private static Trips level() {

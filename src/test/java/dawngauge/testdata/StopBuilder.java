@@ -124,6 +124,11 @@ public final class StopBuilder {
     return this;
   }
 
+  /** Its temperatures were measured there. */
+  public StopBuilder measured() {
+    return from(new Provenance(Provenance.Kind.MEASURED, null, null));
+  }
+
   /** A load taken on or set down here. */
   public StopBuilder load(LoadChange change) {
     loadChanges.add(change);

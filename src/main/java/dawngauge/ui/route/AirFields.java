@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
@@ -57,6 +58,7 @@ final class AirFields extends VBox {
                     .edit(AirEdits.withSteady(stop.trip(), stop.id(), value.orElse(null)))),
         () -> EditorGrid.text(air().temperature()));
     uncertainty();
+    measured();
     foot.wideNote(this::origin);
     getChildren().addAll(head, steady, days, hours, foot);
     getChildren().forEach(part -> part.managedProperty().bind(part.visibleProperty()));
@@ -98,6 +100,21 @@ final class AirFields extends VBox {
               .field()
               .setPromptText(
                   spreads().size() > 1 ? "differs by day" : "assumed; one standard deviation");
+        });
+  }
+
+  /** What came is surer than what was expected, however long before. */
+  private void measured() {
+    CheckBox box = new CheckBox("measured here, not expected");
+    box.setAccessibleText("Measured here, not expected");
+    box.setOnAction(
+        event ->
+            stop.document().edit(AirEdits.withMeasured(stop.trip(), stop.id(), box.isSelected())));
+    foot.wide(box);
+    foot.onRefresh(
+        () -> {
+          box.setSelected(air().measured());
+          box.setDisable(!air().byHand());
         });
   }
 
@@ -185,6 +202,7 @@ final class AirFields extends VBox {
     String kind =
         switch (origin.kind()) {
           case TYPED -> "Typed";
+          case MEASURED -> "Measured here";
           case FEED -> "From a weather service";
           case TYPICAL -> "Typical for place and date, no forecast";
         };
