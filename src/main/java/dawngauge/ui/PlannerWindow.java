@@ -148,7 +148,7 @@ public final class PlannerWindow {
     Scene scene = Opening.of(stage, root, desk.state().window());
     Look.rule(scene);
     root.getStyleClass().add("planner");
-    Tasks.compute(() -> planner.places("a", null, 1), places -> {});
+    Tasks.compute(() -> planner.places().search("a", null, 1), places -> {});
     dark.addListener(change -> Look.show(dark.get()));
     dark.set(darkBy(desk.state().theme()));
     Look.show(dark.get());
@@ -386,7 +386,7 @@ public final class PlannerWindow {
   /** Goes on with the next trip of this rig; what the review found goes along. */
   void startNext() {
     if (files.mayLeave()) {
-      document.recover(planner.nextTrip(document.trip()), Optional.empty());
+      document.recover(planner.plan(document.trip()).nextTrip(), Optional.empty());
       showRoute();
       notices.tell(
           "next",
@@ -415,6 +415,7 @@ public final class PlannerWindow {
 
   private void starter() {
     planner
+        .store()
         .starterTrip()
         .value()
         .ifPresent(

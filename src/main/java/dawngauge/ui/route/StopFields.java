@@ -81,7 +81,7 @@ final class StopFields extends EditorGrid {
         name,
         stop::units,
         stop::near,
-        (typed, near) -> stop.document().planner().places(typed, near, PlaceOffers.MOST),
+        (typed, near) -> stop.document().planner().places().search(typed, near, PlaceOffers.MOST),
         place -> {
           int at = stop.index();
           if (at >= 0) {
@@ -118,7 +118,8 @@ final class StopFields extends EditorGrid {
           StopEdits.at(
               stop.stop(),
               place,
-              typed.flatMap(coordinate -> stop.document().planner().estimateAt(coordinate)));
+              typed.flatMap(
+                  coordinate -> stop.document().planner().places().estimateAt(coordinate)));
       stop.document().edit(RouteEdits.at(stop.trip(), at, moved));
     }
   }
