@@ -241,6 +241,13 @@ class RouteEditsTest {
         .startsWith("alamosa", "alamosa-3", "alamosa-2");
   }
 
+  /** Half the girth of the earth and a fifth are 24,000 km; a typed leg has 10,000 at most. */
+  @Test
+  void aWayLongerThanAnyLegIsNotGuessed() {
+    Leg guessed = RouteEdits.guessed(stopAt("a", 40, -100), stopAt("b", -40, 80));
+    assertThat(guessed.distance()).isNull();
+  }
+
   @Test
   void aTypedDistanceIsNoGuess() {
     Leg guessed = RouteEdits.guessed(stopAt("a", 40, -100), stopAt("b", 41, -100));
