@@ -316,12 +316,6 @@ public final class PlannerWindow {
   }
 
   private HBox head() {
-    Label name = new Label();
-    name.getStyleClass().add("trip-name");
-    name.textProperty()
-        .bind(
-            Bindings.createStringBinding(
-                () -> Texts.shortened(document.trip().name()), document.plannedProperty()));
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     Button undo = button("Undo", document::undo);
@@ -334,7 +328,16 @@ public final class PlannerWindow {
     fill.disableProperty().bind(air.askingProperty());
     HBox head =
         new HBox(
-            8, name, routeButton, rigButton, readingsButton, reviewButton, gap, fill, undo, redo);
+            8,
+            TripName.field(document),
+            routeButton,
+            rigButton,
+            readingsButton,
+            reviewButton,
+            gap,
+            fill,
+            undo,
+            redo);
     head.getStyleClass().add("head");
     return head;
   }

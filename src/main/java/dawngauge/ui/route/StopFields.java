@@ -126,15 +126,13 @@ final class StopFields extends EditorGrid {
 
   private void times() {
     boolean first = stop.index() == 0;
-    if (!first || stop.stop().arrive() != null) {
-      time(
-          first ? "Here since, typed" : "Arrive, typed",
-          "Arrival time",
-          () -> stop.stop().arrive(),
-          () -> stop.clock().arrives(),
-          value -> stop.edit(s -> s.withTimes(value, s.leave())));
-      findings(() -> stop.clock().ofArrival(stop.units()));
-    }
+    time(
+        first ? "Here since, typed" : "Arrive, typed",
+        "Arrival time",
+        () -> stop.stop().arrive(),
+        () -> stop.clock().arrives(),
+        value -> stop.edit(s -> s.withTimes(value, s.leave())));
+    findings(() -> stop.clock().ofArrival(stop.units()));
     if (!first || stop.stop().stay() != null) {
       field(
           () -> "Stay",
