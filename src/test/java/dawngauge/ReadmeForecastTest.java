@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.ledger.ForecastPage;
 import dawngauge.ledger.Ledger;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.PageText;
@@ -28,7 +28,7 @@ class ReadmeForecastTest {
         section.lines().filter(line -> line.startsWith("    ")).map(String::strip).toList();
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
     Path demo = Path.of("demo-data", "spring-fleece-haul.dawngauge");
-    PlannedTrip planned = planner.plan(planner.open(demo).get());
+    Plan planned = planner.plan(planner.store().open(demo).get());
     String printed =
         PageText.of(
             ForecastPage.of(

@@ -7,7 +7,7 @@ import dawngauge.ambient.AmbientNeeds;
 import dawngauge.ambient.TypedAmbient;
 import dawngauge.physics.ReferenceIntegrator;
 import dawngauge.physics.WarmUp;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.rules.FittedTire;
 import dawngauge.rules.Loads;
@@ -142,8 +142,8 @@ public class ForecastBench {
 
   /** Everything from the trip: times, air, forecast, marks. */
   @Benchmark
-  public PlannedTrip b3Plan(Haul haul) {
-    return haul.planner.plan(haul.trip);
+  public Plan b3Plan(Haul haul) {
+    return haul.planner.plan(haul.trip).computed();
   }
 
   /** Runs the temperature of all tires with package access. */

@@ -1,6 +1,6 @@
 package dawngauge.forecast;
 
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.settings.SettingsFile;
 import dawngauge.trip.Trip;
@@ -17,7 +17,7 @@ public final class ThousandTrips {
     long stops = 0;
     for (int i = 0; i < 1000; i++) {
       Trip trip = BenchTrip.of(30 + i % 21, 1);
-      PlannedTrip planned = planner.plan(trip);
+      Plan planned = planner.plan(trip);
       stops += planned.advice() == null ? 0 : planned.advice().stops().size();
     }
     Runtime runtime = Runtime.getRuntime();

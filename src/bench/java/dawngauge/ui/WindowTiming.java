@@ -112,7 +112,7 @@ public final class WindowTiming {
     private static Trip trip(Planner planner, String what) {
       int cross = what.indexOf('x');
       return what.endsWith(".dawngauge")
-          ? planner.open(Path.of(what)).get()
+          ? planner.store().open(Path.of(what)).get()
           : BenchTrip.of(
               Integer.parseInt(what.substring(0, cross)),
               Integer.parseInt(what.substring(cross + 1)));

@@ -201,7 +201,7 @@ public final class CommandLineFace implements Callable<Integer> {
   @Override
   public Integer call() {
     Outcome<Trip> opened =
-        file == null ? planner.starterTrip() : TripArgument.open(planner, console, file);
+        file == null ? planner.store().starterTrip() : TripArgument.open(planner, console, file);
     if (!opened.hasValue()) {
       if (file != null) {
         tellMeant(file, opened.problems());
@@ -218,6 +218,6 @@ public final class CommandLineFace implements Callable<Integer> {
       return ExitCode.DONE;
     }
     console.err().println("No window can be opened here, so this is the forecast as text.");
-    return new ForecastCommand(planner, console).print(file, opened.map(planner::shown));
+    return new ForecastCommand(planner, console).print(file, opened.map(planner.store()::shown));
   }
 }

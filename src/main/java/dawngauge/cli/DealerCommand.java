@@ -72,7 +72,7 @@ final class DealerCommand implements Callable<Integer> {
       return TripArgument.refuse(console, file, opened.problems());
     }
     Trip trip = opened.get();
-    List<TireNeed> needs = planner.tireNeeds(trip);
+    List<TireNeed> needs = planner.plan(trip).tireNeeds();
     if (tire != null) {
       Outcome<WheelPosition> position = Names.position(trip, tire);
       if (!position.hasValue()) {

@@ -3,7 +3,7 @@ package dawngauge.cli;
 import dawngauge.advice.Advice;
 import dawngauge.ledger.ExplainPage;
 import dawngauge.page.Page;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -81,7 +81,7 @@ final class ExplainCommand implements Callable<Integer> {
       index.problems().forEach(problem -> console.err().println(problem.text()));
       return ExitCode.USAGE;
     }
-    PlannedTrip planned = planner.plan(trip);
+    Plan planned = planner.plan(trip);
     Advice advice = planned.advice();
     if (advice == null || index.get() >= advice.stops().size()) {
       String place = trip.route().stops().get(index.get()).place();

@@ -120,7 +120,7 @@ final class FigureCommand implements Callable<Integer> {
       wrong.forEach(problem -> console.err().println(problem.text()));
       return ExitCode.USAGE;
     }
-    Optional<FigureNow> figures = planner.figureNow(trip, index.get(), position.get());
+    Optional<FigureNow> figures = planner.plan(trip).figureNow(index.get(), position.get());
     String place = trip.route().stops().get(index.get()).place();
     if (figures.isEmpty() || (figures.get().cold() == null && typed == null)) {
       console.err().println(Problem.of(ProblemCode.NOTHING_KNOWN_HERE, "", place).text());

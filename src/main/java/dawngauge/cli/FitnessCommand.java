@@ -2,6 +2,7 @@ package dawngauge.cli;
 
 import dawngauge.fitness.Defect;
 import dawngauge.ledger.FitnessPage;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
@@ -54,8 +55,9 @@ final class FitnessCommand implements Callable<Integer> {
     }
     Trip trip = opened.get();
     UnitSystem units = unitsOption.of(planner, trip);
-    List<Defect> defects = planner.fitness(trip);
-    List<String> unknown = check || form.json() ? planner.gaps(trip) : List.of();
+    Plan plan = planner.plan(trip);
+    List<Defect> defects = plan.fitness();
+    List<String> unknown = check || form.json() ? plan.gaps() : List.of();
     String text =
         form.json()
             ? JsonFitness.of(trip, defects, unknown, units)

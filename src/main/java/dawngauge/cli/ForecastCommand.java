@@ -6,7 +6,7 @@ import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.ledger.ForecastPage;
 import dawngauge.ledger.Ledger;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -109,7 +109,7 @@ final class ForecastCommand implements Callable<Integer> {
       }
       only = found.get();
     }
-    PlannedTrip planned = planner.plan(trip);
+    Plan planned = planner.plan(trip);
     List<Problem> problems = TripArgument.problems(opened, planned.problems());
     String text =
         switch (format) {

@@ -34,6 +34,6 @@ final class NewCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     return new Output(planner, console)
-        .write(planner.starter(), file, TripArgument.STANDARD, force);
+        .write(planner.store().starter(), file, TripArgument.STANDARD, force);
   }
 }

@@ -41,18 +41,18 @@ final class Output {
       }
       return ExitCode.DONE;
     }
-    return told(target, file -> planner.write(text, file, tripPath(trip), force));
+    return told(target, file -> planner.store().write(text, file, tripPath(trip), force));
   }
 
   /** The same with a result in bytes, which is never written to standard output. */
   int write(byte[] result, String target, String trip, boolean force) {
-    return told(target, file -> planner.write(result, file, tripPath(trip), force));
+    return told(target, file -> planner.store().write(result, file, tripPath(trip), force));
   }
 
   /** What stands in a file that is to be brought up to date; empty where there is none. */
   Optional<Outcome<String>> existing(String target) {
     Path file = path(target);
-    return file == null ? Optional.empty() : planner.existing(file);
+    return file == null ? Optional.empty() : planner.store().existing(file);
   }
 
   private int told(String target, Function<Path, Optional<Problem>> writing) {

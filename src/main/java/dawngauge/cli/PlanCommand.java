@@ -55,7 +55,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     Trip trip = opened.get();
     UnitSystem units = unitsOption.of(planner, trip);
-    Outcome<Adjustment> adjustment = planner.adjustment(trip);
+    Outcome<Adjustment> adjustment = planner.plan(trip).adjustment();
     if (!adjustment.hasValue()) {
       return TripArgument.untimed(console, file, adjustment.problems());
     }

@@ -5,7 +5,7 @@ import dawngauge.advice.Reminder;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.ReminderLine;
 import dawngauge.ledger.ReminderPage;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
@@ -71,13 +71,13 @@ final class RemindersCommand implements Callable<Integer> {
     }
     Trip trip = opened.get();
     UnitSystem units = unitsOption.of(planner, trip);
-    PlannedTrip planned = planner.plan(trip);
+    Plan planned = planner.plan(trip);
     Advice advice = planned.advice();
     if (advice == null) {
       return TripArgument.untimed(console, file, planned.problems());
     }
     Ledger ledger = Ledger.of(trip, advice, planned.problems(), planned.fitness(), units, null);
-    List<Reminder> due = planner.reminders(advice);
+    List<Reminder> due = planned.reminders();
     List<ReminderLine> reminders = ReminderLine.all(advice, due, ledger);
     Output output = new Output(planner, console);
     if (calendar.isEmpty()) {

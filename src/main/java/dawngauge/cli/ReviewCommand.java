@@ -4,6 +4,7 @@ import dawngauge.ambient.MeasuredAir;
 import dawngauge.ambient.WeatherService;
 import dawngauge.ledger.ReviewPage;
 import dawngauge.page.Page;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
@@ -89,10 +90,11 @@ final class ReviewCommand implements Callable<Integer> {
     }
     Trip trip = opened.get();
     UnitSystem units = unitsOption.of(planner, trip);
-    Optional<TripReview> review = planner.review(trip);
+    Plan plan = planner.plan(trip);
+    Optional<TripReview> review = plan.review();
     if (review.isEmpty()) {
       console.err().println("nothing can be reviewed, since too little is known:");
-      planner.gaps(trip).forEach(gap -> console.err().println("  " + gap));
+      plan.gaps().forEach(gap -> console.err().println("  " + gap));
       return ExitCode.CONTENT;
     }
     List<MeasuredAir> air = List.of();
@@ -106,13 +108,16 @@ final class ReviewCommand implements Callable<Integer> {
             .println("To agree: dawngauge weather FILE --measured --agree you@example.org");
         return ExitCode.USAGE;
       }
-      air = planner.measured(trip, service.get(), weather.now(), (done, all, place) -> true);
+      air =
+          planner
+              .temperatures()
+              .measured(trip, service.get(), weather.now(), (done, all, place) -> true);
     }
     Output output = new Output(planner, console);
     if (form.json()) {
       return output.write(JsonReview.of(trip, review.get(), air, units), out, file, force);
     }
-    Page page = ReviewPage.of(trip, review.get(), air, planner.asSound(trip).orElse(null), units);
+    Page page = ReviewPage.of(trip, review.get(), air, plan.asSound().orElse(null), units);
     if (!pdf) {
       return output.write(PageText.of(page, why), out, file, force);
     }

@@ -3,7 +3,7 @@ package dawngauge.cli;
 import dawngauge.advice.Advice;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
@@ -62,13 +62,14 @@ final class SheetCommand implements Callable<Integer> {
     }
     Trip trip = opened.get();
     UnitSystem units = unitsOption.of(planner, trip);
-    PlannedTrip planned = planner.plan(trip);
+    Plan planned = planner.plan(trip);
     Advice advice = planned.advice();
     Ledger ledger = Ledger.of(trip, advice, planned.problems(), planned.fitness(), units, null);
     PlanLines plan =
         trip.plan().followed()
             ? planner
-                .adjustment(trip)
+                .plan(trip)
+                .adjustment()
                 .value()
                 .map(adjustment -> PlanLines.of(trip, adjustment, units))
                 .orElse(null)

@@ -18,9 +18,9 @@ final class TripArgument {
 
   static Outcome<Trip> open(Planner planner, Console console, String file) {
     if (file.equals(STANDARD)) {
-      return told(console, file, planner.open(console.in()));
+      return told(console, file, planner.store().open(console.in()));
     }
-    return told(console, file, FileNames.path(file).then(planner::open));
+    return told(console, file, FileNames.path(file).then(planner.store()::open));
   }
 
   /** Says so, beside the result, where a file is of an older version. */
@@ -41,7 +41,7 @@ final class TripArgument {
 
   /** The same for printing: names and notes that are too long are shortened. */
   static Outcome<Trip> toShow(Planner planner, Console console, String file) {
-    return open(planner, console, file).map(planner::shown);
+    return open(planner, console, file).map(planner.store()::shown);
   }
 
   /** What the reader of the file told of the trip and what came up after it, each once. */

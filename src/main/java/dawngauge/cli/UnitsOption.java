@@ -18,6 +18,6 @@ final class UnitsOption {
   /** What is shown for a trip. */
   UnitSystem of(Planner planner, Trip trip) {
     UnitSystem units = asked;
-    return units == null ? planner.units(trip) : units;
+    return units == null ? planner.store().units(trip) : units;
   }
 }

@@ -90,11 +90,14 @@ final class WeatherCommand implements Callable<Integer> {
       return ExitCode.USAGE;
     }
     Trip trip = result.get().trip();
-    int written = new Output(planner, console).write(planner.text(trip), out, file, force);
+    int written = new Output(planner, console).write(planner.store().text(trip), out, file, force);
     if (written == ExitCode.DONE) {
       tell(
           WeatherSummary.of(
-              result.get(), planner.airChanges(trip), 0, unitsOption.of(planner, trip)));
+              result.get(),
+              planner.temperatures().changes(trip),
+              0,
+              unitsOption.of(planner, trip)));
       return result.get().isOutage() ? ExitCode.UNAVAILABLE : ExitCode.DONE;
     }
     return written;
@@ -105,7 +108,8 @@ final class WeatherCommand implements Callable<Integer> {
     if (service.isEmpty()) {
       return ExitCode.USAGE;
     }
-    List<MeasuredAir> air = planner.measured(trip, service.get(), weather.now(), this::asking);
+    List<MeasuredAir> air =
+        planner.temperatures().measured(trip, service.get(), weather.now(), this::asking);
     WeatherSummary summary = WeatherSummary.of(air, unitsOption.of(planner, trip));
     summary.lines().forEach(console.out()::println);
     summary.problems().forEach(console.err()::println);
@@ -130,9 +134,9 @@ final class WeatherCommand implements Callable<Integer> {
 
   private Optional<WeatherFill.Result> filled(Trip trip) {
     if (typical) {
-      return Optional.of(planner.typical(trip));
+      return Optional.of(planner.temperatures().typical(trip));
     }
-    return service().map(service -> planner.weather(trip, service, this::asking));
+    return service().map(service -> planner.temperatures().ask(trip, service, this::asking));
   }
 
   /** The trip may go to standard output: words then do not. */

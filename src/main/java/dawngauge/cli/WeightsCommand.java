@@ -48,7 +48,7 @@ final class WeightsCommand implements Callable<Integer> {
     }
     Trip trip = opened.get();
     UnitSystem units = unitsOption.of(planner, trip);
-    ExpectedWeights weights = planner.expectedWeights(trip);
+    ExpectedWeights weights = planner.plan(trip).expectedWeights();
     String text =
         form.json()
             ? JsonWeights.of(trip, weights, units)

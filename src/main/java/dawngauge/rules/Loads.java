@@ -144,6 +144,7 @@ public final class Loads {
   private final List<Map<AxleRef, AxleLoad>> byStop = new ArrayList<>();
   private final BitSet changed = new BitSet();
   private final Map<AxleRef, Double> leftShares = new HashMap<>();
+  private final Map<AxleRef, Double> hitchShare;
   private final FlatTires flats;
 
   /** What came on and off until a stop is left. */
@@ -166,6 +167,7 @@ public final class Loads {
    */
   public Loads(Trip trip, @Nullable LoadChange offer, double part) {
     rig = trip.rig();
+    hitchShare = HitchShare.of(rig).parts();
     flats = new FlatTires(trip);
     Map<AxleRef, Weighed> base = new HashMap<>();
     for (AxleRef ref : axles()) {
@@ -319,30 +321,13 @@ public final class Loads {
    * load is not known, so that a ticket without the trailer does not speak for that axle.
    */
   private double hitchPart(AxleRef ref) {
-    double lever = lever(ref);
+    double lever = hitchShare.getOrDefault(ref, 0.0);
     Hitch hitch = rig.hitch();
     Entered<Mass> load = hitch == null ? null : hitch.load();
     if (lever == 0 || (load == null && rig.vehicles().size() < 2)) {
       return 0;
     }
     return load == null ? Double.NaN : load.value().kilograms() * lever;
-  }
-
-  /**
-   * The part of a hitch load that an axle takes: the tow vehicle's rear one the lever (all of it
-   * where no hitch is described), its front one the rest.
-   */
-  private double lever(AxleRef ref) {
-    Hitch hitch = rig.hitch();
-    double rear = hitch == null ? 1 : hitch.lever();
-    Vehicle tow = rig.vehicles().get(0);
-    if (!ref.vehicle().equals(tow.name())) {
-      return 0;
-    }
-    if (ref.number() == tow.axles().size()) {
-      return rear;
-    }
-    return ref.number() == 1 ? 1 - rear : 0;
   }
 
   private void add(
@@ -353,12 +338,8 @@ public final class Loads {
     change.axles().forEach((ref, share) -> parts.put(ref, share.value().value()));
     Entered<Ratio> toHitch = change.hitch();
     if (toHitch != null) {
-      for (AxleRef ref : axles()) {
-        double lever = lever(ref);
-        if (lever != 0) {
-          parts.merge(ref, toHitch.value().value() * lever, Double::sum);
-        }
-      }
+      hitchShare.forEach(
+          (ref, lever) -> parts.merge(ref, toHitch.value().value() * lever, Double::sum));
     }
     parts.forEach(
         (ref, share) -> {

@@ -62,7 +62,10 @@ final class LegGuess {
     }
     double line = GreatCircle.between(start, end).meters();
     double road = line * (line < SHORT_WAY_METERS ? SHORT_DETOUR : DETOUR);
-    return guessed(new Distance(Math.max(road, MILE_METERS)), Unit.MILE, 1);
+    // Places on other continents, as while a name is only half typed: no leg is that long.
+    return QuantityKind.DISTANCE.holds(road + MILE_METERS)
+        ? guessed(new Distance(Math.max(road, MILE_METERS)), Unit.MILE, 1)
+        : null;
   }
 
   /** A figure of ours as somebody would type it, rounded to tenths of the unit. */

@@ -44,6 +44,11 @@ public record Trip(
     this(name, rig, route, ambient, List.of(), log, PlanChoices.NONE, remarks);
   }
 
+  /** The same trip by another name. */
+  public Trip withName(String other) {
+    return new Trip(other, rig, route, ambient, earlierAmbient, log, plan, remarks);
+  }
+
   /** The same trip with another route. Air on a leg goes where the leg leads elsewhere now. */
   public Trip withRoute(Route other) {
     return new Trip(

@@ -1,6 +1,6 @@
 package dawngauge.ui;
 
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
 import dawngauge.problem.Outcome;
@@ -51,12 +51,12 @@ final class EarlierTrips {
     Tasks.work(
         job -> {
           for (Path file : recent) {
-            Outcome<Trip> trip = planner.open(file);
+            Outcome<Trip> trip = planner.store().open(file);
             if (trip.hasValue() && trip.get().rig().name().equals(name)) {
-              return Optional.of(planner.plan(trip.get()));
+              return Optional.of(planner.plan(trip.get()).computed());
             }
           }
-          return Optional.<PlannedTrip>empty();
+          return Optional.<Plan>empty();
         },
         found -> found.ifPresentOrElse(this::show, this::another),
         wrong -> notices.tell(ABOUT, "The earlier trip cannot be read: " + wrong));
@@ -69,7 +69,12 @@ final class EarlierTrips {
         .ifPresent(
             file ->
                 Tasks.work(
-                    job -> document.planner().open(file).map(document.planner()::plan),
+                    job ->
+                        document
+                            .planner()
+                            .store()
+                            .open(file)
+                            .map(trip -> document.planner().plan(trip).computed()),
                     read -> {
                       if (read.hasValue()) {
                         show(read.get());
@@ -87,7 +92,7 @@ final class EarlierTrips {
                             Texts.shortened(file.toString()) + " cannot be read: " + wrong)));
   }
 
-  private void show(PlannedTrip earlier) {
+  private void show(Plan earlier) {
     notices.clear(ABOUT);
     showRig.run();
     rig.compareWith(earlier, this::another);

@@ -1,7 +1,7 @@
 package dawngauge.ui;
 
 import dawngauge.ledger.Ledger;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.UserDesk;
 import dawngauge.report.CrewSheet;
 import dawngauge.report.CsvTable;
@@ -146,7 +146,7 @@ final class Menus {
   }
 
   private String table() {
-    PlannedTrip planned = document.planned();
+    Plan planned = document.planned();
     return CsvTable.tabbed(planned.trip(), planned.advice());
   }
 

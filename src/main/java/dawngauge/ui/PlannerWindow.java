@@ -148,7 +148,7 @@ public final class PlannerWindow {
     Scene scene = Opening.of(stage, root, desk.state().window());
     Look.rule(scene);
     root.getStyleClass().add("planner");
-    Tasks.compute(() -> planner.places("a", null, 1), places -> {});
+    Tasks.compute(() -> planner.places().search("a", null, 1), places -> {});
     dark.addListener(change -> Look.show(dark.get()));
     dark.set(darkBy(desk.state().theme()));
     Look.show(dark.get());
@@ -316,12 +316,6 @@ public final class PlannerWindow {
   }
 
   private HBox head() {
-    Label name = new Label();
-    name.getStyleClass().add("trip-name");
-    name.textProperty()
-        .bind(
-            Bindings.createStringBinding(
-                () -> Texts.shortened(document.trip().name()), document.plannedProperty()));
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     Button undo = button("Undo", document::undo);
@@ -334,7 +328,16 @@ public final class PlannerWindow {
     fill.disableProperty().bind(air.askingProperty());
     HBox head =
         new HBox(
-            8, name, routeButton, rigButton, readingsButton, reviewButton, gap, fill, undo, redo);
+            8,
+            TripName.field(document),
+            routeButton,
+            rigButton,
+            readingsButton,
+            reviewButton,
+            gap,
+            fill,
+            undo,
+            redo);
     head.getStyleClass().add("head");
     return head;
   }
@@ -386,7 +389,7 @@ public final class PlannerWindow {
   /** Goes on with the next trip of this rig; what the review found goes along. */
   void startNext() {
     if (files.mayLeave()) {
-      document.recover(planner.nextTrip(document.trip()), Optional.empty());
+      document.recover(planner.plan(document.trip()).nextTrip(), Optional.empty());
       showRoute();
       notices.tell(
           "next",
@@ -415,6 +418,7 @@ public final class PlannerWindow {
 
   private void starter() {
     planner
+        .store()
         .starterTrip()
         .value()
         .ifPresent(

@@ -9,7 +9,7 @@ import dawngauge.ledger.ReminderLine;
 import dawngauge.ledger.ReviewPage;
 import dawngauge.ledger.WorksheetPage;
 import dawngauge.page.Page;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
@@ -118,16 +118,15 @@ final class RoadPapers {
   }
 
   private void learn() {
-    PlannedTrip planned = document.planned();
+    Plan planned = document.planned();
     Advice advice = planned.advice();
     reminders =
         advice == null
             ? List.of()
-            : ReminderLine.all(
-                advice, document.planner().reminders(advice), ledger(planned, document.units()));
+            : ReminderLine.all(advice, planned.reminders(), ledger(planned, document.units()));
   }
 
-  private static Ledger ledger(PlannedTrip planned, UnitSystem units) {
+  private static Ledger ledger(Plan planned, UnitSystem units) {
     return Ledger.of(
         planned.trip(), planned.advice(), planned.problems(), planned.fitness(), units, null);
   }
@@ -155,8 +154,8 @@ final class RoadPapers {
 
   /** Writes the crew's sheet. */
   void sheet(CrewSheet.Options options) {
-    Trip trip = document.planner().shown(document.trip());
-    PlannedTrip planned =
+    Trip trip = document.planner().store().shown(document.trip());
+    Plan planned =
         trip.equals(document.trip()) ? document.planned() : document.planner().plan(trip);
     UnitSystem units = document.units();
     write(
@@ -167,13 +166,14 @@ final class RoadPapers {
               trip.plan().followed()
                   ? document
                       .planner()
-                      .adjustment(trip)
+                      .plan(trip)
+                      .adjustment()
                       .value()
                       .map(adjustment -> PlanLines.of(trip, adjustment, units))
                       .orElse(null)
                   : null;
           byte[] sheet = CrewSheet.of(ledger(planned, units), planned.advice(), plan, options);
-          return document.planner().write(sheet, file, own(), true);
+          return document.planner().store().write(sheet, file, own(), true);
         });
   }
 
@@ -186,7 +186,8 @@ final class RoadPapers {
     Trip trip = document.trip();
     UnitSystem units = document.units();
     Planner planner = document.planner();
-    TripReview review = planner.review(trip).orElse(null);
+    Plan plan = planner.plan(trip);
+    TripReview review = plan.review().orElse(null);
     if (review == null) {
       notices.tell("review", ReviewPage.NOTHING);
       return;
@@ -197,12 +198,12 @@ final class RoadPapers {
         file -> {
           byte[] sheet =
               PagePdf.of(
-                  ReviewPage.of(trip, review, measured, planner.asSound(trip).orElse(null), units),
+                  ReviewPage.of(trip, review, measured, plan.asSound().orElse(null), units),
                   "Review",
                   trip.name(),
                   trip.route().stops().stream().map(Stop::place).toList(),
                   paper);
-          return planner.write(sheet, file, own(), true);
+          return planner.store().write(sheet, file, own(), true);
         });
   }
 
@@ -213,7 +214,7 @@ final class RoadPapers {
     page(
         "dealer's card",
         trip,
-        DealerPage.of(trip, planner.tireNeeds(trip), document.units()),
+        DealerPage.of(trip, planner.plan(trip).tireNeeds(), document.units()),
         paper);
   }
 
@@ -224,7 +225,7 @@ final class RoadPapers {
     page(
         "expected weights",
         trip,
-        WorksheetPage.of(trip, planner.expectedWeights(trip), document.units()),
+        WorksheetPage.of(trip, planner.plan(trip).expectedWeights(), document.units()),
         paper);
   }
 
@@ -236,6 +237,7 @@ final class RoadPapers {
         file ->
             document
                 .planner()
+                .store()
                 .write(PagePdf.of(page, head, trip.name(), List.of(), paper), file, own(), true));
   }
 
@@ -250,6 +252,7 @@ final class RoadPapers {
           Outcome<ReminderCalendar.Earlier> earlier =
               document
                   .planner()
+                  .store()
                   .existing(file)
                   .map(there -> there.then(text -> ReminderCalendar.read(text, now)))
                   .orElse(Outcome.of(ReminderCalendar.Earlier.NONE));
@@ -257,7 +260,7 @@ final class RoadPapers {
             return Optional.of(earlier.problems().get(0));
           }
           String text = ReminderCalendar.of(name, name, now, earlier.get(), clock.now());
-          return document.planner().write(text, file, own(), true);
+          return document.planner().store().write(text, file, own(), true);
         });
   }
 

@@ -66,7 +66,7 @@ final class TableFiles {
   /** Looks how a table begins. */
   void take(Path file) {
     Tasks.work(
-        job -> document.planner().table(file),
+        job -> document.planner().store().table(file),
         head -> begin(file, head),
         wrong -> tell(file, "cannot be read: " + wrong));
   }
@@ -126,6 +126,7 @@ final class TableFiles {
             job ->
                 document
                     .planner()
+                    .store()
                     .readings(
                         file,
                         head,

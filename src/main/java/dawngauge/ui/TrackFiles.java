@@ -48,7 +48,7 @@ final class TrackFiles {
   /** Offers the lines of a file. */
   void take(Path file) {
     Tasks.work(
-        job -> document.planner().tracks(file),
+        job -> document.planner().store().tracks(file),
         read -> offer(file, read),
         wrong -> tell(file, "cannot be read: " + wrong));
   }
@@ -76,8 +76,9 @@ final class TrackFiles {
             file ->
                 document
                     .planner()
+                    .store()
                     .write(
-                        document.planner().gpx(document.trip()),
+                        document.planner().store().gpx(document.trip()),
                         file,
                         document.fileProperty().get().orElse(null),
                         true)

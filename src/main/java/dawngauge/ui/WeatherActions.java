@@ -6,7 +6,7 @@ import dawngauge.ambient.MeasuredAir;
 import dawngauge.ambient.WeatherFill;
 import dawngauge.ambient.WeatherService;
 import dawngauge.ledger.WeatherSummary;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.TileDesk;
 import dawngauge.planner.TileSource;
 import dawngauge.planner.WeatherDesk;
@@ -86,7 +86,8 @@ final class WeatherActions {
             going ->
                 document
                     .planner()
-                    .weather(
+                    .temperatures()
+                    .ask(
                         trip,
                         service,
                         (done, all, place) -> {
@@ -120,6 +121,7 @@ final class WeatherActions {
             going ->
                 document
                     .planner()
+                    .temperatures()
                     .measured(
                         trip,
                         service.get(),
@@ -173,12 +175,12 @@ final class WeatherActions {
           notices.acting(AIR, "Ask once more", this::fill));
       return;
     }
-    PlannedTrip before = document.planned();
+    Plan before = document.planned();
     document.edit(result.trip());
     WeatherSummary summary =
         WeatherSummary.of(
             result,
-            document.planner().airChanges(result.trip()),
+            document.planner().temperatures().changes(result.trip()),
             otherMarks(before.advice(), document.planned().advice()),
             document.units());
     List<String> lines = new ArrayList<>(summary.lines());
@@ -208,7 +210,7 @@ final class WeatherActions {
 
   /** Fills in typical temperatures; nobody is asked. */
   void typical() {
-    take(document.trip(), document.planner().typical(document.trip()));
+    take(document.trip(), document.planner().temperatures().typical(document.trip()));
   }
 
   /** Tells what is sent where and asks for consent; whether it is given. */

@@ -166,7 +166,7 @@ final class WindowFiles {
       desk.remember(state -> state.withoutRecent(name));
       return;
     }
-    if (document.planner().fingerprint(file).isEmpty()) {
+    if (document.planner().store().fingerprint(file).isEmpty()) {
       desk.remember(state -> state.withoutRecent(name));
       notices.tell(FILE, name + " is no longer there; it is taken off the list.");
     } else if (mayLeave()) {

@@ -55,7 +55,7 @@ public final class WindowStart {
               new PlannerWindow(
                   stage, planner, desk, weather, document, new DialogAsker(stage), systemDark);
           window.tell(opened.problems());
-          boolean starter = planner.starterTrip().value().filter(trip::equals).isPresent();
+          boolean starter = planner.store().starterTrip().value().filter(trip::equals).isPresent();
           if (file.isEmpty() && starter) {
             window.showFirst();
           }

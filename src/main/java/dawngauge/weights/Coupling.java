@@ -2,8 +2,8 @@ package dawngauge.weights;
 
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Entered;
+import dawngauge.rules.HitchShare;
 import dawngauge.trip.AxleRef;
-import dawngauge.trip.Hitch;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Vehicle;
 import dawngauge.trip.Worksheet;
@@ -26,22 +26,18 @@ import org.jspecify.annotations.Nullable;
  */
 final class Coupling {
 
-  private final @Nullable Vehicle tow;
+  private final HitchShare share;
   private final @Nullable Vehicle trailer;
-  private final double lever;
   private final double hitchToAxles;
   private final double wheelbase;
 
   Coupling(Rig rig, Worksheet sheet) {
-    Vehicle first = rig.vehicles().isEmpty() ? null : rig.vehicles().get(0);
-    tow = first == null || first.kind() == Vehicle.Kind.TRAILER ? null : first;
+    share = HitchShare.of(rig);
     trailer =
         rig.vehicles().stream()
             .filter(vehicle -> vehicle.kind() == Vehicle.Kind.TRAILER)
             .findFirst()
             .orElse(null);
-    Hitch hitch = rig.hitch();
-    lever = hitch == null ? 1 : hitch.lever();
     hitchToAxles = meters(sheet.hitchToAxles());
     wheelbase = meters(sheet.wheelbase());
   }
@@ -52,7 +48,7 @@ final class Coupling {
 
   /** The tow vehicle, if any. */
   @Nullable Vehicle tow() {
-    return tow;
+    return share.tow();
   }
 
   /** The trailer behind it, if any. */
@@ -63,8 +59,8 @@ final class Coupling {
   /** The axles that share alike. */
   List<AxleGroup> groups() {
     List<AxleGroup> groups = new ArrayList<>();
-    if (tow != null) {
-      groups.add(rear(tow));
+    if (tow() != null) {
+      groups.add(behind());
     }
     if (trailer != null) {
       groups.add(AxleGroup.from(trailer, 1));
@@ -72,24 +68,27 @@ final class Coupling {
     return groups;
   }
 
-  private static AxleGroup rear(Vehicle tow) {
-    return AxleGroup.from(tow, tow.axles().size() == 1 ? 1 : 2);
+  private AxleGroup behind() {
+    return new AxleGroup(share.axlesBehind());
   }
 
   /** What the tow vehicle's axles take of a hitch load. */
   Map<AxleRef, SummedLoad> ofHitch(SummedLoad load) {
-    return tow == null ? Map.of() : front(tow, load.times(1 - lever), load.times(lever));
+    Vehicle tow = tow();
+    return tow == null
+        ? Map.of()
+        : front(tow, load.times(share.front()), load.times(share.behind()));
   }
 
   /** A part on the front axle, and one on the others; all on the only one. */
-  private static Map<AxleRef, SummedLoad> front(Vehicle tow, SummedLoad front, SummedLoad rear) {
+  private Map<AxleRef, SummedLoad> front(Vehicle tow, SummedLoad front, SummedLoad rear) {
     if (tow.axles().size() == 1) {
-      return rear(tow).share(front.plus(rear));
+      return behind().share(front.plus(rear));
     }
     Map<AxleRef, SummedLoad> parts = new LinkedHashMap<>();
     parts.put(new AxleRef(tow.name(), 1), front);
     if (tow.axles().size() > 1) {
-      parts.putAll(rear(tow).share(rear));
+      parts.putAll(behind().share(rear));
     }
     return parts;
   }
@@ -103,14 +102,15 @@ final class Coupling {
    */
   Optional<Map<AxleRef, SummedLoad>> onTow(
       SummedLoad load, double place, Doubt doubt, double sigma) {
+    Vehicle tow = tow();
     if (tow == null) {
       return Optional.empty();
     } else if (tow.axles().size() == 1) {
-      return Optional.of(rear(tow).share(load));
+      return Optional.of(behind().share(load));
     } else if (Double.isNaN(wheelbase)) {
       return Optional.empty();
     }
-    double others = (lever - 1) * wheelbase;
+    double others = (share.lever() - 1) * wheelbase;
     double part = (place - others) / wheelbase;
     double moved = load.kilograms() * sigma / wheelbase;
     return Optional.of(

@@ -162,7 +162,7 @@ class RoadCommandsTest {
     assertThat(another.err()).contains("holds 9 reminders of another trip");
     assertThat(Files.readString(calendar)).isEqualTo(before);
     // Another haul of the same name is another haul.
-    String name = Run.planner().open(Path.of(Run.DEMO)).get().name();
+    String name = Run.planner().store().open(Path.of(Run.DEMO)).get().name();
     String autumn = Files.readString(Path.of("demo-data/autumn-stock-haul.dawngauge"));
     Path same = folder.resolve("same-name.dawngauge");
     Files.writeString(

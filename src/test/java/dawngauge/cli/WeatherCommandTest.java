@@ -31,7 +31,7 @@ class WeatherCommandTest {
   }
 
   private static Trip opened(Path file) {
-    return Run.planner().open(file).get();
+    return Run.planner().store().open(file).get();
   }
 
   @Test

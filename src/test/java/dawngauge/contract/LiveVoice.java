@@ -21,7 +21,7 @@ final class LiveVoice implements Voice {
     Map<Place, Saying> said = new LinkedHashMap<>();
     Advice advice = Page.PLANNER.plan(haul.trip()).advice();
     for (int stop = 0; advice != null && stop < advice.stops().size(); stop++) {
-      for (ReadingCheck check : Page.PLANNER.checks(haul.trip(), stop)) {
+      for (ReadingCheck check : Page.PLANNER.plan(haul.trip()).checks(stop)) {
         for (TireAdvice tire : advice.stops().get(stop).tires()) {
           if (tire.tire().fitted().tire().id().equals(check.reading().tire())) {
             boolean low =

@@ -8,7 +8,7 @@ import dawngauge.advice.OfferAdvice;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.ReadingCheck;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -33,7 +33,7 @@ import java.util.stream.Stream;
  * @param opened what reading it gave
  * @param planned what planning it gave
  */
-record Demo(String text, Outcome<Trip> opened, PlannedTrip planned) {
+record Demo(String text, Outcome<Trip> opened, Plan planned) {
 
   private static final Path FOLDER = Path.of("demo-data");
 
@@ -49,7 +49,7 @@ record Demo(String text, Outcome<Trip> opened, PlannedTrip planned) {
   private static Demo of(String text) {
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
     Outcome<Trip> opened =
-        planner.open(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+        planner.store().open(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
     return new Demo(text, opened, planner.plan(opened.get()));
   }
 

@@ -33,8 +33,8 @@ class LoggedHaulTest {
   private static final double PSI = 6894.757293168361; // NIST SP 811, 2008
 
   private static final Planner PLANNER = new Planner(SettingsFile.defaults(), List.of());
-  private static final Trip TRIP = PLANNER.open(Path.of("demo-data", FILE)).get();
-  private static final TripReview REVIEW = PLANNER.review(TRIP).orElseThrow();
+  private static final Trip TRIP = PLANNER.store().open(Path.of("demo-data", FILE)).get();
+  private static final TripReview REVIEW = PLANNER.plan(TRIP).review().orElseThrow();
 
   private static TireReview tire(String name) {
     return REVIEW.tires().stream()
@@ -108,7 +108,7 @@ class LoggedHaulTest {
 
   @Test
   void theNextTripKnowsTheLeakAndTheGauges() {
-    Trip next = PLANNER.nextTrip(TRIP);
+    Trip next = PLANNER.plan(TRIP).nextTrip();
     assertThat(Objects.requireNonNull(next.rig().tire("T4").orElseThrow().lossPerDay()).text())
         .isEqualTo("2.5 psi");
     assertThat(next.rig().tire("T1").orElseThrow().lossPerDay()).isNull();

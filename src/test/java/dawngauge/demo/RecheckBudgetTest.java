@@ -24,7 +24,7 @@ class RecheckBudgetTest {
   @ValueSource(strings = {"spring-fleece-haul", "autumn-stock-haul"})
   void fewTiresAreToBeRechecked(String name) {
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
-    Trip trip = planner.open(Path.of("demo-data", name + ".dawngauge")).get();
+    Trip trip = planner.store().open(Path.of("demo-data", name + ".dawngauge")).get();
     List<StopAdvice> stops = Objects.requireNonNull(planner.plan(trip).advice()).stops();
     List<TireAdvice> tires = stops.stream().flatMap(stop -> stop.tires().stream()).toList();
     long rechecks = tires.stream().filter(tire -> tire.mark() == Mark.RECHECK).count();

@@ -140,7 +140,7 @@ class GpxFileTest {
     // 2° of the equator on the sphere of 6,371.0 km: 2 · π/180 · 6,371.0 = 222.39 km = 138.2 mi.
     assertThat(track.meters()[40]).isCloseTo(222_390, within(300.0));
     List<RouteOfTrack.OnLine> ends = List.of(onLine(track, 0, "West"), onLine(track, 40, "East"));
-    Trip trip = RouteOfTrack.replace(PLANNER.starterTrip().get(), track, ends);
+    Trip trip = RouteOfTrack.replace(PLANNER.store().starterTrip().get(), track, ends);
     assertThat(trip.route().stops()).extracting(Stop::place).containsExactly("West", "East");
     Leg leg = trip.route().legs().get(0);
     assertThat(leg.distance()).isNotNull();
@@ -228,7 +228,7 @@ class GpxFileTest {
 
   @Test
   void whatIsWrittenIsReadAgain() {
-    Trip demo = PLANNER.open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
+    Trip demo = PLANNER.store().open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
     List<TrackLine> lines = read(GpxFile.write(demo)).get();
     assertThat(lines).hasSize(1);
     TrackLine route = lines.get(0);
@@ -249,7 +249,7 @@ class GpxFileTest {
 
   @Test
   void namesThatXmlCannotHoldDoNotBreakTheFile() {
-    Trip demo = PLANNER.open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
+    Trip demo = PLANNER.store().open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
     Trip odd =
         demo.withRoute(
             new dawngauge.trip.Route(

@@ -166,6 +166,7 @@ class GpxNumbersTest {
   private static Trip at(Coordinate place, Entered<Elevation> height) {
     Trip trip =
         new Planner(SettingsFile.defaults(), List.of())
+            .store()
             .open(Path.of("demo-data", "spring-fleece-haul.dawngauge"))
             .get();
     Stop first = StopEdits.withElevation(trip.route().stops().get(0), height);

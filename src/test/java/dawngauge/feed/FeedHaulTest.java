@@ -34,7 +34,7 @@ class FeedHaulTest extends FeedTest {
   private static final String GRID = "/nws/gridpoints/.*";
 
   private final Planner planner = new Planner(SettingsFile.defaults(), List.of());
-  private final Trip demo = planner.open(Path.of("demo-data", "gap-haul.dawngauge")).get();
+  private final Trip demo = planner.store().open(Path.of("demo-data", "gap-haul.dawngauge")).get();
 
   @BeforeEach
   void service() {
@@ -77,7 +77,7 @@ class FeedHaulTest extends FeedTest {
   }
 
   private WeatherFill.Result fill(Trip trip) {
-    return planner.weather(trip, chain(), (done, all, place) -> true);
+    return planner.temperatures().ask(trip, chain(), (done, all, place) -> true);
   }
 
   @Test
@@ -144,7 +144,7 @@ class FeedHaulTest extends FeedTest {
     reopen(FeedOptions.NWS, FeedOptions.MET);
     WeatherFill.Result again = fill(filled);
     assertThat(server.getAllServeEvents()).isEmpty();
-    assertThat(planner.airChanges(again.trip())).isEmpty();
+    assertThat(planner.temperatures().changes(again.trip())).isEmpty();
   }
 
   @Test
@@ -193,7 +193,8 @@ class FeedHaulTest extends FeedTest {
 
   @Test
   void itCanBeStoppedBetweenTwoQuestions() {
-    WeatherFill.Result result = planner.weather(demo, chain(), (done, all, place) -> done < 2);
+    WeatherFill.Result result =
+        planner.temperatures().ask(demo, chain(), (done, all, place) -> done < 2);
     assertThat(result.problems())
         .anyMatch(problem -> problem.code() == ProblemCode.WEATHER_STOPPED);
     server.verify(2, getRequestedFor(urlPathMatching(POINTS)));

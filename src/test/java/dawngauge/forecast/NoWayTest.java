@@ -171,6 +171,7 @@ class NoWayTest {
 
   private static Trip demo(String name) {
     return new Planner(SettingsFile.defaults(), List.of())
+        .store()
         .open(Path.of("demo-data", name + ".dawngauge"))
         .get();
   }

@@ -23,6 +23,7 @@ class EditWordsTest {
 
   private static final Trip DEMO =
       new Planner(SettingsFile.defaults(), List.of())
+          .store()
           .open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge"))
           .get();
 

@@ -2,7 +2,7 @@ package dawngauge.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.SettingsFile;
@@ -19,7 +19,7 @@ class FoundTest {
   private static final Planner PLANNER = new Planner(SettingsFile.defaults(), List.of());
 
   private static StopGrid grid(Trip trip) {
-    PlannedTrip planned = PLANNER.plan(trip);
+    Plan planned = PLANNER.plan(trip);
     Ledger ledger =
         Ledger.of(
             trip, planned.advice(), planned.problems(), planned.fitness(), UnitSystem.US, null);
@@ -27,7 +27,7 @@ class FoundTest {
   }
 
   private static Trip spring() {
-    return PLANNER.open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
+    return PLANNER.store().open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
   }
 
   @Test

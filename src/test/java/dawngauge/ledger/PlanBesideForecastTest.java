@@ -7,7 +7,7 @@ import dawngauge.advice.Adjustment;
 import dawngauge.advice.AdjustmentPlan;
 import dawngauge.advice.Advice;
 import dawngauge.advice.TimedFigures;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
@@ -35,7 +35,7 @@ class PlanBesideForecastTest {
   private static final int FLOYDADA = 7;
 
   private static Trip demo(String name) {
-    return PLANNER.open(Path.of("demo-data", name + ".dawngauge")).get();
+    return PLANNER.store().open(Path.of("demo-data", name + ".dawngauge")).get();
   }
 
   private static double cold(TimedFigures timed) {
@@ -51,7 +51,7 @@ class PlanBesideForecastTest {
   }
 
   private static String forecast(Trip trip) {
-    PlannedTrip planned = PLANNER.plan(trip);
+    Plan planned = PLANNER.plan(trip);
     Ledger ledger =
         Ledger.of(trip, planned.advice(), planned.problems(), List.of(), UnitSystem.US, null);
     return String.join("\n", Pages.said(ForecastPage.of(ledger)));
@@ -67,7 +67,7 @@ class PlanBesideForecastTest {
   void whatThePlanSetsIsNeverLessAndBothSayWhyItMayBeMore(String name) {
     Trip trip = demo(name);
     Advice advice = Objects.requireNonNull(PLANNER.plan(trip).advice());
-    Adjustment adjustment = PLANNER.adjustment(trip).get();
+    Adjustment adjustment = PLANNER.plan(trip).adjustment().get();
     int compared = 0;
     for (AdjustmentPlan.Planned stop : adjustment.plan().stops()) {
       for (var each : stop.settings().entrySet()) {
@@ -95,7 +95,7 @@ class PlanBesideForecastTest {
   void whereThePlanIsFollowedTheyAgreeOnWhatIsNotTakenAsDone(String name) {
     Trip trip = demo(name).withPlan(new PlanChoices(true, List.of(), Remarks.NONE));
     Advice advice = Objects.requireNonNull(PLANNER.plan(trip).advice());
-    Adjustment adjustment = PLANNER.adjustment(trip).get();
+    Adjustment adjustment = PLANNER.plan(trip).adjustment().get();
     int compared = 0;
     for (AdjustmentPlan.Planned stop : adjustment.plan().stops()) {
       for (var each : stop.settings().entrySet()) {
@@ -131,7 +131,7 @@ class PlanBesideForecastTest {
     assertThat(trip.rig().shortForm(p2li)).isEqualTo("p2li");
     assertThat(Objects.requireNonNull(set(advice, DALHART, p2li)).at().figure().in(Unit.PSI))
         .isCloseTo(67, within(1e-6));
-    AdjustmentPlan plan = PLANNER.adjustment(trip).get().plan();
+    AdjustmentPlan plan = PLANNER.plan(trip).adjustment().get().plan();
     AdjustmentPlan.PlannedSetting planned =
         Objects.requireNonNull(plan.stops().get(0).settings().get(p2li));
     assertThat(plan.stops().get(0).visit()).isEqualTo(DALHART);

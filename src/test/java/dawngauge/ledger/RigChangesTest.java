@@ -2,7 +2,7 @@ package dawngauge.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
@@ -38,12 +38,12 @@ class RigChangesTest {
   private static final Planner PLANNER = new Planner(SettingsFile.defaults(), List.of());
 
   private static Trip demo() {
-    return PLANNER.open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
+    return PLANNER.store().open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
   }
 
   private static RigChanges changes(Trip was, Trip is, UnitSystem units) {
-    PlannedTrip before = PLANNER.plan(was);
-    PlannedTrip now = PLANNER.plan(is);
+    Plan before = PLANNER.plan(was);
+    Plan now = PLANNER.plan(is);
     return RigChanges.of(was, before.advice(), is, now.advice(), units);
   }
 
@@ -146,6 +146,7 @@ class RigChangesTest {
   void theWorksheetIsCompared() {
     Trip was =
         PLANNER
+            .store()
             .open(
                 Path.of(
                     "src", "test", "resources", "dawngauge", "weights", "three-loads.dawngauge"))

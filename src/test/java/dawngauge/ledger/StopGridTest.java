@@ -8,7 +8,7 @@ import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TimedFigures;
 import dawngauge.advice.TireAdvice;
 import dawngauge.ledger.StopGrid.Display;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.SettingsFile;
@@ -30,16 +30,16 @@ class StopGridTest {
   private static final Planner PLANNER = new Planner(SettingsFile.defaults(), List.of());
 
   private static Trip demo(String name) {
-    return PLANNER.open(Path.of("demo-data", name + ".dawngauge")).get();
+    return PLANNER.store().open(Path.of("demo-data", name + ".dawngauge")).get();
   }
 
-  private static Ledger ledger(PlannedTrip planned, UnitSystem units) {
+  private static Ledger ledger(Plan planned, UnitSystem units) {
     return Ledger.of(
         planned.trip(), planned.advice(), planned.problems(), planned.fitness(), units, null);
   }
 
   /** A grid with a column a tire. */
-  private static StopGrid whole(PlannedTrip planned, UnitSystem units, Display display) {
+  private static StopGrid whole(Plan planned, UnitSystem units, Display display) {
     Set<String> axles =
         StopGrid.of(planned.trip(), ledger(planned, units), planned.advice(), display, Set.of())
             .columns()
@@ -62,7 +62,7 @@ class StopGridTest {
         "gap-haul"
       })
   void everyFigureIsTheOneOfTheLedger(String name) {
-    PlannedTrip planned = PLANNER.plan(demo(name));
+    Plan planned = PLANNER.plan(demo(name));
     for (UnitSystem units : UnitSystem.values()) {
       List<StopLine> lines = ledger(planned, units).stops();
       for (Display display : Display.values()) {
@@ -128,7 +128,7 @@ class StopGridTest {
   @ParameterizedTest
   @ValueSource(strings = {"spring-fleece-haul", "autumn-stock-haul"})
   void aFigureToSetIsTheTiresOwn(String name) {
-    PlannedTrip planned = PLANNER.plan(demo(name));
+    Plan planned = PLANNER.plan(demo(name));
     Advice advice = Objects.requireNonNull(planned.advice());
     StopGrid grid = whole(planned, UnitSystem.US, Display.READS);
     int framed = 0;
@@ -174,7 +174,7 @@ class StopGridTest {
 
   @Test
   void withoutATimeEveryCellIsADot() {
-    PlannedTrip planned = PLANNER.plan(PLANNER.starterTrip().get());
+    Plan planned = PLANNER.plan(PLANNER.store().starterTrip().get());
     StopGrid grid = whole(planned, UnitSystem.US, Display.READS);
     assertThat(planned.advice()).isNull();
     assertThat(grid.rows()).isEqualTo(2);
@@ -238,7 +238,7 @@ class StopGridTest {
 
   @Test
   void ofManyTiresAnAxleHasOneColumnWithItsWorstAndUnfolds() {
-    PlannedTrip planned = PLANNER.plan(demo("autumn-stock-haul"));
+    Plan planned = PLANNER.plan(demo("autumn-stock-haul"));
     Ledger ledger = ledger(planned, UnitSystem.US);
     StopGrid folded =
         StopGrid.of(planned.trip(), ledger, planned.advice(), Display.READS, Set.of());

@@ -2,7 +2,7 @@ package dawngauge.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
@@ -21,11 +21,11 @@ class StopLinesTest {
   private static final Planner PLANNER = new Planner(SettingsFile.defaults(), List.of());
 
   private static Trip demo(String name) {
-    return PLANNER.open(Path.of("demo-data", name + ".dawngauge")).get();
+    return PLANNER.store().open(Path.of("demo-data", name + ".dawngauge")).get();
   }
 
   private static StopLine at(Trip trip, String place) {
-    PlannedTrip planned = PLANNER.plan(trip);
+    Plan planned = PLANNER.plan(trip);
     return Ledger.of(
             trip, planned.advice(), planned.problems(), planned.fitness(), UnitSystem.US, null)
         .stops()

@@ -29,7 +29,7 @@ class TraceTest {
 
   private static final Planner PLANNER = new Planner(SettingsFile.defaults(), List.of());
   private static final Trip DEMO =
-      PLANNER.open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
+      PLANNER.store().open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
   private static final Advice ADVICE = Forecasts.known(PLANNER.plan(DEMO).advice());
 
   @Test

@@ -3,7 +3,7 @@ package dawngauge.ledger;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.advice.Mark;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
@@ -24,10 +24,10 @@ class VerdictTest {
   private static final Planner PLANNER = new Planner(SettingsFile.defaults(), List.of());
 
   private static Trip demo(String name) {
-    return PLANNER.open(Path.of("demo-data", name + ".dawngauge")).get();
+    return PLANNER.store().open(Path.of("demo-data", name + ".dawngauge")).get();
   }
 
-  private static Ledger ledger(PlannedTrip planned) {
+  private static Ledger ledger(Plan planned) {
     return Ledger.of(
         planned.trip(),
         planned.advice(),
@@ -38,7 +38,7 @@ class VerdictTest {
   }
 
   private static Verdict of(Trip trip) {
-    PlannedTrip planned = PLANNER.plan(trip);
+    Plan planned = PLANNER.plan(trip);
     return Verdict.of(trip, ledger(planned), planned.advice());
   }
 
@@ -97,7 +97,7 @@ class VerdictTest {
 
   @Test
   void withoutATimeNothingIsGo() {
-    Verdict verdict = of(PLANNER.starterTrip().get());
+    Verdict verdict = of(PLANNER.store().starterTrip().get());
     assertThat(texts(verdict).get(0)).startsWith("go or not: not known");
     assertThat(texts(verdict).subList(1, 5))
         .containsExactly(

@@ -3,7 +3,7 @@ package dawngauge.ledger;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.page.Block;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
@@ -29,19 +29,19 @@ class WorksheetPageTest {
       Path.of("src", "test", "resources", "dawngauge", "weights", "three-loads.dawngauge");
 
   private static Trip trip() {
-    return PLANNER.open(THREE_LOADS).get();
+    return PLANNER.store().open(THREE_LOADS).get();
   }
 
   private static String weights(Trip trip, UnitSystem units) {
-    return PageText.of(WorksheetPage.of(trip, PLANNER.expectedWeights(trip), units), true);
+    return PageText.of(WorksheetPage.of(trip, PLANNER.plan(trip).expectedWeights(), units), true);
   }
 
   private static String dealer(Trip trip, UnitSystem units) {
-    return PageText.of(DealerPage.of(trip, PLANNER.tireNeeds(trip), units), false);
+    return PageText.of(DealerPage.of(trip, PLANNER.plan(trip).tireNeeds(), units), false);
   }
 
   private static List<String> row(Trip trip, String first) {
-    return WorksheetPage.blocks(trip, PLANNER.expectedWeights(trip), UnitSystem.US).stream()
+    return WorksheetPage.blocks(trip, PLANNER.plan(trip).expectedWeights(), UnitSystem.US).stream()
         .flatMap(
             block ->
                 block instanceof Block.Table table
@@ -132,7 +132,7 @@ class WorksheetPageTest {
    */
   @Test
   void nothingIsJudgedByTheWorksheet() {
-    Trip demo = PLANNER.open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
+    Trip demo = PLANNER.store().open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
     Worksheet sheet = Objects.requireNonNull(trip().rig().worksheet());
     List<DeckLoad> heavy = sheet.loads().stream().map(load -> load.withHead(40)).toList();
     for (Trip trip : List.of(demo, demo.withRig(demo.rig().withTickets(List.of())), trip())) {
@@ -144,7 +144,7 @@ class WorksheetPageTest {
   }
 
   private static String ledger(Trip trip) {
-    PlannedTrip planned = PLANNER.plan(trip);
+    Plan planned = PLANNER.plan(trip);
     return PageText.of(
         ForecastPage.of(
             Ledger.of(

@@ -120,6 +120,7 @@ record Haul(String name, String text) {
   Trip trip() {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     return new Planner(SettingsFile.defaults(), java.util.List.of())
+        .store()
         .open(new ByteArrayInputStream(bytes))
         .get();
   }

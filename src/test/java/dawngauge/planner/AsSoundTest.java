@@ -43,8 +43,8 @@ class AsSoundTest {
             .read("2027-06-03T05:50Z", "T1", "5.35 bar")
             .trip();
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
-    TireReview tire = planner.review(trip).orElseThrow().tires().get(0);
-    Advice sound = planner.asSound(trip).orElse(null);
+    TireReview tire = planner.plan(trip).review().orElseThrow().tires().get(0);
+    Advice sound = planner.plan(trip).asSound().orElse(null);
     if (sound == null) {
       throw new AssertionError("no forecast");
     }

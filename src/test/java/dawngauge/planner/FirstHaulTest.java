@@ -32,7 +32,7 @@ class FirstHaulTest {
   private static final LocalDate TODAY = LocalDate.of(2027, 4, 5);
 
   private static Place place(String name) {
-    return PLANNER.places(name, null, 1).get(0);
+    return PLANNER.places().search(name, null, 1).get(0);
   }
 
   private static <Q extends Quantity> @Nullable Entered<Q> of(
@@ -70,13 +70,13 @@ class FirstHaulTest {
     return haul(2, false, "15 °F", "58 °F", "3520 lb", "80 psi", "80 psi", "9800 lb", "78 psi");
   }
 
-  private static PlannedTrip planned(FirstHaul haul) {
+  private static Plan planned(FirstHaul haul) {
     return PLANNER.plan(PLANNER.first(haul, TODAY).orElseThrow());
   }
 
   @Test
   void aDozenEntriesGiveEveryTireFiguresAndAMarginAtEveryStop() {
-    PlannedTrip planned = planned(full());
+    Plan planned = planned(full());
     var advice = Forecasts.known(planned.advice());
     assertThat(advice.stops()).hasSize(2);
     for (TireAdvice tire : advice.stops().get(0).tires()) {
@@ -152,7 +152,7 @@ class FirstHaulTest {
     assertThat(worst(typed)).isGreaterThanOrEqualTo(worst(assumed));
   }
 
-  private static double worst(PlannedTrip planned) {
+  private static double worst(Plan planned) {
     return Forecasts.known(planned.advice()).stops().get(0).tires().stream()
         .mapToDouble(tire -> tire.tire().worstMargin())
         .min()
@@ -168,7 +168,7 @@ class FirstHaulTest {
     assertThat(worstKnown(planned(noSidewall))).isFalse();
   }
 
-  private static boolean worstKnown(PlannedTrip planned) {
+  private static boolean worstKnown(Plan planned) {
     return Forecasts.known(planned.advice()).stops().get(0).tires().stream()
         .anyMatch(tire -> !Double.isNaN(tire.tire().worstMargin()));
   }

@@ -21,13 +21,13 @@ class FollowedFigureTest {
 
   @Test
   void theFigurePageAndTheForecastShowThePlannedFigures() {
-    Trip demo = PLANNER.open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
+    Trip demo = PLANNER.store().open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
     Trip trip = demo.withPlan(new PlanChoices(true, List.of(), Remarks.NONE));
-    AdjustmentPlan plan = PLANNER.adjustment(trip).get().plan();
+    AdjustmentPlan plan = PLANNER.plan(trip).adjustment().get().plan();
     int compared = 0;
     for (AdjustmentPlan.Planned stop : plan.stops()) {
       for (var each : stop.settings().entrySet()) {
-        FigureNow now = PLANNER.figureNow(trip, stop.visit(), each.getKey()).orElseThrow();
+        FigureNow now = PLANNER.plan(trip).figureNow(stop.visit(), each.getKey()).orElseThrow();
         assertThat(shown(now.cold())).isEqualTo(shown(each.getValue().timed().cold()));
         SetFigure onArrival = each.getValue().timed().onArrival();
         if (onArrival != null) {

@@ -35,7 +35,7 @@ class LandTest {
   private static final Pattern HEIGHT = Pattern.compile("<ele>([-\\d.]+)</ele>");
 
   private static Trip demo(String name) {
-    return PLANNER.open(Path.of("demo-data", name + ".dawngauge")).get();
+    return PLANNER.store().open(Path.of("demo-data", name + ".dawngauge")).get();
   }
 
   private static Trip flatAtZero(Trip trip) {
@@ -81,7 +81,7 @@ class LandTest {
                         Locale.ROOT,
                         "<ele>%.1f</ele>",
                         factor * Double.parseDouble(found.group(1)) + more)));
-    return PLANNER.tracks(file);
+    return PLANNER.store().tracks(file);
   }
 
   @ParameterizedTest

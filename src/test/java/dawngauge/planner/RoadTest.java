@@ -29,7 +29,7 @@ class RoadTest {
   private static final Planner PLANNER = new Planner(SettingsFile.defaults(), List.of());
 
   private static Trip demo() {
-    return PLANNER.open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
+    return PLANNER.store().open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
   }
 
   private static Advice advice(Trip trip) {
@@ -68,7 +68,7 @@ class RoadTest {
   void thisMorningsPlanIsTheTripAsTheLogKnewItBeforeTheDaysFirstStart() {
     Trip demo = demo();
     Trip late = LogEdits.left(demo, "alamosa", at(demo, 0, true, 45));
-    Trip morning = PLANNER.thisMorning(late);
+    Trip morning = PLANNER.plan(late).thisMorning();
     assertThat(morning.log()).isEqualTo(demo.log());
     CrewPlace place = CrewPlace.of(late, Itinerary.of(late).get());
     assertThat(place.there()).isFalse();

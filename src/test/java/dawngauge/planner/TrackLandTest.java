@@ -69,7 +69,7 @@ class TrackLandTest {
       Coordinate at = track.points().get(index).at();
       chosen.add(new RouteOfTrack.OnLine(index, Spot.of("P" + index, at, Optional.empty())));
     }
-    return RouteOfTrack.replace(PLANNER.starterTrip().get(), track, chosen);
+    return RouteOfTrack.replace(PLANNER.store().starterTrip().get(), track, chosen);
   }
 
   private static List<String> questions(Trip trip, int leg) {
@@ -177,8 +177,8 @@ class TrackLandTest {
   void theTrackIsKeptInTheFile(@TempDir Path folder) {
     Trip trip = taken(track(part -> 2300 - 400 * part, ALAMOSA, PASS, WALSENBURG), 0, 80);
     Path file = folder.resolve("way.dawngauge");
-    assertThat(PLANNER.save(trip, file)).isEmpty();
-    Outcome<Trip> read = PLANNER.open(file);
+    assertThat(PLANNER.store().save(trip, file)).isEmpty();
+    Outcome<Trip> read = PLANNER.store().open(file);
     assertThat(read.get().route().legs()).isEqualTo(trip.route().legs());
     assertThat(Forecasts.known(trip.route().legs().get(0).track().get(0).elevation()).text())
         .isEqualTo("2300 m");

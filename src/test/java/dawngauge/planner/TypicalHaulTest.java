@@ -30,8 +30,8 @@ class TypicalHaulTest {
   private static Trip haul(LocalDate start, String places) {
     FirstHaul first =
         new FirstHaul(
-            PLANNER.places("Alamosa CO", null, 1).get(0),
-            PLANNER.places("Amarillo TX", null, 1).get(0),
+            PLANNER.places().search("Alamosa CO", null, 1).get(0),
+            PLANNER.places().search("Amarillo TX", null, 1).get(0),
             start.atTime(6, 0),
             null,
             null,
@@ -44,13 +44,13 @@ class TypicalHaulTest {
             null,
             null);
     Trip trip = PLANNER.first(first, start).orElseThrow();
-    PlaceList list = PLANNER.placeList(places, null, Map.of()).get();
+    PlaceList list = PLANNER.places().list(places, null, Map.of()).get();
     assertThat(list.isUsable()).isTrue();
     List<RouteOfPlaces.Wanted> wanted =
         list.lines().stream()
             .map(line -> new RouteOfPlaces.Wanted(Forecasts.known(line.taken()), line.stay()))
             .toList();
-    return PLANNER.withoutGaps(RouteOfPlaces.replace(trip, wanted));
+    return PLANNER.temperatures().withoutGaps(RouteOfPlaces.replace(trip, wanted));
   }
 
   private static double[] fahrenheit(Trip trip, LocalDate date) {
@@ -114,7 +114,7 @@ class TypicalHaulTest {
         .isNotEmpty()
         .allSatisfy(
             entry -> assertThat(entry.provenance().kind()).isEqualTo(Provenance.Kind.TYPICAL));
-    PlannedTrip planned = PLANNER.plan(trip);
+    Plan planned = PLANNER.plan(trip);
     assertThat(planned.problems())
         .extracting(Problem::code)
         .doesNotContain(
@@ -128,7 +128,7 @@ class TypicalHaulTest {
   @Test
   void besideEachTemperatureStandsWhereItIsFromAndWhereItIsRough() {
     Trip trip = haul(LocalDate.of(2027, 1, 15), "Timmins ON\nSault Ste. Marie MI");
-    PlannedTrip planned = PLANNER.plan(trip);
+    Plan planned = PLANNER.plan(trip);
     Ledger ledger =
         Ledger.of(trip, planned.advice(), planned.problems(), List.of(), UnitSystem.SI, null);
     assertThat(ledger.stops().get(0).air()).endsWith(" (typical, rough)");
@@ -138,7 +138,10 @@ class TypicalHaulTest {
   @Test
   void whatIsThereStays() {
     Trip demo =
-        PLANNER.open(java.nio.file.Path.of("demo-data", "autumn-stock-haul.dawngauge")).get();
-    assertThat(PLANNER.withoutGaps(demo)).isEqualTo(demo);
+        PLANNER
+            .store()
+            .open(java.nio.file.Path.of("demo-data", "autumn-stock-haul.dawngauge"))
+            .get();
+    assertThat(PLANNER.temperatures().withoutGaps(demo)).isEqualTo(demo);
   }
 }

@@ -35,15 +35,15 @@ class WhatIfTest {
     return TripFile.read(Path.of("demo-data/autumn-stock-haul.dawngauge")).get();
   }
 
-  private static Advice advice(PlannedTrip planned) {
+  private static Advice advice(Plan planned) {
     return Forecasts.known(planned.advice());
   }
 
-  private static Moment leaving(PlannedTrip planned, int stop, int tire) {
+  private static Moment leaving(Plan planned, int stop, int tire) {
     return Forecasts.known(advice(planned).stops().get(stop).tires().get(tire).tire().leaving());
   }
 
-  private static int lastButOne(PlannedTrip planned) {
+  private static int lastButOne(Plan planned) {
     return advice(planned).stops().size() - 2;
   }
 
@@ -52,8 +52,8 @@ class WhatIfTest {
    */
   @Test
   void colderAirLowersTheSettledPressureByTheGasLaw() {
-    PlannedTrip base = PLANNER.plan(demo());
-    PlannedTrip colder = PLANNER.plan(demo(), WhatIf.shifted(-5, 0, Integer.MAX_VALUE));
+    Plan base = PLANNER.plan(demo());
+    Plan colder = PLANNER.plan(demo(), WhatIf.shifted(-5, 0, Integer.MAX_VALUE));
     int compared = 0;
     for (int tire = 0; tire < advice(base).stops().get(LATER).tires().size(); tire++) {
       Moment was = leaving(base, LATER, tire);
@@ -72,8 +72,8 @@ class WhatIfTest {
   /** What was read was read in the air that was there: only what follows is another. */
   @Test
   void readingsKeepTheAirInWhichTheyWereTaken() {
-    PlannedTrip base = PLANNER.plan(demo());
-    PlannedTrip colder = PLANNER.plan(demo(), WhatIf.shifted(-5, 0, Integer.MAX_VALUE));
+    Plan base = PLANNER.plan(demo());
+    Plan colder = PLANNER.plan(demo(), WhatIf.shifted(-5, 0, Integer.MAX_VALUE));
     for (int tire = 0; tire < advice(base).stops().get(0).tires().size(); tire++) {
       assertThat(leaving(colder, 0, tire).equals(leaving(base, 0, tire))).isTrue();
     }
@@ -81,8 +81,8 @@ class WhatIfTest {
 
   @Test
   void aPartOfTheRouteAlone() {
-    PlannedTrip base = PLANNER.plan(demo());
-    PlannedTrip part = PLANNER.plan(demo(), WhatIf.shifted(-5, LATER, LATER));
+    Plan base = PLANNER.plan(demo());
+    Plan part = PLANNER.plan(demo(), WhatIf.shifted(-5, LATER, LATER));
     int late = lastButOne(base);
     assertThat(leaving(part, late, 0).airKelvins())
         .isCloseTo(leaving(base, late, 0).airKelvins(), within(1e-9));
@@ -92,7 +92,7 @@ class WhatIfTest {
 
   @Test
   void theColdEdgeLiesBelowAndTheWarmEdgeAbove() {
-    PlannedTrip base = PLANNER.plan(demo());
+    Plan base = PLANNER.plan(demo());
     int late = lastButOne(base);
     double air = leaving(base, late, 0).airKelvins();
     assertThat(leaving(PLANNER.plan(demo(), WhatIf.coldSnap()), late, 0).airKelvins())
@@ -103,8 +103,8 @@ class WhatIfTest {
 
   @Test
   void aLaterStartMovesTheWayAndLeavesTheTripAlone() {
-    PlannedTrip base = PLANNER.plan(demo());
-    PlannedTrip later = PLANNER.plan(demo(), WhatIf.NOTHING.starting(Duration.ofHours(2)));
+    Plan base = PLANNER.plan(demo());
+    Plan later = PLANNER.plan(demo(), WhatIf.NOTHING.starting(Duration.ofHours(2)));
     Instant was = advice(base).stops().get(1).stop().visit().arrive();
     assertThat(advice(later).stops().get(1).stop().visit().arrive())
         .isEqualTo(was.plus(Duration.ofHours(2)));
@@ -119,11 +119,11 @@ class WhatIfTest {
     now.removeIf(entry -> entry.stop().equals(first));
     now.add(feed(first, "6 °C"));
     Trip asked = trip.withAmbient(now).withEarlierAmbient(List.of(feed(first, "11 °C")));
-    List<AirChange> changes = PLANNER.airChanges(asked);
+    List<AirChange> changes = PLANNER.temperatures().changes(asked);
     assertThat(changes).hasSize(1);
     assertThat(changes.get(0).warmer()).isCloseTo(-5, within(1e-9));
     assertThat(trip.route().stops().get(changes.get(0).stop()).id()).isEqualTo(first);
-    assertThat(PLANNER.airChanges(trip)).isEmpty();
+    assertThat(PLANNER.temperatures().changes(trip)).isEmpty();
   }
 
   private static AmbientEntry feed(String stop, String temperature) {

@@ -8,7 +8,7 @@ import dawngauge.ledger.Card;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.StopLine;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.SettingsFile;
@@ -71,12 +71,13 @@ class CrewSheetTest {
     }
 
     static Made of(Trip trip, UnitSystem units, CrewSheet.Options options) {
-      PlannedTrip planned = PLANNER.plan(trip);
+      Plan planned = PLANNER.plan(trip);
       Advice advice = planned.advice();
       Ledger ledger = Ledger.of(trip, advice, planned.problems(), planned.fitness(), units, null);
       PlanLines plan =
           PLANNER
-              .adjustment(trip)
+              .plan(trip)
+              .adjustment()
               .value()
               .map(adjustment -> PlanLines.of(trip, adjustment, units))
               .orElse(null);
@@ -106,7 +107,7 @@ class CrewSheetTest {
       new CrewSheet.Options(CrewSheet.Paper.LETTER, false);
 
   private static Trip demo(String name) {
-    return PLANNER.open(Path.of("demo-data", name + ".dawngauge")).get();
+    return PLANNER.store().open(Path.of("demo-data", name + ".dawngauge")).get();
   }
 
   /** Letters and figures alone: where lines break does not count. */
@@ -465,7 +466,7 @@ class CrewSheetTest {
 
   @Test
   void aTripWithoutTimesOrTiresHasASheetThatSaysSo() throws IOException {
-    Trip starter = PLANNER.starterTrip().get();
+    Trip starter = PLANNER.store().starterTrip().get();
     Trip untimed =
         starter.withRoute(
             new Route(

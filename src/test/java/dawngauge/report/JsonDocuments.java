@@ -8,7 +8,7 @@ import dawngauge.advice.Reminder;
 import dawngauge.ambient.MeasuredAir;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.ReminderLine;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -85,26 +85,25 @@ final class JsonDocuments {
 
   /** The reminders of a trip as they are shown. */
   static List<ReminderLine> lines(Trip trip) {
-    PlannedTrip planned = PLANNER.plan(trip);
+    Plan planned = PLANNER.plan(trip);
     Advice advice = Objects.requireNonNull(planned.advice());
     Ledger ledger =
         Ledger.of(trip, advice, planned.problems(), planned.fitness(), UnitSystem.US, null);
-    return ReminderLine.all(advice, PLANNER.reminders(advice), ledger);
+    return ReminderLine.all(advice, planned.reminders(), ledger);
   }
 
   private static Map<String, JsonNode> of(Trip trip) {
     UnitSystem units = UnitSystem.US;
-    PlannedTrip planned = PLANNER.plan(trip);
+    Plan planned = PLANNER.plan(trip);
     List<Problem> problems = planned.problems();
     Advice advice = planned.advice();
     Map<String, JsonNode> documents = new LinkedHashMap<>();
     documents.put(
         "forecast", tree(JsonResult.of(trip, advice, problems, planned.fitness(), units, null)));
-    documents.put(
-        "fitness", tree(JsonFitness.of(trip, planned.fitness(), PLANNER.gaps(trip), units)));
-    documents.put("weights", tree(JsonWeights.of(trip, PLANNER.expectedWeights(trip), units)));
+    documents.put("fitness", tree(JsonFitness.of(trip, planned.fitness(), planned.gaps(), units)));
+    documents.put("weights", tree(JsonWeights.of(trip, planned.expectedWeights(), units)));
     if (advice != null) {
-      List<Reminder> due = PLANNER.reminders(advice);
+      List<Reminder> due = planned.reminders();
       documents.put(
           "reminders",
           tree(
@@ -112,11 +111,13 @@ final class JsonDocuments {
                   trip, advice, due, lines(trip), problems, planned.fitness(), units)));
     }
     PLANNER
-        .adjustment(trip)
+        .plan(trip)
+        .adjustment()
         .value()
         .ifPresent(plan -> documents.put("plan", tree(JsonPlan.of(trip, plan, problems, units))));
     PLANNER
-        .review(trip)
+        .plan(trip)
+        .review()
         .ifPresent(
             review ->
                 documents.put("review", tree(JsonReview.of(trip, review, measured(trip), units))));

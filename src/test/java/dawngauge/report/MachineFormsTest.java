@@ -6,7 +6,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dawngauge.advice.Advice;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import java.util.ArrayList;
@@ -96,7 +96,7 @@ class MachineFormsTest {
   @Test
   void theJsonHoldsTheSameFiguresAsTheCsv() throws JsonProcessingException {
     Trip trip = Plans.demo();
-    PlannedTrip planned = Plans.plan(trip);
+    Plan planned = Plans.plan(trip);
     JsonNode json = json(trip, planned);
     List<List<String>> rows = rows(CsvTable.of(trip, planned.advice(), null));
     int row = 1;
@@ -127,7 +127,7 @@ class MachineFormsTest {
   @Test
   void theJsonNamesEveryStopAndEveryProblem() throws JsonProcessingException {
     for (Map.Entry<String, Trip> each : Plans.all().entrySet()) {
-      PlannedTrip planned = Plans.plan(each.getValue());
+      Plan planned = Plans.plan(each.getValue());
       JsonNode json = json(each.getValue(), planned);
       assertThat(json.get("stops").size() + json.get("stopsWithoutTime").size())
           .as(each.getKey())
@@ -140,7 +140,7 @@ class MachineFormsTest {
         .isEqualTo("Lamar CO");
   }
 
-  private static JsonNode json(Trip trip, PlannedTrip planned) throws JsonProcessingException {
+  private static JsonNode json(Trip trip, Plan planned) throws JsonProcessingException {
     return new ObjectMapper()
         .readTree(
             JsonResult.of(

@@ -2,7 +2,7 @@ package dawngauge.report;
 
 import dawngauge.ledger.ForecastPage;
 import dawngauge.ledger.Ledger;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.SettingsFile;
@@ -93,7 +93,7 @@ final class Plans {
     return Collections.unmodifiableMap(trips);
   }
 
-  static PlannedTrip plan(Trip trip) {
+  static Plan plan(Trip trip) {
     return new Planner(SettingsFile.defaults(), List.of()).plan(trip);
   }
 
@@ -103,7 +103,7 @@ final class Plans {
   }
 
   static String print(Trip trip, UnitSystem units, @Nullable WheelPosition only, boolean why) {
-    PlannedTrip planned = plan(trip);
+    Plan planned = plan(trip);
     return PageText.of(
         ForecastPage.of(
             Ledger.of(trip, planned.advice(), planned.problems(), List.of(), units, only)),

@@ -109,7 +109,7 @@ class SlipsTest {
         .allSatisfy(off -> assertThat(off / PSI).isCloseTo(0, within(0.1)));
     // What a sound tire would have read begins with the first reading that counts.
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
-    Advice sound = planner.asSound(trips.trip()).orElseThrow();
+    Advice sound = planner.plan(trips.trip()).asSound().orElseThrow();
     List<ReadingsTrace.Dot> dots =
         ReadingsTrace.of(sound, review.tires().get(0), UnitSystem.US).dots();
     assertThat(dots.get(3).expected()).isCloseTo(80, within(0.5));

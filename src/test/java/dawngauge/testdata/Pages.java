@@ -16,7 +16,7 @@ import dawngauge.page.Block;
 import dawngauge.page.Page;
 import dawngauge.page.PageRenderer;
 import dawngauge.page.Plot;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
@@ -46,7 +46,7 @@ public final class Pages {
     for (String name :
         List.of(
             "spring-fleece-haul", "spring-fleece-haul-logged", "autumn-stock-haul", "gap-haul")) {
-      Trip trip = PLANNER.open(Path.of("demo-data", name + ".dawngauge")).get();
+      Trip trip = PLANNER.store().open(Path.of("demo-data", name + ".dawngauge")).get();
       pages.addAll(of(trip));
     }
     pages.addAll(weights(threeLoads()));
@@ -56,6 +56,7 @@ public final class Pages {
   /** A pickup with a gooseneck, its weight worksheet filled in. */
   public static Trip threeLoads() {
     return PLANNER
+        .store()
         .open(Path.of("src", "test", "resources", "dawngauge", "weights", "three-loads.dawngauge"))
         .get();
   }
@@ -63,43 +64,47 @@ public final class Pages {
   /** Expected weights, and the dealer's card. */
   private static List<Page> weights(Trip trip) {
     return List.of(
-        WorksheetPage.of(trip, PLANNER.expectedWeights(trip), UnitSystem.US), dealer(trip));
+        WorksheetPage.of(trip, PLANNER.plan(trip).expectedWeights(), UnitSystem.US), dealer(trip));
   }
 
   /** A heading with a table for each axle. */
   public static Page dealer(Trip trip) {
-    return DealerPage.of(trip, PLANNER.tireNeeds(trip), UnitSystem.US);
+    return DealerPage.of(trip, PLANNER.plan(trip).tireNeeds(), UnitSystem.US);
   }
 
   private static List<Page> of(Trip trip) {
     WheelPosition tire = trip.rig().positions().get(3);
     FigurePage.Asked asked =
         new FigurePage.Asked(GaugePressure.of(50, Unit.PSI), ReadingState.WARM, LocalTime.NOON);
-    PlannedTrip planned = PLANNER.plan(trip);
+    Plan planned = PLANNER.plan(trip);
     Advice advice = Objects.requireNonNull(planned.advice());
     Ledger ledger =
         Ledger.of(trip, advice, planned.problems(), planned.fitness(), UnitSystem.US, null);
     return Stream.of(
             PLANNER
-                .figureNow(trip, 1, tire)
+                .plan(trip)
+                .figureNow(1, tire)
                 .map(known -> FigurePage.of(trip, 1, tire, known, asked, UnitSystem.US))
                 .stream(),
             Stream.of(
                 PlanPage.of(
-                    trip, PlanLines.of(trip, PLANNER.adjustment(trip).get(), UnitSystem.US))),
+                    trip,
+                    PlanLines.of(trip, PLANNER.plan(trip).adjustment().get(), UnitSystem.US))),
             Stream.of(ForecastPage.of(ledger)),
             Stream.of(
-                ReminderPage.of(trip, ReminderLine.all(advice, PLANNER.reminders(advice), ledger))),
-            Stream.of(FitnessPage.of(trip, PLANNER.fitness(trip), UnitSystem.US)),
+                ReminderPage.of(
+                    trip, ReminderLine.all(advice, PLANNER.plan(trip).reminders(), ledger))),
+            Stream.of(FitnessPage.of(trip, PLANNER.plan(trip).fitness(), UnitSystem.US)),
             PLANNER
-                .review(trip)
+                .plan(trip)
+                .review()
                 .map(
                     review ->
                         ReviewPage.of(
                             trip,
                             review,
                             List.of(),
-                            PLANNER.asSound(trip).orElse(null),
+                            PLANNER.plan(trip).asSound().orElse(null),
                             UnitSystem.US))
                 .stream(),
             weights(trip).stream())

@@ -19,6 +19,7 @@ class CrewLeftTest {
 
   private static final Trip DEMO =
       new Planner(SettingsFile.defaults(), List.of())
+          .store()
           .open(Path.of("demo-data", "autumn-stock-haul.dawngauge"))
           .get();
 

@@ -32,6 +32,7 @@ class GroupEditsTest {
 
   private static final Trip DEMO =
       new Planner(SettingsFile.defaults(), List.of())
+          .store()
           .open(Path.of("demo-data", "spring-fleece-haul.dawngauge"))
           .get();
 

@@ -25,7 +25,7 @@ class RigPartsTest {
   private static final Trip SPRING = demo("spring-fleece-haul.dawngauge");
 
   private static Trip demo(String name) {
-    return PLANNER.open(Path.of("demo-data", name)).get();
+    return PLANNER.store().open(Path.of("demo-data", name)).get();
   }
 
   private static int vehicle(Trip trip, Vehicle.Kind kind) {
@@ -193,7 +193,7 @@ class RigPartsTest {
             .as("%s: %s %s", seed, did, opened.problems())
             .isPresent();
         PLANNER.plan(trip);
-        PLANNER.fitness(trip);
+        PLANNER.plan(trip).fitness();
       }
     }
   }

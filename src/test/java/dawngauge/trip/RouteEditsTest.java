@@ -32,6 +32,7 @@ class RouteEditsTest {
 
   private static final Trip DEMO =
       new Planner(SettingsFile.defaults(), List.of())
+          .store()
           .open(Path.of("demo-data", "spring-fleece-haul.dawngauge"))
           .get();
 
@@ -238,6 +239,13 @@ class RouteEditsTest {
     assertThat(twice.route().stops())
         .extracting(Stop::id)
         .startsWith("alamosa", "alamosa-3", "alamosa-2");
+  }
+
+  /** Half the girth of the earth and a fifth are 24,000 km; a typed leg has 10,000 at most. */
+  @Test
+  void aWayLongerThanAnyLegIsNotGuessed() {
+    Leg guessed = RouteEdits.guessed(stopAt("a", 40, -100), stopAt("b", -40, 80));
+    assertThat(guessed.distance()).isNull();
   }
 
   @Test

@@ -41,7 +41,7 @@ class DocumentWindowTest extends WindowTest {
     open.until("a copy is kept", () -> !next.unsaved().isEmpty());
     open.close(); // without any farewell: the program is gone
 
-    OpenWindow again = open(planner().starterTrip().get(), next);
+    OpenWindow again = open(planner().store().starterTrip().get(), next);
     again.until("it is offered", () -> !again.buttons("Open them").isEmpty());
     assertThat(again.texts("notice").toString()).contains("6 Apr 2027, 12:00", "not saved");
     again.press(again.buttons("Open them").get(0));
@@ -141,7 +141,7 @@ class DocumentWindowTest extends WindowTest {
     open.answers.agrees = true;
     open.keys(KeyCode.SHORTCUT, KeyCode.S);
     open.until("it is saved", () -> !open.document.dirtyProperty().get());
-    assertThat(planner().open(file).get().equals(open.document.trip())).isTrue();
+    assertThat(planner().store().open(file).get().equals(open.document.trip())).isTrue();
   }
 
   @Test
@@ -197,7 +197,7 @@ class DocumentWindowTest extends WindowTest {
   @Test
   void aDroppedFileOpensAndSeveralDoNot() throws IOException {
     Path file = Files.writeString(folder.resolve("other.dawngauge"), TripFile.text(demo()));
-    OpenWindow open = open(planner().starterTrip().get());
+    OpenWindow open = open(planner().store().starterTrip().get());
     open.run(() -> open.window.dropped(List.of(file.toFile(), file.toFile())));
     assertThat(open.texts("notice").toString()).contains("one trip file at a time");
     open.run(() -> open.window.dropped(List.of(file.toFile())));
@@ -208,7 +208,7 @@ class DocumentWindowTest extends WindowTest {
   void anOlderFileIsToldUntilItIsSaved() throws IOException {
     String old = TripFile.text(demo()).replaceFirst("\"version\": 2", "\"version\": 1");
     Path file = Files.writeString(folder.resolve("older.dawngauge"), old);
-    OpenWindow open = open(planner().starterTrip().get());
+    OpenWindow open = open(planner().store().starterTrip().get());
     open.run(() -> open.window.open(file));
     open.until("it is open", () -> open.document.trip().equals(demo()));
     assertThat(open.texts("notice").toString())
@@ -233,7 +233,7 @@ class DocumentWindowTest extends WindowTest {
   void recentFilesAreListedAndThoseThatAreGoneAreTakenOff() throws IOException {
     Path file = Files.writeString(folder.resolve("other.dawngauge"), TripFile.text(demo()));
     UserDesk desk = desk(1);
-    OpenWindow open = open(planner().starterTrip().get(), desk);
+    OpenWindow open = open(planner().store().starterTrip().get(), desk);
     open.run(() -> open.window.open(file));
     open.until("it is listed", () -> desk.state().recent().equals(List.of(file.toString())));
     Files.delete(file);
@@ -267,7 +267,7 @@ class DocumentWindowTest extends WindowTest {
     OpenWindow open = open(demo(), desk);
     open.run(() -> item(open, "Rigs", "Keep this rig…").fire());
     open.until("it is kept", () -> !desk.rigs().get().isEmpty());
-    Trip starter = planner().starterTrip().get();
+    Trip starter = planner().store().starterTrip().get();
     OpenWindow other = open(starter, desk);
     String name = "Kept  (kept 2027-04-06)";
     other.run(() -> item(other, "Rigs", "Take a kept rig", name).fire());

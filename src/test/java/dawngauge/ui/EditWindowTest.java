@@ -6,6 +6,7 @@ import dawngauge.testdata.Forecasts;
 import dawngauge.trip.AmbientEntry;
 import dawngauge.trip.Leg;
 import dawngauge.trip.RouteEdits;
+import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import java.util.List;
 import javafx.scene.Node;
@@ -198,6 +199,32 @@ class EditWindowTest extends WindowTest {
     open.until("the stop is there", () -> open.stops() == stops + 1);
     assertThat(open.document.trip().route().stops().get(0).place()).isEqualTo("Alamosa yard");
     assertThat(open.document.trip().route().stops().get(1).place()).isEqualTo("New stop");
+  }
+
+  @Test
+  void theTripIsNamedAtTheHeadOfTheWindow() {
+    OpenWindow open = open(demo());
+    open.write("Trip name", "Fleece haul, second year");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "it is its name", () -> open.document.trip().name().equals("Fleece haul, second year"));
+    assertThat(open.onTitle()).contains("Fleece haul, second year");
+    open.write("Trip name", "");
+    open.keys(KeyCode.ENTER);
+    open.until("an empty one is refused", () -> !errors(open).isEmpty());
+    assertThat(errors(open)).singleElement().asString().contains("no name");
+    open.press(open.buttons("Undo").get(0));
+    assertThat(open.document.trip()).isEqualTo(demo());
+  }
+
+  /** Readings before the departure belong to the start only where the rig stood there by then. */
+  @Test
+  void sinceWhenTheRigStandsAtTheStartIsTypedWhereNothingStood() {
+    Stop start = demo().route().stops().get(0);
+    OpenWindow open = open(RouteEdits.withStop(demo(), 0, start.withTimes(null, start.leave())));
+    open.write("Arrival time", "04:45");
+    open.keys(KeyCode.ENTER);
+    open.until("it is as it was", () -> open.document.trip().equals(demo()));
   }
 
   @Test

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class FirstStartWindowTest extends WindowTest {
 
   private OpenWindow first() {
-    OpenWindow open = open(planner().starterTrip().get());
+    OpenWindow open = open(planner().store().starterTrip().get());
     open.run(open.window::showFirst);
     open.until("the page is there", () -> !open.texts("first-title").isEmpty());
     return open;

@@ -3,7 +3,7 @@ package dawngauge.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.ledger.StopGrid;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.trip.Trip;
 import dawngauge.ui.route.StopGridPane;
 import java.nio.file.Path;
@@ -25,11 +25,11 @@ class GridWindowTest extends WindowTest {
   private static final int FIRST_TIRE = 4;
 
   private static Trip autumn() {
-    return planner().open(Path.of("demo-data", "autumn-stock-haul.dawngauge")).get();
+    return planner().store().open(Path.of("demo-data", "autumn-stock-haul.dawngauge")).get();
   }
 
   private static StopGrid figures(OpenWindow open) {
-    PlannedTrip planned = open.document.planned();
+    Plan planned = open.document.planned();
     return StopGrid.of(
         planned.trip(),
         dawngauge.ledger.Ledger.of(

@@ -221,7 +221,9 @@ class MapWindowTest extends WindowTest {
             open.document.edit(
                 RouteEdits.withStop(drawn, 0, first.withTimes(first.arrive(), leave))));
     open.run(
-        () -> open.document.edit(open.document.planner().typical(open.document.trip()).trip()));
+        () ->
+            open.document.edit(
+                open.document.planner().temperatures().typical(open.document.trip()).trip()));
     Advice advice = Objects.requireNonNull(open.document.planned().advice());
     assertThat(advice.stops()).hasSize(3);
     assertThat(advice.stops()).noneMatch(stop -> stop.mark() == Mark.UNKNOWN);

@@ -126,6 +126,7 @@ class PicturesTest extends WindowTest {
         open -> {
           Trip logged =
               WindowTest.planner()
+                  .store()
                   .open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge"))
                   .get();
           open.run(() -> open.document.edit(logged));
@@ -193,7 +194,7 @@ class PicturesTest extends WindowTest {
   void page(Page page) throws IOException {
     Files.createDirectories(FOLDER);
     for (Look look : page.looks()) {
-      Trip trip = page.full ? demo() : planner().starterTrip().get();
+      Trip trip = page.full ? demo() : planner().store().starterTrip().get();
       OpenWindow open = open(trip);
       open.run(
           () -> {

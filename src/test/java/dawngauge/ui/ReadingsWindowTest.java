@@ -215,7 +215,8 @@ class ReadingsWindowTest extends WindowTest {
   /** A round in the morning of a stop at which there are readings of the evening. */
   @Test
   void whatIsExpectedInARoundIsThatOfItsOwnTime() {
-    Trip logged = planner().open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge")).get();
+    Trip logged =
+        planner().store().open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge")).get();
     OpenWindow open = readings(logged);
     open.until(
         "the crew's stop is shown",

@@ -31,7 +31,8 @@ class ReviewWindowTest extends WindowTest {
 
   @Test
   void theLoggedHaulIsReviewedAndAnAccountAddsUpAsShownInBothUnitSystems() {
-    Trip logged = planner().open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge")).get();
+    Trip logged =
+        planner().store().open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge")).get();
     OpenWindow open = review(logged);
     assertThat(open.texts("card-title").get(0))
         .startsWith("Trailer axle 2 right (t2r) leaks steadily");
@@ -75,7 +76,8 @@ class ReviewWindowTest extends WindowTest {
 
   @Test
   void whatWasMeasuredIsAskedForAndTheReviewIsWritten(@TempDir Path here) {
-    Trip logged = planner().open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge")).get();
+    Trip logged =
+        planner().store().open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge")).get();
     OpenWindow open = review(logged);
     open.weather.time(Instant.parse("2027-04-09T12:00:00Z"));
     open.run(

@@ -6,7 +6,7 @@ import dawngauge.advice.Mark;
 import dawngauge.ledger.Card;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.StopLine;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.testdata.Forecasts;
 import dawngauge.trip.Stop;
 import dawngauge.ui.common.TaskLine;
@@ -132,7 +132,7 @@ class RouteWindowTest extends WindowTest {
   }
 
   private static Ledger ledger(OpenWindow open) {
-    PlannedTrip planned = open.document.planned();
+    Plan planned = open.document.planned();
     return Ledger.of(
         planned.trip(),
         planned.advice(),

@@ -38,7 +38,7 @@ class SameHaulWindowTest extends WindowTest {
     Trip empty = demo().withRoute(new Route(List.of(), List.of())).withAmbient(List.of());
     List<Coordinate> points = new ArrayList<>();
     for (String name : NAMES) {
-      points.add(planner().places(name, null, 1).get(0).coordinate());
+      points.add(planner().places().search(name, null, 1).get(0).coordinate());
     }
     OpenWindow open = open(empty);
     for (Coordinate point : points) {
@@ -108,7 +108,7 @@ class SameHaulWindowTest extends WindowTest {
                   first.withTimes(
                       first.arrive(),
                       Objects.requireNonNull(demo().route().stops().get(0).leave())));
-          open.document.edit(open.document.planner().typical(timed).trip());
+          open.document.edit(open.document.planner().temperatures().typical(timed).trip());
         });
     Advice advice = Objects.requireNonNull(open.document.planned().advice());
     assertThat(advice.stops()).as(how).hasSize(3);

@@ -144,7 +144,7 @@ class TrackWindowTest extends WindowTest {
     window.run(() -> menuItem(window, "Write the route as GPX…").fire());
     open.until("it is there", () -> Files.exists(file));
     assertThat(Files.readString(file)).contains("<name>Dalhart TX</name>", "<rtept");
-    assertThat(planner().tracks(file).get().get(0).points()).hasSize(13);
+    assertThat(planner().store().tracks(file).get().get(0).points()).hasSize(13);
   }
 
   private static javafx.scene.control.MenuItem menuItem(OpenWindow open, String name) {

@@ -95,7 +95,7 @@ class TripWindowTest extends WindowTest {
     assertThat(open.onTitle()).startsWith("• ").contains("not saved");
     open.run(() -> open.window.saveTo(file));
     assertThat(open.onTitle()).isEqualTo("Spring fleece haul (haul.dawngauge) – Dawngauge");
-    assertThat(planner().open(file).get()).isEqualTo(edited);
+    assertThat(planner().store().open(file).get()).isEqualTo(edited);
     OpenWindow other = open(demo());
     other.run(() -> other.window.open(file));
     other.until("it is open", () -> other.document.trip().equals(edited));
@@ -151,7 +151,7 @@ class TripWindowTest extends WindowTest {
 
   @Test
   void theStarterOpensAndSaysWhatIsMissing() {
-    OpenWindow open = open(planner().starterTrip().get());
+    OpenWindow open = open(planner().store().starterTrip().get());
     assertThat(open.column("stop")).containsExactly("Home", "Show");
     TitledPane missing = open.nodes(TitledPane.class, pane -> true).get(0);
     assertThat(missing.getText()).matches("Missing or assumed( \\([0-9]+\\))?: .*departure.*");

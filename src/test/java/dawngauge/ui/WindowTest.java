@@ -83,11 +83,11 @@ abstract class WindowTest {
   }
 
   static Trip demo() {
-    return planner().open(DEMO).get();
+    return planner().store().open(DEMO).get();
   }
 
   /** The first hours of the demo haul, with no temperature for Raton NM. */
   static Trip gap() {
-    return planner().open(Path.of("demo-data", "gap-haul.dawngauge")).get();
+    return planner().store().open(Path.of("demo-data", "gap-haul.dawngauge")).get();
   }
 }

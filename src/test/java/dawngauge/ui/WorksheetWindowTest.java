@@ -32,7 +32,7 @@ class WorksheetWindowTest extends WindowTest {
       Path.of("src", "test", "resources", "dawngauge", "weights", "three-loads.dawngauge");
 
   private static Trip threeLoads() {
-    return planner().open(THREE_LOADS).get();
+    return planner().store().open(THREE_LOADS).get();
   }
 
   private static Worksheet sheet(Trip trip) {

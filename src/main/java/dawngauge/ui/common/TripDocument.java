@@ -1,6 +1,6 @@
 package dawngauge.ui.common;
 
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -29,7 +29,7 @@ public final class TripDocument {
   private static final int MOST_STEPS = 500;
 
   private final Planner planner;
-  private final ReadOnlyObjectWrapper<PlannedTrip> planned;
+  private final ReadOnlyObjectWrapper<Plan> planned;
   private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.US);
   private final ReadOnlyObjectWrapper<Optional<Path>> file =
       new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -47,7 +47,7 @@ public final class TripDocument {
   /** A document that holds a trip without a file. */
   public TripDocument(Planner planner, Trip trip) {
     this.planner = planner;
-    this.planned = new ReadOnlyObjectWrapper<>(planner.plan(trip));
+    this.planned = new ReadOnlyObjectWrapper<>(planner.plan(trip).computed());
     this.saved = trip;
   }
 
@@ -57,12 +57,12 @@ public final class TripDocument {
   }
 
   /** The trip and what follows from it. */
-  public ReadOnlyObjectProperty<PlannedTrip> plannedProperty() {
+  public ReadOnlyObjectProperty<Plan> plannedProperty() {
     return planned.getReadOnlyProperty();
   }
 
   /** What follows from the trip. */
-  public PlannedTrip planned() {
+  public Plan planned() {
     return planned.get();
   }
 
@@ -106,7 +106,7 @@ public final class TripDocument {
     if (next.equals(trip())) {
       return;
     }
-    List<Problem> refused = planner.refused(trip(), next);
+    List<Problem> refused = planner.store().refused(trip(), next);
     if (!refused.isEmpty()) {
       refusals.accept(refused);
       return;
@@ -152,7 +152,7 @@ public final class TripDocument {
 
   /** Starts anew with another trip. */
   public void replace(Trip trip, Optional<Path> path) {
-    replace(trip, path, path.flatMap(planner::fingerprint));
+    replace(trip, path, path.flatMap(planner.store()::fingerprint));
   }
 
   private void replace(Trip trip, Optional<Path> path, Optional<String> fingerprint) {
@@ -173,13 +173,13 @@ public final class TripDocument {
 
   /** Whether the file holds something else than when it was read or written last. */
   public boolean changedOnDisk() {
-    Optional<String> now = file.get().flatMap(planner::fingerprint);
+    Optional<String> now = file.get().flatMap(planner.store()::fingerprint);
     return now.isPresent() && !now.equals(onDisk);
   }
 
   /** Takes what is on disk as known; the trip stays as it is, and is not saved. */
   public void keepMine() {
-    onDisk = file.get().flatMap(planner::fingerprint);
+    onDisk = file.get().flatMap(planner.store()::fingerprint);
     saved = null;
     dirty.set(true);
   }
@@ -195,8 +195,8 @@ public final class TripDocument {
 
   /** Reads a file; may take long and is done on any thread. */
   public Opened read(Path path) {
-    Optional<String> fingerprint = planner.fingerprint(path);
-    return new Opened(path, planner.open(path), fingerprint);
+    Optional<String> fingerprint = planner.store().fingerprint(path);
+    return new Opened(path, planner.store().open(path), fingerprint);
   }
 
   /** Starts anew with a file; stays as it is, and says why, where it could not be read. */
@@ -210,10 +210,10 @@ public final class TripDocument {
 
   /** Saves; what kept it from being saved, empty if that worked. */
   public List<Problem> save(Path path) {
-    List<Problem> problems = planner.save(trip(), path);
+    List<Problem> problems = planner.store().save(trip(), path);
     if (problems.isEmpty()) {
       saved = trip();
-      onDisk = planner.fingerprint(path);
+      onDisk = planner.store().fingerprint(path);
       file.set(Optional.of(path));
       dirty.set(false);
     }
@@ -221,7 +221,7 @@ public final class TripDocument {
   }
 
   private void show(Trip trip) {
-    planned.set(planner.plan(trip));
+    planned.set(planner.plan(trip).computed());
     dirty.set(!trip.equals(saved));
     undoable.set(!before.isEmpty());
     redoable.set(!after.isEmpty());

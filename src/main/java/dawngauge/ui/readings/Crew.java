@@ -2,7 +2,7 @@ package dawngauge.ui.readings;
 
 import dawngauge.ledger.CrewLine;
 import dawngauge.ledger.Wording;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.trip.CrewPlace;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEdits;
@@ -32,7 +32,7 @@ public final class Crew extends HBox {
   private final Button arrived = new Button("Arrived now");
   private final Button left = new Button("Left now");
   private @Nullable Trip morningOf;
-  private @Nullable PlannedTrip morning;
+  private @Nullable Plan morning;
 
   /**
    * A bar.
@@ -82,7 +82,7 @@ public final class Crew extends HBox {
   }
 
   private void refresh() {
-    PlannedTrip planned = document.planned();
+    Plan planned = document.planned();
     Itinerary known = itinerary().orElse(null);
     boolean possible = known != null && planned.advice() != null;
     arrived.setDisable(!possible);
@@ -95,12 +95,12 @@ public final class Crew extends HBox {
     CrewPlace place = CrewPlace.of(document.trip(), known);
     arrived.setDisable(place.there() && place.visit() == known.visits().size() - 1);
     left.setDisable(!place.there() || place.visit() == known.visits().size() - 1);
-    Trip asPlanned = document.planner().thisMorning(document.trip());
+    Trip asPlanned = document.planner().plan(document.trip()).thisMorning();
     if (!asPlanned.equals(morningOf)) {
       morningOf = asPlanned;
       morning = null;
       Tasks.compute(
-          () -> document.planner().plan(asPlanned),
+          () -> document.planner().plan(asPlanned).computed(),
           plan -> {
             if (asPlanned.equals(morningOf)) {
               morning = plan;
@@ -112,12 +112,12 @@ public final class Crew extends HBox {
   }
 
   private void tell() {
-    PlannedTrip planned = document.planned();
+    Plan planned = document.planned();
     Itinerary known = itinerary().orElse(null);
     if (known == null || planned.advice() == null) {
       return;
     }
-    PlannedTrip before = morning;
+    Plan before = morning;
     CrewLine line =
         CrewLine.of(
             CrewPlace.of(document.trip(), known),
@@ -130,7 +130,7 @@ public final class Crew extends HBox {
   }
 
   /** The plan as it was this morning, once it is computed. */
-  Optional<PlannedTrip> thisMorning() {
+  Optional<Plan> thisMorning() {
     return Optional.ofNullable(morning);
   }
 

@@ -4,7 +4,7 @@ import dawngauge.forecast.HeatFit;
 import dawngauge.forecast.TireLoss;
 import dawngauge.ledger.Comparison;
 import dawngauge.ledger.FoundLines;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
@@ -51,16 +51,17 @@ final class FoundPane extends VBox {
   /** Looks at the trip as it is now. */
   void refresh() {
     Trip trip = document.trip();
-    PlannedTrip now = document.planned();
+    Plan now = document.planned();
     Planner planner = document.planner();
     answers.ask(
         () -> {
           List<Found> found = new ArrayList<>();
-          for (TireLoss loss : planner.losses(trip)) {
+          Plan plan = planner.plan(trip);
+          for (TireLoss loss : plan.losses()) {
             found.add(lost(trip, loss));
           }
           List<String> asModelled = new ArrayList<>();
-          for (HeatFit fit : planner.heatFits(trip)) {
+          for (HeatFit fit : plan.heatFits()) {
             if (fit.offered() || fit.beyond()) {
               found.add(heat(planner, trip, now, fit));
             } else {
@@ -91,7 +92,7 @@ final class FoundPane extends VBox {
         known ? trip : RigEdits.withTire(trip, tire.withLossPerDay(entered)));
   }
 
-  private Found heat(Planner planner, Trip trip, PlannedTrip now, HeatFit fit) {
+  private Found heat(Planner planner, Trip trip, Plan now, HeatFit fit) {
     Tire tire = trip.rig().tire(fit.tire()).orElseThrow();
     double rounded = Math.rint(fit.factor() * 100) / 100;
     Trip next = RigEdits.withTire(trip, tire.withHeatFactor(rounded));

@@ -1,7 +1,7 @@
 package dawngauge.ui.readings;
 
 import dawngauge.ledger.Comparison;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.ui.common.ComparedTable;
 import dawngauge.ui.common.TripDocument;
 import java.util.Optional;
@@ -13,11 +13,11 @@ import javafx.scene.layout.VBox;
 final class MorningPane extends VBox {
 
   private final TripDocument document;
-  private final Supplier<Optional<PlannedTrip>> morning;
+  private final Supplier<Optional<Plan>> morning;
   private final Label summary = new Label();
   private final ComparedTable table = new ComparedTable("now", task -> Optional.empty());
 
-  MorningPane(TripDocument document, Supplier<Optional<PlannedTrip>> morning) {
+  MorningPane(TripDocument document, Supplier<Optional<Plan>> morning) {
     this.document = document;
     this.morning = morning;
     summary.setWrapText(true);
@@ -28,7 +28,7 @@ final class MorningPane extends VBox {
   /** Shows both plans as they are now. */
   void refresh() {
     table.getChildren().clear();
-    PlannedTrip before = morning.get().orElse(null);
+    Plan before = morning.get().orElse(null);
     if (before == null || before.advice() == null || document.planned().advice() == null) {
       summary.setText("As soon as the times of the way are known, both plans stand here.");
       return;

@@ -5,7 +5,7 @@ import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.ledger.LiveLines;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -345,7 +345,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
         trial = LogEdits.with(trial, reading(round, row, ANY_FIGURE));
       }
     }
-    List<ReadingCheck> checks = document.planner().checks(trial, visit);
+    List<ReadingCheck> checks = document.planner().plan(trial).checks(visit);
     for (RoundRow row : rows) {
       ReadingCheck logged = real.get(row.tire);
       ReadingCheck check =
@@ -493,15 +493,16 @@ final class RoundPane extends VBox implements RoundRow.Hands {
                 typed);
     LogEvent.Reading judged = logged && before != null ? before.reading() : typed;
     Planner planner = document.planner();
-    PlannedTrip known = document.planned();
+    Plan known = document.planned();
     int at = visit;
     Instant minute = minute(round, row).instant();
     UnitSystem units = document.units();
     Tasks.compute(
         () -> {
-          PlannedTrip planned = logged ? known : planner.plan(trial);
-          List<ReadingCheck> checks = planner.checks(trial, at);
-          String setNow = RoundTelling.setNow(planner, trial, at, judged, checks, minute, units);
+          Plan tried = planner.plan(trial);
+          Plan planned = logged ? known : tried.computed();
+          List<ReadingCheck> checks = tried.checks(at);
+          String setNow = RoundTelling.setNow(tried, at, judged, checks, minute, units);
           return new Answer(planned, checks, setNow);
         },
         answer -> {
@@ -511,7 +512,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
         });
   }
 
-  private record Answer(PlannedTrip planned, List<ReadingCheck> checks, @Nullable String setNow) {}
+  private record Answer(Plan planned, List<ReadingCheck> checks, @Nullable String setNow) {}
 
   /** When a tire is set: now where the crew stands there now, else when it was read. */
   private TypedTime minute(Round round, RoundRow row) {

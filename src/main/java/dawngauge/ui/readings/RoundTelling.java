@@ -9,8 +9,7 @@ import dawngauge.forecast.ReadingCheck;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.LiveLines;
 import dawngauge.ledger.SetNow;
-import dawngauge.planner.PlannedTrip;
-import dawngauge.planner.Planner;
+import dawngauge.planner.Plan;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
@@ -18,7 +17,6 @@ import dawngauge.trip.LogEdits;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Round;
 import dawngauge.trip.Tire;
-import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.TaskLine;
 import dawngauge.ui.common.TripDocument;
@@ -61,7 +59,7 @@ final class RoundTelling extends VBox {
       RoundRow row,
       int visit,
       Optional<Round> round,
-      PlannedTrip planned,
+      Plan planned,
       LogEvent.@Nullable Reading reading,
       List<ReadingCheck> checks,
       @Nullable String setNow) {
@@ -123,8 +121,7 @@ final class RoundTelling extends VBox {
    * that it ran low, so that it is not just pumped up.
    */
   static @Nullable String setNow(
-      Planner planner,
-      Trip trip,
+      Plan plan,
       int visit,
       LogEvent.Reading reading,
       List<ReadingCheck> checks,
@@ -132,8 +129,8 @@ final class RoundTelling extends VBox {
       UnitSystem units) {
     ReadingCheck check = of(checks, reading).orElse(null);
     FigureNow figures =
-        LogEdits.positionOf(trip, reading.tire(), reading.time().instant())
-            .flatMap(position -> planner.figureNow(trip, visit, position))
+        LogEdits.positionOf(plan.trip(), reading.tire(), reading.time().instant())
+            .flatMap(position -> plan.figureNow(visit, position))
             .orElse(null);
     if (check == null || figures == null || figures.ranLow()) {
       return null;

@@ -6,6 +6,7 @@ import dawngauge.forecast.ReadingCheck;
 import dawngauge.ledger.AccountLines;
 import dawngauge.ledger.ReviewPage;
 import dawngauge.page.Block;
+import dawngauge.planner.Plan;
 import dawngauge.review.PressureAccount;
 import dawngauge.review.TireReview;
 import dawngauge.review.TripReview;
@@ -134,11 +135,10 @@ public final class ReviewView extends BorderPane {
     stale = false;
     Trip trip = document.trip();
     answers.ask(
-        () ->
-            new Answer(
-                trip,
-                document.planner().review(trip).orElse(null),
-                document.planner().asSound(trip).orElse(null)));
+        () -> {
+          Plan plan = document.planner().plan(trip);
+          return new Answer(trip, plan.review().orElse(null), plan.asSound().orElse(null));
+        });
   }
 
   private void take(List<MeasuredAir> found) {

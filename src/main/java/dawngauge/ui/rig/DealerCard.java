@@ -74,7 +74,7 @@ final class DealerCard extends VBox {
   }
 
   private List<TireNeed> needs() {
-    List<TireNeed> all = planner.tireNeeds(book.trip());
+    List<TireNeed> all = planner.plan(book.trip()).tireNeeds();
     @Nullable AxleRef chosen =
         ScaleForm.axles(book.rig()).stream()
             .filter(ref -> ref.words().equals(axle.getValue()))

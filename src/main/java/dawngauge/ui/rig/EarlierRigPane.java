@@ -1,7 +1,7 @@
 package dawngauge.ui.rig;
 
 import dawngauge.ledger.RigChanges;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.ui.common.TripDocument;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -20,7 +20,7 @@ final class EarlierRigPane extends VBox {
   private final TripDocument document;
   private final Label summary = new Label();
   private final GridPane grid = new GridPane();
-  private @Nullable PlannedTrip earlier;
+  private @Nullable Plan earlier;
 
   /**
    * A pane that is not seen until a trip is compared.
@@ -60,14 +60,14 @@ final class EarlierRigPane extends VBox {
   }
 
   /** Shows the rig beside that of an earlier trip; null closes the comparison. */
-  void show(@Nullable PlannedTrip other) {
+  void show(@Nullable Plan other) {
     earlier = other;
     setVisible(other != null);
     fill();
   }
 
   private void fill() {
-    PlannedTrip was = earlier;
+    Plan was = earlier;
     grid.getChildren().clear();
     if (was == null) {
       return;

@@ -1,7 +1,7 @@
 package dawngauge.ui.rig;
 
 import dawngauge.fitness.Defect;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.trip.Axle;
 import dawngauge.trip.AxleRef;
@@ -121,7 +121,7 @@ public final class RigView extends BorderPane {
    * @param other the earlier trip
    * @param another asks for another one
    */
-  public void compareWith(PlannedTrip other, Runnable another) {
+  public void compareWith(Plan other, Runnable another) {
     askAnother = another;
     earlier.show(other);
   }

@@ -60,7 +60,7 @@ final class WorksheetForm extends VBox {
         () ->
             result.show(
                 WorksheetPage.blocks(
-                    book.trip(), planner.expectedWeights(book.trip()), book.units())));
+                    book.trip(), planner.plan(book.trip()).expectedWeights(), book.units())));
     getChildren()
         .addAll(
             book.headed(
@@ -105,7 +105,7 @@ final class WorksheetForm extends VBox {
         () ->
             book.rig().worksheet() == null
                 ? "from empty weights and what is loaded where, before the scale"
-                : WorksheetPage.summary(planner.expectedWeights(book.trip())),
+                : WorksheetPage.summary(planner.plan(book.trip()).expectedWeights()),
         () -> new WorksheetForm(book, open, planner));
   }
 

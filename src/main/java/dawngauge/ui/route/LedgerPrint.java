@@ -3,7 +3,7 @@ package dawngauge.ui.route;
 import dawngauge.advice.Advice;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.Trace;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.Look;
@@ -50,7 +50,7 @@ public final class LedgerPrint {
    * @param height of the same
    */
   public LedgerPrint(
-      PlannedTrip planned,
+      Plan planned,
       UnitSystem units,
       @Nullable WheelPosition position,
       double width,

@@ -122,7 +122,7 @@ public final class PlaceListPane extends BorderPane {
     Coordinate near = near();
     Map<String, Spot> known = Map.copyOf(choices);
     Tasks.compute(
-        () -> document.planner().placeList(typed, near, known),
+        () -> document.planner().places().list(typed, near, known),
         outcome -> {
           if (typed.equals(text.getText()) && known.equals(choices)) {
             take(outcome);
@@ -221,7 +221,7 @@ public final class PlaceListPane extends BorderPane {
       text.clear();
       choices.clear();
       list = null;
-      document.edit(document.planner().withoutGaps(trip));
+      document.edit(document.planner().temperatures().withoutGaps(trip));
       done.run();
     }
   }

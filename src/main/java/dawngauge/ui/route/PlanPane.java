@@ -124,7 +124,7 @@ final class PlanPane extends BorderPane {
   private void refresh() {
     Trip trip = document.trip();
     follow.setSelected(trip.plan().followed());
-    plan.ask(() -> new Answer(trip, document.planner().adjustment(trip)));
+    plan.ask(() -> new Answer(trip, document.planner().plan(trip).adjustment()));
   }
 
   private void show(Answer answer) {

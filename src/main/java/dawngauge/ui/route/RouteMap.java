@@ -3,7 +3,7 @@ package dawngauge.ui.route;
 import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.geo.Coordinate;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.TileSource;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.Stop;
@@ -48,7 +48,7 @@ final class RouteMap implements MapHands {
 
   /** The stops as they are now, one of them ringed. */
   MapPicture picture(int ringed, boolean dark) {
-    PlannedTrip planned = document.planned();
+    Plan planned = document.planned();
     Advice advice = planned.advice();
     List<Stop> stops = planned.trip().route().stops();
     List<MapStop> shown = new ArrayList<>();
@@ -72,7 +72,7 @@ final class RouteMap implements MapHands {
   public void moveOnMap(int stop, Coordinate to) {
     Trip trip = document.trip();
     if (stop < trip.route().stops().size()) {
-      document.edit(document.planner().movedTo(trip, stop, to));
+      document.edit(document.planner().places().movedTo(trip, stop, to));
     }
   }
 

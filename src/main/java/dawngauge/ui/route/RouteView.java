@@ -9,7 +9,7 @@ import dawngauge.ledger.StopGrid;
 import dawngauge.ledger.TireColumn;
 import dawngauge.ledger.Trace;
 import dawngauge.ledger.Verdict;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.TileSource;
 import dawngauge.report.PageText;
 import dawngauge.trip.Trip;
@@ -360,7 +360,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
 
   /** The grid of the trip as it is now. */
   private StopGrid made(StopGrid.Display display) {
-    PlannedTrip planned = document.planned();
+    Plan planned = document.planned();
     Trip trip = planned.trip();
     Advice advice = planned.advice();
     Ledger ledger =

@@ -35,7 +35,7 @@ final class StopActions {
 
   /** Puts a stop at a place on the map behind one. */
   void insertAt(int index, Coordinate at) {
-    var spot = document.planner().spotAt(at);
+    var spot = document.planner().places().spotAt(at);
     insert(index, StopEdits.at(newStop(spot.name()), spot));
   }
 
@@ -44,7 +44,8 @@ final class StopActions {
     int at = trip.route().stops().isEmpty() ? 0 : index + 1;
     chosen.accept(at);
     Trip grown = RouteEdits.insert(trip, at, stop);
-    document.edit(stop.coordinate() == null ? grown : document.planner().withoutGaps(grown));
+    document.edit(
+        stop.coordinate() == null ? grown : document.planner().temperatures().withoutGaps(grown));
   }
 
   private Stop newStop(String place) {

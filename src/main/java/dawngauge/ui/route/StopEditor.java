@@ -54,7 +54,7 @@ public final class StopEditor extends VBox {
   private static String form(Trip trip, int index) {
     Stop stop = trip.route().stops().get(index);
     String ends = (index == 0) + " " + (index < trip.route().legs().size());
-    return index > 0 ? ends : ends + (stop.arrive() == null) + (stop.stay() == null);
+    return index > 0 ? ends : ends + (stop.stay() == null);
   }
 
   private void make(Stop stop, String next) {

@@ -82,7 +82,7 @@ final class StopFields extends EditorGrid {
         name,
         stop::units,
         stop::near,
-        (typed, near) -> stop.document().planner().places(typed, near, PlaceOffers.MOST),
+        (typed, near) -> stop.document().planner().places().search(typed, near, PlaceOffers.MOST),
         place -> {
           int at = stop.index();
           if (at >= 0) {
@@ -119,22 +119,21 @@ final class StopFields extends EditorGrid {
           StopEdits.at(
               stop.stop(),
               place,
-              typed.flatMap(coordinate -> stop.document().planner().estimateAt(coordinate)));
+              typed.flatMap(
+                  coordinate -> stop.document().planner().places().estimateAt(coordinate)));
       stop.document().edit(RouteEdits.at(stop.trip(), at, moved));
     }
   }
 
   private void times() {
     boolean first = stop.index() == 0;
-    if (!first || stop.stop().arrive() != null) {
-      time(
-          first ? "Here since, typed" : "Arrive, typed",
-          "Arrival time",
-          () -> stop.stop().arrive(),
-          () -> stop.clock().arrives(),
-          value -> stop.edit(s -> s.withTimes(value, s.leave())));
-      findings(() -> stop.clock().ofArrival(stop.units()));
-    }
+    time(
+        first ? "Here since, typed" : "Arrive, typed",
+        "Arrival time",
+        () -> stop.stop().arrive(),
+        () -> stop.clock().arrives(),
+        value -> stop.edit(s -> s.withTimes(value, s.leave())));
+    findings(() -> stop.clock().ofArrival(stop.units()));
     if (!first || stop.stop().stay() != null) {
       field(
           () -> "Stay",

@@ -110,7 +110,7 @@ public final class TrackPane extends BorderPane {
     tell();
     List<TrackLine.Offer> asked = offers;
     Tasks.compute(
-        () -> document.planner().spots(line, asked),
+        () -> document.planner().places().spots(line, asked),
         found -> {
           if (asked.equals(offers)) {
             spots = found;
@@ -164,6 +164,7 @@ public final class TrackPane extends BorderPane {
       document.edit(
           document
               .planner()
+              .temperatures()
               .withoutGaps(RouteOfTrack.replace(document.trip(), lines.get(index), stops)));
       done.run();
     }

@@ -3,7 +3,7 @@ package dawngauge.ui.start;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.StopLine;
 import dawngauge.planner.FirstHaul;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.ui.common.MarkShape;
 import dawngauge.ui.common.TaskLine;
@@ -25,7 +25,7 @@ final class FirstForecast extends VBox {
     getStyleClass().add("first-forecast");
   }
 
-  void show(FirstHaul haul, @Nullable PlannedTrip planned, UnitSystem units) {
+  void show(FirstHaul haul, @Nullable Plan planned, UnitSystem units) {
     getChildren().clear();
     list("Still needed for a forecast", haul.missing());
     if (planned != null) {

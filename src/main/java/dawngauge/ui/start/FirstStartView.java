@@ -1,7 +1,7 @@
 package dawngauge.ui.start;
 
 import dawngauge.planner.FirstHaul;
-import dawngauge.planner.PlannedTrip;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
@@ -39,7 +39,7 @@ public final class FirstStartView extends BorderPane {
   private final FirstForecast forecast = new FirstForecast();
   private final Button goOn = new Button("Go on in the planner");
   private final Label refusal = new Label();
-  private @Nullable PlannedTrip planned;
+  private @Nullable Plan planned;
 
   /**
    * The page.
@@ -64,7 +64,7 @@ public final class FirstStartView extends BorderPane {
         new FirstEntries(
             units::get,
             FirstHaul.offered(today),
-            (text, near) -> planner.places(text, near, PlaceOffers.MOST),
+            (text, near) -> planner.places().search(text, near, PlaceOffers.MOST),
             this::changed);
     getStyleClass().add("first-start");
     Label title = new Label("A first haul");
@@ -106,8 +106,8 @@ public final class FirstStartView extends BorderPane {
 
   private void changed(FirstHaul haul) {
     Tasks.compute(
-        () -> planner.first(haul, today).map(planner::plan),
-        (Optional<PlannedTrip> next) -> {
+        () -> planner.first(haul, today).map(trip -> planner.plan(trip).computed()),
+        (Optional<Plan> next) -> {
           if (haul.equals(entries.haul())) {
             planned = next.orElse(null);
             show();

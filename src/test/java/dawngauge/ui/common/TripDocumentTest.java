@@ -25,7 +25,7 @@ class TripDocumentTest {
 
   private static final Planner PLANNER = new Planner(SettingsFile.defaults(), List.of());
   private static final Trip DEMO =
-      PLANNER.open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
+      PLANNER.store().open(Path.of("demo-data", "spring-fleece-haul.dawngauge")).get();
   private static final Trip SHORTER = RouteEdits.remove(DEMO, 12);
   private static final Trip REVERSED = RouteEdits.reverse(DEMO);
 

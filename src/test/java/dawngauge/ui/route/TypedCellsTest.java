@@ -29,6 +29,7 @@ class TypedCellsTest {
 
   private static Trip spring() {
     return new Planner(SettingsFile.defaults(), List.of())
+        .store()
         .open(Path.of("demo-data", "spring-fleece-haul.dawngauge"))
         .get();
   }

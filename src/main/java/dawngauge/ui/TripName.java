@@ -1,0 +1,37 @@
+package dawngauge.ui;
+
+import dawngauge.problem.Outcome;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.TripDocument;
+import javafx.geometry.Pos;
+import javafx.scene.control.Tooltip;
+
+/** The name of the trip at the head of the window, which is changed there. */
+final class TripName {
+
+  private static final int COLUMNS = 14;
+  private static final double LEAST = 90;
+
+  private TripName() {}
+
+  static FigureField<String> field(TripDocument document) {
+    FigureField<String> name =
+        new FigureField<>(
+            "Trip name",
+            text ->
+                text.isBlank()
+                    ? Outcome.failed(Problem.of(ProblemCode.NOT_A_NAME, "", text))
+                    : Outcome.of(text),
+            text -> document.edit(document.trip().withName(text)));
+    name.getStyleClass().add("trip-name");
+    name.field().setPrefColumnCount(COLUMNS);
+    name.field().setTooltip(new Tooltip("As on sheet, reminders and calendar"));
+    name.setMinWidth(LEAST);
+    name.setAlignment(Pos.CENTER_LEFT);
+    document.plannedProperty().addListener(change -> name.show(document.trip().name()));
+    name.show(document.trip().name());
+    return name;
+  }
+}
