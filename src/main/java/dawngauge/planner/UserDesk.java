@@ -2,6 +2,7 @@ package dawngauge.planner;
 
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
+import dawngauge.settings.FailureLog;
 import dawngauge.settings.TableLayoutsFile;
 import dawngauge.settings.UserState;
 import dawngauge.settings.UserStateFile;
@@ -25,6 +26,7 @@ public final class UserDesk {
   private final Recovery recovery;
   private final KeptRigs rigs;
   private final TableLayoutsFile layouts;
+  private final FailureLog failures;
   private final Clock clock;
   private UserState state;
 
@@ -38,13 +40,16 @@ public final class UserDesk {
    * @param clock the time, in the zone in which it is shown
    * @param program this run of the program, told from every other run of it
    * @param runs whether a run of the program goes on
+   * @param failures what went wrong
    */
-  public UserDesk(Path folder, Clock clock, String program, Predicate<String> runs) {
+  public UserDesk(
+      Path folder, Clock clock, String program, Predicate<String> runs, FailureLog failures) {
     this.clock = clock;
     this.stateFile = new UserStateFile(folder);
     this.recovery = new Recovery(folder.resolve("unsaved"), program, runs);
     this.rigs = new KeptRigs(folder.resolve("rigs"));
     this.layouts = new TableLayoutsFile(folder);
+    this.failures = failures;
     this.state = stateFile.load();
     this.written = true;
   }
@@ -71,6 +76,11 @@ public final class UserDesk {
   /** The time. */
   public Clock clock() {
     return clock;
+  }
+
+  /** What went wrong by a fault of the program. */
+  public FailureLog failures() {
+    return failures;
   }
 
   /** What is remembered. */

@@ -74,7 +74,8 @@ final class WindowFiles {
             desk.drop();
             return true;
           },
-          dropped -> {});
+          dropped -> {},
+          wrong -> notices.tell(ASIDE, Texts.fault("Dropping the copy against a crash", wrong)));
       return;
     }
     Trip trip = document.trip();
@@ -89,7 +90,10 @@ final class WindowFiles {
                         ASIDE,
                         "No copy against a crash could be kept: "
                             + found.message()
-                            + ". Save often.")));
+                            + ". Save often.")),
+        wrong ->
+            notices.tell(
+                ASIDE, Texts.fault("Keeping a copy against a crash", wrong) + " Save often."));
   }
 
   /** What is typed but not valid, each as "field: text". */
@@ -112,7 +116,10 @@ final class WindowFiles {
 
   /** Offers what an earlier run left behind. */
   void offerUnsaved() {
-    Tasks.compute(desk::unsaved, all -> all.forEach(this::offer));
+    Tasks.compute(
+        desk::unsaved,
+        all -> all.forEach(this::offer),
+        wrong -> notices.tell(ASIDE, Texts.fault("Looking for unsaved copies", wrong)));
   }
 
   private void offer(UserDesk.Unsaved unsaved) {

@@ -5,12 +5,14 @@ import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.TripDocument;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 
@@ -54,6 +56,11 @@ public final class WindowStart {
           PlannerWindow window =
               new PlannerWindow(
                   stage, planner, desk, weather, document, new DialogAsker(stage), systemDark);
+          Tasks.onUncaught(
+              wrong -> {
+                desk.failures().keep(wrong);
+                Platform.runLater(() -> window.tellFault(wrong));
+              });
           window.tell(opened.problems());
           boolean starter = planner.starterTrip().value().filter(trip::equals).isPresent();
           if (file.isEmpty() && starter) {
