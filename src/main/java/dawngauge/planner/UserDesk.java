@@ -59,10 +59,19 @@ public final class UserDesk {
    *
    * @param of the trip file it belongs to; empty where it was never saved
    * @param when it was kept
-   * @param drafts what was typed but not valid then
+   * @param drafts what was typed and not taken then
    * @param copy its file
    */
-  public record Unsaved(Optional<Path> of, Instant when, List<String> drafts, Path copy) {}
+  public record Unsaved(Optional<Path> of, Instant when, List<Draft> drafts, Path copy) {}
+
+  /**
+   * What was typed and not taken.
+   *
+   * @param stop id of the stop it belongs to; empty where it is of none
+   * @param field name of its field
+   * @param text what was typed
+   */
+  public record Draft(String stop, String field, String text) {}
 
   /**
    * A rig kept under a name.
@@ -109,8 +118,8 @@ public final class UserDesk {
   }
 
   /** Keeps a copy of what is not saved. */
-  public Optional<Problem> keep(Trip trip, Optional<Path> of, List<String> drafts) {
-    return recovery.keep(trip, of, drafts, clock.instant());
+  public Optional<Problem> keep(Trip trip, Optional<Path> of, List<Draft> drafts) {
+    return recovery.keep(trip, of, kept(drafts), clock.instant());
   }
 
   /** Drops the copy, as after saving. */
@@ -121,7 +130,19 @@ public final class UserDesk {
   /** Copies that earlier runs left behind, newest first. */
   public List<Unsaved> unsaved() {
     return recovery.found().stream()
-        .map(found -> new Unsaved(found.of(), found.when(), found.drafts(), found.copy()))
+        .map(found -> new Unsaved(found.of(), found.when(), typed(found), found.copy()))
+        .toList();
+  }
+
+  private static List<Draft> typed(Recovery.Found found) {
+    return found.drafts().stream()
+        .map(draft -> new Draft(draft.stop(), draft.field(), draft.text()))
+        .toList();
+  }
+
+  private static List<Recovery.Draft> kept(List<Draft> drafts) {
+    return drafts.stream()
+        .map(draft -> new Recovery.Draft(draft.stop(), draft.field(), draft.text()))
         .toList();
   }
 
@@ -136,7 +157,7 @@ public final class UserDesk {
   }
 
   private static Recovery.Found found(Unsaved unsaved) {
-    return new Recovery.Found(unsaved.copy(), unsaved.of(), unsaved.when(), unsaved.drafts());
+    return new Recovery.Found(unsaved.copy(), unsaved.of(), unsaved.when(), kept(unsaved.drafts()));
   }
 
   /** Keeps a rig under a name, in the place of one of the same name. */

@@ -39,6 +39,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -121,7 +122,7 @@ public final class PlannerWindow {
     this.pages =
         Map.of(routeButton, route, rigButton, rig, readingsButton, readings, reviewButton, review);
     this.root = new BorderPane(route);
-    this.files = new WindowFiles(document, desk, asker, notices, () -> root);
+    this.files = new WindowFiles(document, desk, asker, notices, route, () -> root);
     route.onOnlineMap(air::onlineMap);
     this.papers = new RoadPapers(document, weather, asker, notices);
     this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);
@@ -155,6 +156,7 @@ public final class PlannerWindow {
     dark.set(darkBy(desk.state().theme()));
     Look.show(dark.get());
     UndoKeys.install(scene, document);
+    scene.addEventFilter(KeyEvent.KEY_TYPED, typed -> files.typed());
     scene.setOnDragOver(PlannerWindow::acceptFiles);
     scene.setOnDragDropped(this::dropped);
     stage
