@@ -1,12 +1,12 @@
 package dawngauge.ui;
 
 import atlantafx.base.theme.PrimerLight;
-import dawngauge.forecast.BenchTrip;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.settings.FailureLog;
 import dawngauge.settings.SettingsFile;
+import dawngauge.testdata.BenchTrip;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;

@@ -65,6 +65,7 @@ import dawngauge.trip.TableLayout;
 import dawngauge.trip.TableReadings;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
+import dawngauge.trip.TripSize;
 import dawngauge.trip.WheelPosition;
 import dawngauge.tripfile.SafeFile;
 import dawngauge.tripfile.TextLengths;
@@ -245,9 +246,10 @@ public final class Planner {
     return TextLengths.shortened(trip);
   }
 
-  /** Why an edit is refused that brings texts which are too long; empty where it is not. */
+  /** Why an edit is refused that brings too much, or texts that are too long; empty where not. */
   public List<Problem> refused(Trip before, Trip after) {
-    return TextLengths.refused(before, after);
+    List<Problem> over = TripSize.over(after);
+    return over.isEmpty() ? TextLengths.refused(before, after) : over;
   }
 
   /** A trip's route for other programs, as GPX. */
