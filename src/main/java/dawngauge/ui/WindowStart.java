@@ -22,6 +22,9 @@ public final class WindowStart {
   /** The toolkit makes the program itself, so what it is to show waits here for it. */
   private static @Nullable Consumer<Stage> filler;
 
+  /** Whether the toolkit came so far that what goes wrong then is a fault of the program. */
+  private static boolean begun;
+
   private static boolean shown;
 
   private static final List<String> SCALES = List.of("glass.gtk.uiScale", "glass.win.uiScale");
@@ -75,6 +78,9 @@ public final class WindowStart {
       if (shown) {
         throw e;
       }
+      if (begun) {
+        desk.failures().keep(e);
+      }
       return false;
     }
   }
@@ -99,6 +105,7 @@ public final class WindowStart {
       if (fill == null) {
         throw new IllegalStateException("the window is opened by WindowStart.open");
       }
+      begun = true;
       fill.accept(stage);
       stage.show();
       shown = true;
