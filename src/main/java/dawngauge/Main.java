@@ -2,12 +2,14 @@ package dawngauge;
 
 import dawngauge.cli.CommandLineFace;
 import dawngauge.cli.Console;
+import dawngauge.cli.ExitCode;
 import dawngauge.cli.StandardOutput;
 import dawngauge.planner.FeedDesk;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
+import dawngauge.settings.FailureLog;
 import dawngauge.settings.FeedSettings;
 import dawngauge.settings.SettingsFile;
 import dawngauge.settings.SystemTheme;
@@ -23,6 +25,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /** Starts Dawngauge: wires the parts together and runs what was typed. */
 public final class Main {
@@ -33,29 +36,54 @@ public final class Main {
   public static void main(String[] args) {
     PrintWriter out = new StandardOutput(new FileOutputStream(FileDescriptor.out));
     PrintWriter err = new StandardOutput(new FileOutputStream(FileDescriptor.err));
-    Planner planner = new Planner(SettingsFile.defaults(), List.of());
     Path folder = folder();
+    FailureLog failures = new FailureLog(folder, Clock.systemUTC());
+    AtomicBoolean failed = new AtomicBoolean();
+    Console console =
+        new Console(
+            System.in,
+            out,
+            err,
+            wrong -> {
+              failed.set(true);
+              failures.keep(wrong);
+            });
+    Thread.setDefaultUncaughtExceptionHandler(
+        (thread, wrong) -> CommandLineFace.internalError(console, wrong));
+    int code;
+    try {
+      code = run(folder, failures, console, args);
+    } catch (RuntimeException | Error wrong) {
+      code = CommandLineFace.internalError(console, wrong);
+    }
+    out.flush();
+    err.flush();
+    if (code == 0 && failed.get()) {
+      code = ExitCode.INTERNAL;
+    }
+    if (code != 0) {
+      System.exit(code);
+    }
+  }
+
+  private static int run(Path folder, FailureLog failures, Console console, String[] args) {
+    Planner planner = new Planner(SettingsFile.defaults(), List.of());
     UserDesk desk =
         new UserDesk(
             folder,
             Clock.system(ZoneId.systemDefault()),
             run(ProcessHandle.current()),
-            Main::isRunning);
+            Main::isRunning,
+            failures);
     WeatherDesk weather =
         new FeedDesk(
             desk, FeedSettings.of(folder), cache(folder), "Dawngauge/0.1.0", Clock.systemUTC());
-    int code =
-        CommandLineFace.run(
-            planner,
-            new Console(System.in, out, err),
-            weather,
-            (use, opened, file) -> open(use, desk, weather, opened, file),
-            args);
-    out.flush();
-    err.flush();
-    if (code != 0) {
-      System.exit(code);
-    }
+    return CommandLineFace.run(
+        planner,
+        console,
+        weather,
+        (use, opened, file) -> open(use, desk, weather, opened, file),
+        args);
   }
 
   private static boolean open(

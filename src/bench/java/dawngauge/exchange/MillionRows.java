@@ -1,7 +1,7 @@
 package dawngauge.exchange;
 
-import dawngauge.forecast.BenchTrip;
 import dawngauge.quantity.Unit;
+import dawngauge.testdata.BenchTrip;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.TableHead;
 import dawngauge.trip.TableLayout;

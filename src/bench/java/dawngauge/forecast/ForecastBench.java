@@ -12,6 +12,7 @@ import dawngauge.planner.Planner;
 import dawngauge.rules.FittedTire;
 import dawngauge.rules.Loads;
 import dawngauge.settings.SettingsFile;
+import dawngauge.testdata.BenchTrip;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;

@@ -3,6 +3,7 @@ package dawngauge.forecast;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.settings.SettingsFile;
+import dawngauge.testdata.BenchTrip;
 import dawngauge.trip.Trip;
 import java.util.List;
 

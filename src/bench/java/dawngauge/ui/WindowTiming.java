@@ -1,11 +1,12 @@
 package dawngauge.ui;
 
 import atlantafx.base.theme.PrimerLight;
-import dawngauge.forecast.BenchTrip;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
+import dawngauge.settings.FailureLog;
 import dawngauge.settings.SettingsFile;
+import dawngauge.testdata.BenchTrip;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
@@ -70,7 +71,13 @@ public final class WindowTiming {
       Planner planner = new Planner(SettingsFile.defaults(), List.of());
       Trip trip = trip(planner, asked.length > 1 ? asked[1] : "60x1");
       Path folder = Files.createTempDirectory("timing");
-      UserDesk desk = new UserDesk(folder, Clock.systemUTC(), "1", run -> true);
+      UserDesk desk =
+          new UserDesk(
+              folder,
+              Clock.systemUTC(),
+              "1",
+              run -> true,
+              new FailureLog(folder, Clock.systemUTC()));
       desk.remember(state -> state.withCautionsSeen());
       TripDocument document = new TripDocument(planner, trip);
       new PlannerWindow(

@@ -110,7 +110,7 @@ public final class CommandLineFace implements Callable<Integer> {
       String... arguments) {
     try {
       return commands(planner, console, weather, opener).execute(arguments);
-    } catch (StackOverflowError | OutOfMemoryError e) {
+    } catch (RuntimeException | Error e) {
       return internalError(console, e);
     }
   }
@@ -173,11 +173,12 @@ public final class CommandLineFace implements Callable<Integer> {
   }
 
   /**
-   * Tells of an error of the program itself, in one line.
+   * Tells of an error of the program itself, in one line, and has it kept.
    *
    * @return the exit code
    */
-  private static int internalError(Console console, Throwable error) {
+  public static int internalError(Console console, Throwable error) {
+    console.failures().accept(error);
     StackTraceElement[] trace = error.getStackTrace();
     console
         .err()

@@ -62,9 +62,7 @@ public final class AsideFile {
     try {
       // Never readable by more than the file is, not even while it is written.
       FileAttribute<?>[] narrow =
-          posix && (replaces || readers == Readers.OWNER)
-              ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(OWNER_ONLY)}
-              : new FileAttribute<?>[0];
+          replaces || readers == Readers.OWNER ? ownerOnly(folder) : new FileAttribute<?>[0];
       try (FileChannel channel = FileChannel.open(aside, NEW, narrow)) {
         while (bytes.hasRemaining()) {
           channel.write(bytes);
@@ -117,6 +115,15 @@ public final class AsideFile {
     } catch (IOException notHere) {
       // some systems open no folders; there the move is as safe as they make it
     }
+  }
+
+  /**
+   * How a file is made that only its owner may read; nothing where the system knows of no owner.
+   */
+  static FileAttribute<?>[] ownerOnly(@Nullable Path folder) {
+    return isPosix(folder)
+        ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(OWNER_ONLY)}
+        : new FileAttribute<?>[0];
   }
 
   private static boolean isPosix(@Nullable Path folder) {

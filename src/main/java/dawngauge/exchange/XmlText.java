@@ -33,7 +33,7 @@ record XmlText(String refused, String text) {
     int first = first(bytes);
     if (first == 0x0000FEFF) {
       return decoded(bytes, 4, Charset.forName("UTF-32BE"));
-    } else if (first == 0xFFFE0000) {
+    } else if (first == 0xFFFE0000 && bytes.length >= 4) {
       return decoded(bytes, 4, Charset.forName("UTF-32LE"));
     } else if (first >>> 8 == 0xEFBBBF) {
       return decoded(bytes, 3, StandardCharsets.UTF_8);

@@ -81,7 +81,7 @@ final class MetFeed implements WeatherService {
   }
 
   /** Reads an answer; the height is the one that was passed, or NaN. */
-  private Outcome<Series> read(JsonNode answer, double passed) {
+  Outcome<Series> read(JsonNode answer, double passed) {
     JsonNode properties = answer.path("properties");
     JsonNode steps = properties.path("timeseries");
     JsonNode meta = properties.path("meta");

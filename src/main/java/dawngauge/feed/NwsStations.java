@@ -51,7 +51,7 @@ final class NwsStations {
     measurements = new Memo<>(access.http());
   }
 
-  private record Station(String name, Coordinate place, double elevationMeters) {}
+  record Station(String name, Coordinate place, double elevationMeters) {}
 
   /** What the nearest station measured, or one further off if that has less. */
   Outcome<WeatherAnswer> measured(NwsCell cell, WeatherQuery query) throws InterruptedException {
@@ -126,7 +126,7 @@ final class NwsStations {
     return Outcome.of(spans);
   }
 
-  private Outcome<Boolean> read(JsonNode answer, Spans spans) {
+  Outcome<Boolean> read(JsonNode answer, Spans spans) {
     JsonNode features = answer.path("features");
     if (!features.isArray()) {
       return Outcome.failed(access.notUnderstood("JSON without measurements"));
@@ -145,7 +145,7 @@ final class NwsStations {
     return Outcome.of(true);
   }
 
-  private Outcome<List<Station>> stations(JsonNode answer) {
+  Outcome<List<Station>> stations(JsonNode answer) {
     JsonNode features = answer.path("features");
     if (!features.isArray()) {
       return Outcome.failed(access.notUnderstood("JSON without stations"));

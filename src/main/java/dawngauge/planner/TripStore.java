@@ -15,6 +15,7 @@ import dawngauge.trip.TableHead;
 import dawngauge.trip.TableLayout;
 import dawngauge.trip.TableReadings;
 import dawngauge.trip.Trip;
+import dawngauge.trip.TripSize;
 import dawngauge.tripfile.SafeFile;
 import dawngauge.tripfile.TextLengths;
 import dawngauge.tripfile.TripFile;
@@ -110,9 +111,10 @@ public final class TripStore {
     return TextLengths.shortened(trip);
   }
 
-  /** Why an edit is refused that brings texts which are too long; empty where it is not. */
+  /** Why an edit is refused that brings too much, or texts that are too long; empty where not. */
   public List<Problem> refused(Trip before, Trip after) {
-    return TextLengths.refused(before, after);
+    List<Problem> over = TripSize.over(after);
+    return over.isEmpty() ? TextLengths.refused(before, after) : over;
   }
 
   /**

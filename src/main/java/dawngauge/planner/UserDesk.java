@@ -2,6 +2,7 @@ package dawngauge.planner;
 
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
+import dawngauge.settings.FailureLog;
 import dawngauge.settings.TableLayoutsFile;
 import dawngauge.settings.UserState;
 import dawngauge.settings.UserStateFile;
@@ -25,6 +26,7 @@ public final class UserDesk {
   private final Recovery recovery;
   private final KeptRigs rigs;
   private final TableLayoutsFile layouts;
+  private final FailureLog failures;
   private final Clock clock;
   private UserState state;
 
@@ -38,13 +40,16 @@ public final class UserDesk {
    * @param clock the time, in the zone in which it is shown
    * @param program this run of the program, told from every other run of it
    * @param runs whether a run of the program goes on
+   * @param failures what went wrong
    */
-  public UserDesk(Path folder, Clock clock, String program, Predicate<String> runs) {
+  public UserDesk(
+      Path folder, Clock clock, String program, Predicate<String> runs, FailureLog failures) {
     this.clock = clock;
     this.stateFile = new UserStateFile(folder);
     this.recovery = new Recovery(folder.resolve("unsaved"), program, runs);
     this.rigs = new KeptRigs(folder.resolve("rigs"));
     this.layouts = new TableLayoutsFile(folder);
+    this.failures = failures;
     this.state = stateFile.load();
     this.written = true;
   }
@@ -54,10 +59,19 @@ public final class UserDesk {
    *
    * @param of the trip file it belongs to; empty where it was never saved
    * @param when it was kept
-   * @param drafts what was typed but not valid then
+   * @param drafts what was typed and not taken then
    * @param copy its file
    */
-  public record Unsaved(Optional<Path> of, Instant when, List<String> drafts, Path copy) {}
+  public record Unsaved(Optional<Path> of, Instant when, List<Draft> drafts, Path copy) {}
+
+  /**
+   * What was typed and not taken.
+   *
+   * @param stop id of the stop it belongs to; empty where it is of none
+   * @param field name of its field
+   * @param text what was typed
+   */
+  public record Draft(String stop, String field, String text) {}
 
   /**
    * A rig kept under a name.
@@ -71,6 +85,11 @@ public final class UserDesk {
   /** The time. */
   public Clock clock() {
     return clock;
+  }
+
+  /** What went wrong by a fault of the program. */
+  public FailureLog failures() {
+    return failures;
   }
 
   /** What is remembered. */
@@ -99,8 +118,8 @@ public final class UserDesk {
   }
 
   /** Keeps a copy of what is not saved. */
-  public Optional<Problem> keep(Trip trip, Optional<Path> of, List<String> drafts) {
-    return recovery.keep(trip, of, drafts, clock.instant());
+  public Optional<Problem> keep(Trip trip, Optional<Path> of, List<Draft> drafts) {
+    return recovery.keep(trip, of, kept(drafts), clock.instant());
   }
 
   /** Drops the copy, as after saving. */
@@ -111,7 +130,19 @@ public final class UserDesk {
   /** Copies that earlier runs left behind, newest first. */
   public List<Unsaved> unsaved() {
     return recovery.found().stream()
-        .map(found -> new Unsaved(found.of(), found.when(), found.drafts(), found.copy()))
+        .map(found -> new Unsaved(found.of(), found.when(), typed(found), found.copy()))
+        .toList();
+  }
+
+  private static List<Draft> typed(Recovery.Found found) {
+    return found.drafts().stream()
+        .map(draft -> new Draft(draft.stop(), draft.field(), draft.text()))
+        .toList();
+  }
+
+  private static List<Recovery.Draft> kept(List<Draft> drafts) {
+    return drafts.stream()
+        .map(draft -> new Recovery.Draft(draft.stop(), draft.field(), draft.text()))
         .toList();
   }
 
@@ -126,7 +157,7 @@ public final class UserDesk {
   }
 
   private static Recovery.Found found(Unsaved unsaved) {
-    return new Recovery.Found(unsaved.copy(), unsaved.of(), unsaved.when(), unsaved.drafts());
+    return new Recovery.Found(unsaved.copy(), unsaved.of(), unsaved.when(), kept(unsaved.drafts()));
   }
 
   /** Keeps a rig under a name, in the place of one of the same name. */

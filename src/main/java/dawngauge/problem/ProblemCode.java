@@ -242,6 +242,12 @@ public enum ProblemCode {
   TEXT_NOT_TAKEN(
       Severity.ERROR,
       "a text of {0} characters is not taken, the most is {1}; shorten it, or keep the rest elsewhere"),
+  TOO_MANY_STOPS(
+      Severity.ERROR,
+      "{0} stops, and a trip has {1} at most; split it: one trip ends where the next one starts"),
+  TOO_MANY_TIRES(
+      Severity.ERROR,
+      "{0} tires, and a rig has {1} at most; make a trip of its own for each rig that goes along"),
   MORE_PROBLEMS(Severity.NOTE, "and {0} more problems; mend those above first"),
   NOT_A_TRIP_FILE(
       Severity.ERROR, "this is no trip file: \"format\" is {0}; a trip file has \"{1}\" there"),

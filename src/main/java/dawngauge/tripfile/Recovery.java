@@ -54,14 +54,23 @@ public final class Recovery {
   }
 
   /**
+   * What was typed and not taken.
+   *
+   * @param stop id of the stop it belongs to; empty where it is of none
+   * @param field name of its field
+   * @param text what was typed
+   */
+  public record Draft(String stop, String field, String text) {}
+
+  /**
    * A copy that an earlier run left behind.
    *
    * @param copy its file
    * @param of the trip file it belongs to; empty where it was never saved
    * @param when it was kept
-   * @param drafts what was typed but not valid then, each as "field: text"
+   * @param drafts what was typed and not taken then
    */
-  public record Found(Path copy, Optional<Path> of, Instant when, List<String> drafts) {
+  public record Found(Path copy, Optional<Path> of, Instant when, List<Draft> drafts) {
 
     /** Copies the list. */
     public Found {
@@ -74,17 +83,19 @@ public final class Recovery {
    *
    * @param trip what is not saved
    * @param of the trip file it belongs to, if any
-   * @param drafts what is typed but not valid, each as "field: text"
+   * @param drafts what is typed and not taken
    * @param now the time
    * @return what went wrong, if anything
    */
-  public Optional<Problem> keep(Trip trip, Optional<Path> of, List<String> drafts, Instant now) {
+  public Optional<Problem> keep(Trip trip, Optional<Path> of, List<Draft> drafts, Instant now) {
     Properties about = new Properties();
     of.ifPresent(file -> about.setProperty("of", file.toAbsolutePath().toString()));
     about.setProperty("when", now.toString());
     about.setProperty("program", program);
     for (int i = 0; i < drafts.size(); i++) {
-      about.setProperty("draft." + i, drafts.get(i));
+      about.setProperty("draft." + i + ".stop", drafts.get(i).stop());
+      about.setProperty("draft." + i + ".field", drafts.get(i).field());
+      about.setProperty("draft." + i + ".text", drafts.get(i).text());
     }
     StringWriter text = new StringWriter();
     try {
@@ -154,9 +165,13 @@ public final class Recovery {
   }
 
   private static Found found(Path copy, Properties about) {
-    List<String> drafts = new ArrayList<>();
-    for (int i = 0; about.containsKey("draft." + i); i++) {
-      drafts.add(about.getProperty("draft." + i));
+    List<Draft> drafts = new ArrayList<>();
+    for (int i = 0; about.containsKey("draft." + i + ".text"); i++) {
+      drafts.add(
+          new Draft(
+              about.getProperty("draft." + i + ".stop", ""),
+              about.getProperty("draft." + i + ".field", ""),
+              about.getProperty("draft." + i + ".text")));
     }
     return new Found(copy, of(about.getProperty("of", "")), when(copy, about), drafts);
   }

@@ -1,6 +1,7 @@
 package dawngauge.tripfile;
 
 import dawngauge.trip.Trip;
+import dawngauge.trip.TripSize;
 
 /** What only shows when the parts of a trip are held against each other. */
 final class TripCheck {
@@ -8,6 +9,7 @@ final class TripCheck {
 
   /** Adds all problems of a trip as read. */
   static void check(Trip trip, Findings problems) {
+    TripSize.over(trip).forEach(problems::add);
     Names names = Names.of(trip, problems);
     RigCheck.check(trip.rig(), names, problems);
     RouteCheck.check(trip.route(), names, problems);

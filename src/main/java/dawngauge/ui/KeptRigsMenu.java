@@ -79,7 +79,8 @@ final class KeptRigsMenu {
                           ABOUT,
                           problem
                               .map(Problem::message)
-                              .orElse("The rig is kept as “" + Texts.shortened(name) + "”.")));
+                              .orElse("The rig is kept as “" + Texts.shortened(name) + "”.")),
+                  wrong -> notices.tell(ABOUT, Texts.fault("Keeping the rig", wrong)));
             });
   }
 

@@ -25,6 +25,8 @@ import javafx.scene.input.KeyCombination;
 /** The window's menus. */
 final class Menus {
 
+  static final String COPY_WRONG = "Copy what went wrong";
+
   private static final String ABOUT =
       "Dawngauge 0.1.0 forecasts tire pressure and load margin along a haul.\n\n"
           + "Map: Natural Earth and U.S. Census Bureau, public domain. Ground: ETOPO5, NOAA, public domain. Places: GeoNames, CC BY 4.0, geonames.org. Climate normals: NOAA"
@@ -150,7 +152,7 @@ final class Menus {
     return CsvTable.tabbed(planned.trip(), planned.advice());
   }
 
-  private static void copy(String text) {
+  static void copy(String text) {
     ClipboardContent content = new ClipboardContent();
     content.putString(text);
     Clipboard.getSystemClipboard().setContent(content);
@@ -316,11 +318,21 @@ final class Menus {
   }
 
   private Menu help() {
-    return new Menu(
-        "Help",
-        null,
-        item("Cautions, keys and words", "F1", window::help),
-        item("About Dawngauge", "", Menus::about));
+    MenuItem wrong = item(COPY_WRONG, "", window::copyWhatWentWrong);
+    Menu help =
+        new Menu(
+            "Help",
+            null,
+            item("Cautions, keys and words", "F1", window::help),
+            wrong,
+            item("About Dawngauge", "", Menus::about));
+    help.setOnShowing(
+        event -> {
+          boolean nothing = desk.failures().text().isEmpty();
+          wrong.setText(COPY_WRONG + (nothing ? ": nothing did so far" : ""));
+          wrong.setDisable(nothing);
+        });
+    return help;
   }
 
   private static MenuItem item(String text, String keys, Runnable action) {

@@ -39,6 +39,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -107,6 +108,7 @@ public final class PlannerWindow {
     this.desk = desk;
     this.document = document;
     this.systemDark = systemDark;
+    Tasks.keepFailures(desk.failures()::keep);
     document.unitsProperty().set(desk.state().units());
     document.onRefused(
         refused ->
@@ -120,7 +122,7 @@ public final class PlannerWindow {
     this.pages =
         Map.of(routeButton, route, rigButton, rig, readingsButton, readings, reviewButton, review);
     this.root = new BorderPane(route);
-    this.files = new WindowFiles(document, desk, asker, notices, () -> root);
+    this.files = new WindowFiles(document, desk, asker, notices, route, () -> root);
     route.onOnlineMap(air::onlineMap);
     this.papers = new RoadPapers(document, weather, asker, notices);
     this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);
@@ -148,11 +150,13 @@ public final class PlannerWindow {
     Scene scene = Opening.of(stage, root, desk.state().window());
     Look.rule(scene);
     root.getStyleClass().add("planner");
-    Tasks.compute(() -> planner.places().search("a", null, 1), places -> {});
+    // Reads the places before they are asked for; who asks is told what goes wrong then.
+    Tasks.compute(() -> planner.places().search("a", null, 1), places -> {}, wrong -> {});
     dark.addListener(change -> Look.show(dark.get()));
     dark.set(darkBy(desk.state().theme()));
     Look.show(dark.get());
     UndoKeys.install(scene, document);
+    scene.addEventFilter(KeyEvent.KEY_TYPED, typed -> files.typed());
     scene.setOnDragOver(PlannerWindow::acceptFiles);
     scene.setOnDragDropped(this::dropped);
     stage
@@ -189,6 +193,25 @@ public final class PlannerWindow {
       notices.tell("cautions", String.join("\n", Ledger.CAUTIONS));
       desk.remember(UserState::withCautionsSeen);
     }
+  }
+
+  /** Tells of what was thrown and caught by nobody. */
+  void tellFault(Throwable wrong) {
+    notices.tell(
+        "fault",
+        Texts.fault("Something", wrong)
+            + " What is shown may be old: save, and open the trip anew. \u201c"
+            + Menus.COPY_WRONG
+            + "\u201d in the Help menu has it for a report.");
+  }
+
+  /** Copies what went wrong. */
+  void copyWhatWentWrong() {
+    Menus.copy(desk.failures().text());
+    notices.tell(
+        "fault",
+        "What went wrong is in the clipboard: times, kinds of error and places in the code. It holds"
+            + " nothing of your trips, no place and no contact.");
   }
 
   private void lookAround() {

@@ -4,21 +4,24 @@ import dawngauge.planner.UserDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
-import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.FigureFields;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
+import dawngauge.ui.route.RouteView;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
-import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.util.Duration;
 
@@ -46,6 +49,7 @@ final class WindowFiles {
   private final UserDesk desk;
   private final FileAsker asker;
   private final NoticeBar notices;
+  private final RouteView route;
   private final Supplier<Parent> page;
   private final PauseTransition autosave = new PauseTransition(REST);
   private Tasks.Job reading = Tasks.none();
@@ -55,31 +59,40 @@ final class WindowFiles {
       UserDesk desk,
       FileAsker asker,
       NoticeBar notices,
+      RouteView route,
       Supplier<Parent> page) {
     this.document = document;
     this.desk = desk;
     this.asker = asker;
     this.notices = notices;
+    this.route = route;
     this.page = page;
     autosave.setOnFinished(event -> keepAside());
     document.plannedProperty().addListener(change -> autosave.playFromStart());
     document.dirtyProperty().addListener(change -> autosave.playFromStart());
   }
 
-  /** Keeps a copy of what is not saved; drops it where all is saved. */
+  /** Something was typed, which an edit need not follow. */
+  void typed() {
+    autosave.playFromStart();
+  }
+
+  /** Keeps a copy of what is not saved; drops it where all is saved and nothing half typed. */
   private void keepAside() {
-    if (!document.dirtyProperty().get()) {
+    List<UserDesk.Draft> drafts = drafts();
+    if (!document.dirtyProperty().get()
+        && drafts.stream().allMatch(draft -> draft.stop().isEmpty())) {
       Tasks.compute(
           () -> {
             desk.drop();
             return true;
           },
-          dropped -> {});
+          dropped -> {},
+          wrong -> notices.tell(ASIDE, Texts.fault("Dropping the copy against a crash", wrong)));
       return;
     }
     Trip trip = document.trip();
     Optional<Path> file = document.fileProperty().get();
-    List<String> drafts = drafts();
     Tasks.compute(
         () -> desk.keep(trip, file, drafts),
         problem ->
@@ -89,30 +102,41 @@ final class WindowFiles {
                         ASIDE,
                         "No copy against a crash could be kept: "
                             + found.message()
-                            + ". Save often.")));
+                            + ". Save often.")),
+        wrong ->
+            notices.tell(
+                ASIDE, Texts.fault("Keeping a copy against a crash", wrong) + " Save often."));
   }
 
-  /** What is typed but not valid, each as "field: text". */
-  List<String> drafts() {
-    List<String> found = new ArrayList<>();
-    gather(page.get(), found);
+  /** What is typed and not taken: at every stop, and elsewhere on the page that is shown. */
+  private List<UserDesk.Draft> drafts() {
+    List<UserDesk.Draft> found = new ArrayList<>();
+    route
+        .fields()
+        .drafts()
+        .forEach(
+            (stop, fields) ->
+                fields.forEach((field, text) -> found.add(new UserDesk.Draft(stop, field, text))));
+    for (FigureFields.Draft draft : FigureFields.drafts(page.get())) {
+      if (found.stream().noneMatch(of -> of.field().equals(draft.name()))) {
+        found.add(new UserDesk.Draft("", draft.name(), draft.text()));
+      }
+    }
     return found;
   }
 
-  private static void gather(Node node, List<String> found) {
-    if (node instanceof FigureField<?> field) {
-      String draft = field.draft();
-      if (draft != null) {
-        found.add(field.name() + ": " + Texts.shortened(draft));
-      }
-    } else if (node instanceof Parent parent) {
-      parent.getChildrenUnmodifiable().forEach(child -> gather(child, found));
-    }
+  private static List<String> told(List<UserDesk.Draft> drafts) {
+    return drafts.stream()
+        .map(draft -> draft.field() + ": " + Texts.shortened(draft.text()))
+        .toList();
   }
 
   /** Offers what an earlier run left behind. */
   void offerUnsaved() {
-    Tasks.compute(desk::unsaved, all -> all.forEach(this::offer));
+    Tasks.compute(
+        desk::unsaved,
+        all -> all.forEach(this::offer),
+        wrong -> notices.tell(ASIDE, Texts.fault("Looking for unsaved copies", wrong)));
   }
 
   private void offer(UserDesk.Unsaved unsaved) {
@@ -121,7 +145,7 @@ final class WindowFiles {
     String drafts =
         unsaved.drafts().isEmpty()
             ? ""
-            : "; typed but not taken then: " + String.join(", ", unsaved.drafts());
+            : "; typed but not taken then: " + String.join(", ", told(unsaved.drafts()));
     String of = unsaved.of().map(file -> " of " + nameOf(file)).orElse("");
     notices.tell(
         about,
@@ -138,6 +162,18 @@ final class WindowFiles {
     Outcome<Trip> outcome = desk.open(unsaved);
     if (outcome.hasValue()) {
       document.recover(outcome.get(), unsaved.of());
+      Map<String, Map<String, String>> typed = new LinkedHashMap<>();
+      for (UserDesk.Draft draft : unsaved.drafts()) {
+        typed
+            .computeIfAbsent(draft.stop(), stop -> new LinkedHashMap<>())
+            .put(draft.field(), draft.text());
+      }
+      route.fields().restore(typed);
+      List<Stop> stops = document.trip().route().stops();
+      stops.stream()
+          .filter(stop -> typed.containsKey(stop.id()))
+          .findFirst()
+          .ifPresent(stop -> route.choose(stops.indexOf(stop)));
       // The old copy goes only once there is a new one.
       if (desk.keep(document.trip(), unsaved.of(), unsaved.drafts()).isEmpty()) {
         desk.forget(unsaved);
@@ -230,7 +266,7 @@ final class WindowFiles {
 
   /** Saves; says what keeps it from being saved, or from being opened again. */
   boolean saveTo(Path file) {
-    List<String> drafts = drafts();
+    List<String> drafts = told(drafts());
     if (!drafts.isEmpty() && !asker.saveWithout(drafts)) {
       return false;
     }

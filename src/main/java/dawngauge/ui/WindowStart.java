@@ -5,12 +5,14 @@ import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.TripDocument;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 
@@ -19,6 +21,9 @@ public final class WindowStart {
 
   /** The toolkit makes the program itself, so what it is to show waits here for it. */
   private static @Nullable Consumer<Stage> filler;
+
+  /** Whether the toolkit came so far that what goes wrong then is a fault of the program. */
+  private static boolean begun;
 
   private static boolean shown;
 
@@ -54,6 +59,11 @@ public final class WindowStart {
           PlannerWindow window =
               new PlannerWindow(
                   stage, planner, desk, weather, document, new DialogAsker(stage), systemDark);
+          Tasks.onUncaught(
+              wrong -> {
+                desk.failures().keep(wrong);
+                Platform.runLater(() -> window.tellFault(wrong));
+              });
           window.tell(opened.problems());
           boolean starter = planner.store().starterTrip().value().filter(trip::equals).isPresent();
           if (file.isEmpty() && starter) {
@@ -67,6 +77,9 @@ public final class WindowStart {
     } catch (RuntimeException | LinkageError e) {
       if (shown) {
         throw e;
+      }
+      if (begun) {
+        desk.failures().keep(e);
       }
       return false;
     }
@@ -92,6 +105,7 @@ public final class WindowStart {
       if (fill == null) {
         throw new IllegalStateException("the window is opened by WindowStart.open");
       }
+      begun = true;
       fill.accept(stage);
       stage.show();
       shown = true;

@@ -2,6 +2,7 @@ package dawngauge.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -71,6 +72,41 @@ class MainProcessTest {
     assertThat(ended.code).isEqualTo(65);
     assertThat(ended.out).isEmpty();
     assertThat(ended.err).contains("41 °X");
+  }
+
+  /** Its own defaults cannot be read: the program cannot begin, and says so in a line. */
+  @Test
+  void aFailureBeforeAnyCommandIsOneLineAnd70() throws Exception {
+    Path out = folder.resolve("out");
+    Path err = folder.resolve("err");
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home", ""), "bin", "java").toString(),
+                "-Ddawngauge.folder=" + folder.resolve("own"),
+                "-cp",
+                withoutSettings(),
+                "dawngauge.Main",
+                "forecast",
+                Run.DEMO)
+            .redirectOutput(out.toFile())
+            .redirectError(err.toFile())
+            .start();
+    assertThat(process.waitFor(2, TimeUnit.MINUTES)).isTrue();
+    assertThat(Files.readString(err).lines())
+        .singleElement()
+        .asString()
+        .startsWith("internal error: ");
+    assertThat(process.exitValue()).isEqualTo(70);
+    assertThat(Files.readString(folder.resolve("own").resolve("failures.log")))
+        .contains("dawngauge.settings.SettingsFile.");
+  }
+
+  /** The class path with a broken file of defaults before the program's own. */
+  private String withoutSettings() throws IOException {
+    Path broken = folder.resolve("broken");
+    Path config = Files.createDirectories(broken.resolve("dawngauge").resolve("config"));
+    Files.writeString(config.resolve("defaults.properties"), "confidence = none\n");
+    return broken + File.pathSeparator + System.getProperty("java.class.path", "");
   }
 
   @Test

@@ -118,4 +118,27 @@ class AirLossTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> AirLoss.fillAfter(2000, 300, SEA, 1e-9, Double.NaN));
   }
+
+  /**
+   * The closed form with e^x − 1 as the language has it; up to 0.001 a series does for it, which
+   * leaves out x⁴/24.
+   */
+  @Test
+  void shortPiecesFollowTheClosedForm() {
+    double fill = GasLaw.fill(80 * PSI, SEA, 310);
+    double empty = SEA / 310;
+    for (double x : new double[] {1e-9, 1e-6, 1e-4, 5e-4, 9.99e-4, 0.001, 0.00101, 0.1}) {
+      double seconds = x * T68 / 310 / 1e-6;
+      double closed = fill + (fill - empty) * Math.expm1(-x);
+      assertThat(AirLoss.fillAfter(fill, 310, SEA, 1e-6, seconds) / closed)
+          .as("x = %s", x)
+          .isCloseTo(1, within(5e-14));
+    }
+  }
+
+  @Test
+  void noLeakIsARateOfZero() {
+    assertThat(AirLoss.rateFor(0, 80 * PSI)).isZero();
+    assertThatIllegalArgumentException().isThrownBy(() -> AirLoss.rateFor(-1e-9, 80 * PSI));
+  }
 }

@@ -168,4 +168,20 @@ class DiurnalCurveTest {
     assertThatIllegalArgumentException().isThrownBy(() -> celsius(12, day, before, after));
     assertThatIllegalArgumentException().isThrownBy(() -> celsius(12, before, day, day));
   }
+
+  /** From the low of the day before to the sunset of the day after, both included. */
+  @Test
+  void theEndsOfTheThreeDaysAreOfThem() {
+    Day before = day(-1, 10, 30);
+    Day day = day(0, 10, 30);
+    Day after = day(1, 10, 30);
+    assertThat(DiurnalCurve.temperatureAt(before.timeOfLow(), before, day, after) - ZERO)
+        .isCloseTo(10, within(1e-9));
+    assertThat(DiurnalCurve.temperatureAt(after.sunsetSeconds(), before, day, after) - ZERO)
+        .isCloseTo(23.03, within(0.0051));
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                DiurnalCurve.temperatureAt(Math.nextDown(before.timeOfLow()), before, day, after));
+  }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dawngauge.ambient.WeatherService;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.ProblemCode;
+import dawngauge.settings.FailureLog;
 import dawngauge.settings.FeedSettings;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -30,7 +31,7 @@ class FeedDeskTest {
   }
 
   private FeedDesk desk() {
-    UserDesk user = new UserDesk(folder, CLOCK, "1", run -> false);
+    UserDesk user = new UserDesk(folder, CLOCK, "1", run -> false, new FailureLog(folder, CLOCK));
     return new FeedDesk(
         user, FeedSettings.of(folder), folder.resolve("cache"), "Dawngauge/test", CLOCK);
   }
@@ -67,7 +68,7 @@ class FeedDeskTest {
   /** Two windows: what one withdraws the other asks for no more, whatever it remembers later. */
   @Test
   void aConsentWithdrawnInOneWindowIsWithdrawnInAll() {
-    UserDesk first = new UserDesk(folder, CLOCK, "1", run -> true);
+    UserDesk first = new UserDesk(folder, CLOCK, "1", run -> true, new FailureLog(folder, CLOCK));
     FeedDesk one =
         new FeedDesk(
             first, FeedSettings.of(folder), folder.resolve("cache"), "Dawngauge/test", CLOCK);

@@ -191,4 +191,38 @@ class CarryingTest {
     assertThat(carrying.times(1.25).floor() / PSI).isCloseTo(80, within(1e-6));
     assertThat(carrying.notShown(Double.NaN, 0)).isNaN();
   }
+
+  /** Rows straight through nothing, 20 lb a psi. */
+  private static Carrying even(double pounds, double sigma) {
+    Capacity capacity =
+        capacity(
+            TireBuilder.lightTruck()
+                .rated("2000 lb", "100 psi")
+                .row("50 psi", "1000 lb")
+                .row("100 psi", "2000 lb"),
+            null);
+    double lb = Mass.of(1, Unit.POUND).kilograms();
+    return new Carrying(capacity, LoadSpread.about(pounds * lb, sigma * lb), 1, 0);
+  }
+
+  /**
+   * 50 lb at 20 lb a psi are 2.5 psi; the 32 middle quantiles of a normal spread have 0.98038 of
+   * its standard deviation (the root of the mean of their squares, computed outside this code).
+   */
+  @Test
+  void theNeededPressureSpreadsAsTheLoadDoes() {
+    assertThat(even(1000, 50).needSigma() / PSI).isCloseTo(2.5 * 0.98038, within(1e-4));
+    assertThat(even(1000, 0).needSigma()).isCloseTo(0.0, within(1.0));
+    assertThat(even(2500, 0).needSigma()).as("no pressure carries it").isZero();
+  }
+
+  /** 1,500 lb at 75 psi: over 1,000 lb by half, over twice as much short by a quarter. */
+  @Test
+  void theMarginIsOfThePartThatIsCarried() {
+    Carrying carrying = even(1000, 0);
+    assertThat(carrying.marginAt(75 * PSI)).isCloseTo(0.5, within(1e-9));
+    assertThat(carrying.times(2).marginAt(75 * PSI)).isCloseTo(-0.25, within(1e-9));
+    assertThat(carrying.times(2).floor() / PSI).isCloseTo(100, within(1e-6));
+    assertThat(even(0, 0).marginAt(75 * PSI)).isNaN();
+  }
 }

@@ -82,6 +82,50 @@ class CautiousCurveTest {
     assertThat(steps.get(steps.size() - 1).authority().text()).contains("571.120 S5.3.1");
   }
 
+  // By the published form L·(p/p0)^0.585 with the label's pair, 2280 lb at 50 psi: at 40 psi 2280 ·
+  // 0.8^0.585 = 2000.98 lb, over the rated pair's 1911.99; and 1500 lb at 50 ·
+  // (1500/2280)^(1/0.585)
+  // = 24.44 psi, under the rated pair's 26.42 and the chord's 32.89.
+  @Test
+  void likelyFigureIsTheLabelsWhereThatIsMore() {
+    Capacity capacity = Capacity.of(ST, SINGLE, label(50, 2280)).get();
+    assertThat(inLb(capacity.likelyKilogramsAt(psi(40)))).isEqualTo(2000.98, within(0.01));
+    assertThat(inPsi(capacity.likelyPascalsFor(lb(1500)))).isEqualTo(24.44, within(0.01));
+    assertThat(inPsi(capacity.pascalsFor(lb(1500)))).isEqualTo(32.89, within(0.01));
+    assertThat(inPsi(capacity.likelyPascalsFor(lb(2540)))).isEqualTo(65, within(1e-6));
+  }
+
+  @Test
+  void labelOnTheStraightLineProvesNothingMore() {
+    Outcome<Capacity> half = Capacity.of(ST80, SINGLE, label(40, 1750));
+    assertThat(half.get().basis()).isEqualTo(Capacity.Basis.SIDEWALL);
+    assertThat(half.problems()).isEmpty();
+    assertThat(Capacity.of(ST80, SINGLE, label(40, 1751)).get().basis())
+        .isEqualTo(Capacity.Basis.LABEL);
+  }
+
+  @Test
+  void labelOfNoLoadIsToldAndNotUsed() {
+    assertThat(codes(Capacity.of(ST, SINGLE, label(50, 0))))
+        .containsExactly(ProblemCode.LABEL_POINT_NOT_USED);
+  }
+
+  @Test
+  void atTheRatedPairItSaysThatThereIsNoMore() {
+    Capacity capacity = Capacity.of(ST, SINGLE, label(50, 2150)).get();
+    for (List<Step> steps :
+        List.of(
+            capacity.stepsFor(Mass.of(2540, Unit.POUND)),
+            capacity.stepsAt(GaugePressure.of(65, Unit.PSI)))) {
+      assertThat(steps.get(steps.size() - 1).authority().text()).contains("393.75(g)");
+      assertThat(steps).noneMatch(step -> step.toString().contains("likely"));
+    }
+    assertThat(capacity.stepsAt(GaugePressure.of(40, Unit.PSI)))
+        .anyMatch(step -> step.toString().contains("likely load"));
+    assertThat(capacity.stepsFor(Mass.of(1500, Unit.POUND)))
+        .anyMatch(step -> step.toString().contains("likely pressure"));
+  }
+
   // Likely at the label's 50 psi: 2540·(50/65)^0.585 = 2178.6 lb, and 5 % more 2287.5 lb (the 5 %
   // are
   // inferred): a label that asks more of the tire is a slip.

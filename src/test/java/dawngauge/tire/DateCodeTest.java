@@ -130,4 +130,20 @@ class DateCodeTest {
     assertThat(code.leastYearsOn(LocalDate.of(2027, 1, 10))).isEqualTo(18, within(0.003));
     assertThat(code.yearsOn(LocalDate.of(2008, 1, 4))).isEqualTo(-1, within(0.003));
   }
+
+  /** By the rule the first week of a year is 01, in three digits too; no year has a week 00. */
+  @Test
+  void theFirstWeekIsTheLeast() {
+    assertThat(DateCode.parse("018").hasValue()).isTrue();
+    assertThat(DateCode.parse("008").hasValue()).isFalse();
+  }
+
+  @Test
+  void aLongTextIsShortenedWhereItIsTold() {
+    String forty = "x".repeat(40);
+    assertThat(DateCode.parse(forty).problems().get(0).text()).contains(forty);
+    assertThat(DateCode.parse(forty + "y").problems().get(0).text())
+        .contains("x".repeat(37) + "...")
+        .doesNotContain("x".repeat(38));
+  }
 }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.problem.Outcome;
 import dawngauge.problem.ProblemCode;
+import dawngauge.testdata.BenchTrip;
 import dawngauge.trip.Trip;
+import dawngauge.trip.TripSize;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -126,6 +128,25 @@ class LimitsTest {
     String extra = "[".repeat(levels - 1) + "]".repeat(levels - 1);
     String small = Samples.text("small.dawngauge");
     return small.replaceFirst("\\{", "{\"x-deep\": " + extra + ",");
+  }
+
+  /** As many stops as are taken, and one more: in a file, and by an edit. */
+  @Test
+  void oneStopTooManyIsRefusedWithTheWayOut() {
+    Trip largest = BenchTrip.of(TripSize.MOST_STOPS, 1);
+    assertThat(TripFile.parse(TripFile.text(largest)).hasValue()).isTrue();
+    Trip larger = BenchTrip.of(TripSize.MOST_STOPS + 1, 1);
+    Outcome<Trip> read = TripFile.parse(TripFile.text(larger));
+    assertOnly(read, ProblemCode.TOO_MANY_STOPS);
+    assertThat(read.problems().get(0).text()).contains("201", "200", "split it");
+    assertThat(TripSize.over(largest)).isEmpty();
+    assertThat(TripSize.over(larger)).isEqualTo(read.problems());
+  }
+
+  @Test
+  void aRigOfTooManyTiresIsRefused() {
+    assertOnly(TripFile.parse(TripFile.text(BenchTrip.of(2, 3))), ProblemCode.TOO_MANY_TIRES);
+    assertThat(TripSize.over(BenchTrip.of(2, 2))).isEmpty();
   }
 
   private static void assertOnly(Outcome<Trip> outcome, ProblemCode code) {

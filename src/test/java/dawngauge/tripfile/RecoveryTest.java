@@ -59,8 +59,25 @@ class RecoveryTest {
   }
 
   @Test
+  void whatWasHalfTypedComesBackAsItWasTyped() {
+    List<Recovery.Draft> drafts =
+        List.of(
+            new Recovery.Draft("s2", "Stay", " 1:3 = x\\"),
+            new Recovery.Draft("", "Tread: inner", "größer\n#"));
+    program("1").keep(TRIP, Optional.empty(), drafts, NOW);
+    assertThat(program("8").found())
+        .singleElement()
+        .satisfies(found -> assertThat(found.drafts()).isEqualTo(drafts));
+  }
+
+  @Test
   void oneBrokenRecordHidesNoOther() throws IOException {
-    program("1").keep(TRIP, Optional.of(Path.of("a.dawngauge")), List.of("Stay: x"), NOW);
+    program("1")
+        .keep(
+            TRIP,
+            Optional.of(Path.of("a.dawngauge")),
+            List.of(new Recovery.Draft("s2", "Stay", "x")),
+            NOW);
     program("2").keep(TRIP, Optional.empty(), List.of(), NOW);
     program("3").keep(TRIP, Optional.empty(), List.of(), NOW);
     List<Path> records = named(".about");

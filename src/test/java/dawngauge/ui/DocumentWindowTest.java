@@ -50,6 +50,32 @@ class DocumentWindowTest extends WindowTest {
     assertThat(next.unsaved()).isEmpty();
   }
 
+  /** Nothing is edited, only typed: at two stops, of which the second is shown last. */
+  @Test
+  void whatWasHalfTypedComesBackIntoItsFields() {
+    OpenWindow open = open(demo(), desk(CRASHED));
+    open.run(() -> open.grid().choose(2));
+    open.write("Elevation", "46q");
+    open.run(() -> open.grid().choose(4));
+    open.write("Elevation", "39");
+    UserDesk next = desk(1);
+    open.until(
+        "a copy is kept",
+        () -> next.unsaved().stream().anyMatch(unsaved -> unsaved.drafts().size() == 2));
+    open.close(); // without any farewell: the program is gone
+
+    OpenWindow again = open(planner().store().starterTrip().get(), next);
+    again.until("it is offered", () -> !again.buttons("Open them").isEmpty());
+    assertThat(again.texts("notice").toString()).contains("Elevation: 46q");
+    again.press(again.buttons("Open them").get(0));
+    assertThat(again.chosen()).isEqualTo(2);
+    assertThat(again.field("Elevation").getText()).isEqualTo("46q");
+    assertThat(again.texts("field-error").toString()).contains("46q");
+    again.run(() -> again.grid().choose(4));
+    assertThat(again.field("Elevation").getText()).isEqualTo("39");
+    assertThat(again.document.trip().equals(demo())).as("nothing half typed is taken").isTrue();
+  }
+
   @Test
   void aCopyThatCannotBeReadStaysWhereItIs() throws IOException {
     Files.createDirectories(folder.resolve("unsaved"));
@@ -67,13 +93,14 @@ class DocumentWindowTest extends WindowTest {
   void anotherRunningProgramsCopyIsLeftAlone() {
     desk(7).keep(demo(), Optional.empty(), List.of());
     assertThat(desk(1).unsaved()).isEmpty();
-    desk(CRASHED).keep(demo(), Optional.of(Path.of("haul.dawngauge")), List.of("Stay: x"));
+    UserDesk.Draft typed = new UserDesk.Draft("s2", "Stay", "x");
+    desk(CRASHED).keep(demo(), Optional.of(Path.of("haul.dawngauge")), List.of(typed));
     assertThat(desk(1).unsaved())
         .singleElement()
         .satisfies(
             unsaved -> {
               assertThat(unsaved.of()).hasValue(Path.of("haul.dawngauge").toAbsolutePath());
-              assertThat(unsaved.drafts()).containsExactly("Stay: x");
+              assertThat(unsaved.drafts()).containsExactly(typed);
             });
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
+import dawngauge.settings.FailureLog;
 import dawngauge.settings.SettingsFile;
 import dawngauge.settings.UserState;
 import dawngauge.trip.Trip;
@@ -61,7 +62,12 @@ abstract class WindowTest {
 
   /** A window of a program with its own place in the user's folder. */
   OpenWindow open(Trip trip, UserDesk desk) {
-    OpenWindow window = OpenWindow.on(planner(), desk, trip);
+    return open(planner(), trip, desk);
+  }
+
+  /** A window that plans by a planner of its own. */
+  OpenWindow open(Planner planner, Trip trip, UserDesk desk) {
+    OpenWindow window = OpenWindow.on(planner, desk, trip);
     open.add(window);
     return window;
   }
@@ -73,7 +79,8 @@ abstract class WindowTest {
             folder,
             Clock.fixed(Instant.parse("2027-04-06T12:00:00Z"), ZoneOffset.UTC),
             "" + process,
-            run -> run.matches("\\d{1,2}"));
+            run -> run.matches("\\d{1,2}"),
+            new FailureLog(folder, Clock.systemUTC()));
     desk.remember(UserState::withCautionsSeen);
     return desk;
   }

@@ -98,8 +98,8 @@ public final class Derived<T> {
   }
 
   private void failed(RuntimeException wrong) {
-    String words = doing + " went wrong, a fault of the program; the next edit tries again. (";
-    ended(() -> tell(words + Texts.shortened(String.valueOf(wrong)) + ")", false, "field-error"));
+    String words = Texts.fault(doing, wrong) + " The next edit tries again.";
+    ended(() -> tell(words, false, "field-error"));
   }
 
   private void giveUp() {

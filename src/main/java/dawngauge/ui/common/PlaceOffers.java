@@ -94,7 +94,13 @@ public final class PlaceOffers {
       return;
     }
     Coordinate around = near.get();
-    Tasks.compute(() -> search.apply(text.strip(), around), places -> offer(text, places));
+    Tasks.compute(
+        () -> search.apply(text.strip(), around),
+        places -> offer(text, places),
+        wrong -> {
+          list.setPlaceholder(new Label(Texts.fault("Looking for places", wrong)));
+          offer(text, List.of());
+        });
   }
 
   private void offer(String text, List<Place> places) {

@@ -8,7 +8,10 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 
-/** Work off the window's thread; no other class starts a thread. */
+/**
+ * Work off the window's thread; no other class starts a thread. What goes wrong there is always
+ * kept, and told to the one who asked.
+ */
 public final class Tasks {
 
   private static final ExecutorService WORKER =
@@ -17,7 +20,19 @@ public final class Tasks {
   private static final ExecutorService LONG =
       Executors.newCachedThreadPool(named("dawngauge-long-work"));
 
+  private static volatile Consumer<Throwable> keeper = failure -> {};
+
   private Tasks() {}
+
+  /** Keeps each failure of work from now on. */
+  public static void keepFailures(Consumer<Throwable> kept) {
+    keeper = kept;
+  }
+
+  /** Tells what is thrown on any thread and caught by nobody. */
+  public static void onUncaught(Consumer<Throwable> told) {
+    Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> told.accept(failure));
+  }
 
   /** Long work that goes on. */
   public static final class Job {
@@ -54,13 +69,11 @@ public final class Tasks {
    *
    * @param work what is computed
    * @param taker takes the result on the window's thread
+   * @param failed told on the window's thread what went wrong
    */
-  public static <T> void compute(Supplier<T> work, Consumer<T> taker) {
-    WORKER.execute(
-        () -> {
-          T result = work.get();
-          Platform.runLater(() -> taker.accept(result));
-        });
+  public static <T> void compute(
+      Supplier<T> work, Consumer<T> taker, Consumer<RuntimeException> failed) {
+    WORKER.execute(() -> done(new Job(), work, taker, failed));
   }
 
   /**
@@ -73,18 +86,22 @@ public final class Tasks {
   public static <T> Job work(
       Function<Job, T> work, Consumer<T> taker, Consumer<RuntimeException> failed) {
     Job job = new Job();
-    LONG.execute(
-        () -> {
-          try {
-            T result = work.apply(job);
-            end(job, () -> taker.accept(result));
-          } catch (RuntimeException wrong) {
-            end(job, () -> failed.accept(wrong));
-          } catch (StackOverflowError | OutOfMemoryError wrong) {
-            end(job, () -> failed.accept(new IllegalStateException(wrong)));
-          }
-        });
+    LONG.execute(() -> done(job, () -> work.apply(job), taker, failed));
     return job;
+  }
+
+  private static <T> void done(
+      Job job, Supplier<T> work, Consumer<T> taker, Consumer<RuntimeException> failed) {
+    try {
+      T result = work.get();
+      end(job, () -> taker.accept(result));
+    } catch (RuntimeException wrong) {
+      keeper.accept(wrong);
+      end(job, () -> failed.accept(wrong));
+    } catch (Error wrong) {
+      keeper.accept(wrong);
+      end(job, () -> failed.accept(new IllegalStateException(wrong)));
+    }
   }
 
   private static void end(Job job, Runnable telling) {

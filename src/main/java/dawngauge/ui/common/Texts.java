@@ -35,6 +35,14 @@ public final class Texts {
     return label;
   }
 
+  /** What is said of a fault of the program: what was being done, and the kind of error. */
+  public static String fault(String doing, Throwable wrong) {
+    return doing
+        + " went wrong, a fault of the program ("
+        + shortened(String.valueOf(wrong))
+        + ").";
+  }
+
   /** A text of which no more is shown than a person reads at a glance. */
   public static String shortened(String text) {
     return shortened(text, LONGEST);

@@ -8,6 +8,7 @@ import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEdits;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import java.time.Clock;
 import java.time.Instant;
@@ -33,6 +34,9 @@ public final class Crew extends HBox {
   private final Button left = new Button("Left now");
   private @Nullable Trip morningOf;
   private @Nullable Plan morning;
+
+  /** Why there is no plan of this morning; empty where nothing went wrong. */
+  private String failure = "";
 
   /**
    * A bar.
@@ -99,11 +103,18 @@ public final class Crew extends HBox {
     if (!asPlanned.equals(morningOf)) {
       morningOf = asPlanned;
       morning = null;
+      failure = "";
       Tasks.compute(
           () -> document.planner().plan(asPlanned).computed(),
           plan -> {
             if (asPlanned.equals(morningOf)) {
               morning = plan;
+              tell();
+            }
+          },
+          wrong -> {
+            if (asPlanned.equals(morningOf)) {
+              failure = Texts.fault("Planning this morning anew, to compare with it,", wrong);
               tell();
             }
           });
@@ -125,8 +136,8 @@ public final class Crew extends HBox {
             before == null ? null : before.advice(),
             document.units());
     where.setText(line.where() + (line.next().isEmpty() ? "" : " · " + line.next()));
-    changed.setText(line.changed());
-    changed.setVisible(!line.changed().isEmpty());
+    changed.setText(failure.isEmpty() ? line.changed() : failure);
+    changed.setVisible(!changed.getText().isEmpty());
   }
 
   /** The plan as it was this morning, once it is computed. */

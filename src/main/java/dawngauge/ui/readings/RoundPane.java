@@ -509,6 +509,11 @@ final class RoundPane extends VBox implements RoundRow.Hands {
           if (question == asked && looked == row) {
             said.tell(row, at, round(), answer.planned, judged, answer.checks, answer.setNow);
           }
+        },
+        wrong -> {
+          if (question == asked && looked == row) {
+            said.tell(wrong);
+          }
         });
   }
 

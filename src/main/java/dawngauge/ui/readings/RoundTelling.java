@@ -19,6 +19,7 @@ import dawngauge.trip.Round;
 import dawngauge.trip.Tire;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.TaskLine;
+import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import java.time.Duration;
 import java.time.Instant;
@@ -48,6 +49,11 @@ final class RoundTelling extends VBox {
   /** The check of one reading among others: a tire may be read more than once at a stop. */
   static Optional<ReadingCheck> of(List<ReadingCheck> checks, LogEvent.Reading reading) {
     return checks.stream().filter(check -> check.reading().equals(reading)).findFirst();
+  }
+
+  /** That the program fails to say what it means: no earlier word stays, as if it were of it. */
+  void tell(RuntimeException wrong) {
+    getChildren().setAll(plain(Texts.fault("Judging the reading", wrong), "field-error"));
   }
 
   /**

@@ -8,6 +8,7 @@ import dawngauge.trip.Leg;
 import dawngauge.trip.Stop;
 import dawngauge.trip.TrackMark;
 import dawngauge.ui.common.Tasks;
+import dawngauge.ui.common.Texts;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Button;
@@ -48,7 +49,8 @@ final class PassOffers extends VBox {
       Stop from = stop.stop();
       Leg leg = stop.leg();
       Stop to = stop.next();
-      Tasks.compute(() -> Land.under(from, leg, to), found -> take(way, found));
+      Tasks.compute(
+          () -> Land.under(from, leg, to), found -> take(way, found), wrong -> failed(way, wrong));
     }
     asked = way;
     show();
@@ -64,6 +66,14 @@ final class PassOffers extends VBox {
     if (way.equals(asked)) {
       ground = found;
       show();
+    }
+  }
+
+  private void failed(Way way, RuntimeException wrong) {
+    if (way.equals(asked)) {
+      getChildren().setAll(words);
+      words.setText(Texts.fault("Looking at the ground of the leg", wrong));
+      setVisible(true);
     }
   }
 

@@ -127,6 +127,14 @@ public final class PlaceListPane extends BorderPane {
           if (typed.equals(text.getText()) && known.equals(choices)) {
             take(outcome);
           }
+        },
+        wrong -> {
+          if (typed.equals(text.getText())) {
+            list = null;
+            refresh();
+            understood.getChildren().clear();
+            state.setText(Texts.fault("Reading the list", wrong));
+          }
         });
   }
 

@@ -291,6 +291,16 @@ public final class RouteView extends BorderPane implements FirstField.Named {
     return below;
   }
 
+  /** The fields of the chosen stop; they keep what is half typed at the others. */
+  public StopEditor fields() {
+    return side.editor();
+  }
+
+  /** Chooses a stop, as if it had been pressed. */
+  public void choose(int row) {
+    grid.choose(row);
+  }
+
   /** A row was chosen. */
   void chose(int row) {
     chosen = row;

@@ -104,6 +104,11 @@ final class StopSide extends BorderPane {
     return button;
   }
 
+  /** The fields of the chosen stop. */
+  StopEditor editor() {
+    return editor;
+  }
+
   /** Takes what the ledger says. */
   void ledger(Ledger shown) {
     ledger = shown;

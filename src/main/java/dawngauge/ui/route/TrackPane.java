@@ -116,6 +116,12 @@ public final class TrackPane extends BorderPane {
             spots = found;
             show();
           }
+        },
+        wrong -> {
+          if (asked.equals(offers)) {
+            left.setText(Texts.fault("Naming the places along the line", wrong));
+            left.setVisible(true);
+          }
         });
   }
 

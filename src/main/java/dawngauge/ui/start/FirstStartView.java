@@ -112,6 +112,14 @@ public final class FirstStartView extends BorderPane {
             planned = next.orElse(null);
             show();
           }
+        },
+        wrong -> {
+          if (haul.equals(entries.haul())) {
+            planned = null;
+            show();
+            refusal.setText(Texts.fault("The first forecast", wrong));
+            refusal.setVisible(true);
+          }
         });
   }
 

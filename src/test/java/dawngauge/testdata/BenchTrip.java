@@ -1,4 +1,4 @@
-package dawngauge.forecast;
+package dawngauge.testdata;
 
 import dawngauge.geo.Coordinate;
 import dawngauge.quantity.Entered;
@@ -34,7 +34,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** An invented haul of any size: eight stops a day, 18 tires a rig unless asked for more. */
+/** An invented haul of any size: 18 tires a rig, and as many stops a day as asked for. */
 public final class BenchTrip {
 
   private static final ZoneId ZONE = ZoneId.of("America/Chicago");
@@ -43,12 +43,24 @@ public final class BenchTrip {
   private BenchTrip() {}
 
   /**
-   * A haul.
+   * A haul of eight stops a day, read once.
    *
    * @param stops how many
    * @param rigs how many times the 18 tires
    */
   public static Trip of(int stops, int rigs) {
+    return of(stops, rigs, STOPS_A_DAY, 1);
+  }
+
+  /**
+   * A haul.
+   *
+   * @param stops how many
+   * @param rigs how many times the 18 tires
+   * @param aDay so many stops a day
+   * @param mornings on so many mornings all tires are read cold
+   */
+  public static Trip of(int stops, int rigs, int aDay, int mornings) {
     List<Vehicle> vehicles = new ArrayList<>();
     List<Tire> tires = new ArrayList<>();
     List<ScaleTicket.Platform> platforms = new ArrayList<>();
@@ -79,13 +91,18 @@ public final class BenchTrip {
             Remarks.NONE);
     ZonedDateTime start = ZonedDateTime.of(2027, 4, 6, 6, 0, 0, 0, ZONE);
     List<LogEvent> log = new ArrayList<>();
-    for (int i = 0; i < tires.size(); i++) {
-      ZonedDateTime time = start.minusMinutes(40).plusSeconds(60L * (i % 36));
-      boolean large = tires.get(i).type().equals("large");
+    for (int i = 0; i < tires.size() * mornings; i++) {
+      Tire tire = tires.get(i % tires.size());
+      ZonedDateTime time =
+          start
+              .plusDays(i / tires.size())
+              .minusMinutes(40)
+              .plusSeconds(60L * (i % tires.size() % 36));
+      boolean large = tire.type().equals("large");
       log.add(
           new LogEvent.Reading(
               new TypedTime(time, time.toString()),
-              tires.get(i).id(),
+              tire.id(),
               Entered.of(QuantityKind.GAUGE_PRESSURE, large ? "105 psi" : "80 psi"),
               "g",
               ReadingState.COLD,
@@ -94,7 +111,8 @@ public final class BenchTrip {
               Remarks.NONE));
     }
     log.sort(java.util.Comparator.comparing(event -> event.time().instant()));
-    return new Trip("bench", rig, route(stops, start), air(stops, start), log, Remarks.NONE);
+    return new Trip(
+        "bench", rig, route(stops, aDay, start), air(stops, aDay, start), log, Remarks.NONE);
   }
 
   private static TireSpec spec(String name, String single, String dual, String pressure) {
@@ -172,12 +190,12 @@ public final class BenchTrip {
         Remarks.NONE);
   }
 
-  private static Route route(int count, ZonedDateTime start) {
+  private static Route route(int count, int aDay, ZonedDateTime start) {
     List<Stop> stops = new ArrayList<>();
     List<Leg> legs = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      boolean night = i > 0 && i % STOPS_A_DAY == 0;
-      ZonedDateTime leave = start.plusDays(i / STOPS_A_DAY);
+      boolean night = i > 0 && i % aDay == 0;
+      ZonedDateTime leave = start.plusDays(i / aDay);
       stops.add(
           new Stop(
               "s" + i,
@@ -206,7 +224,7 @@ public final class BenchTrip {
     return new Route(stops, legs);
   }
 
-  private static List<AmbientEntry> air(int count, ZonedDateTime start) {
+  private static List<AmbientEntry> air(int count, int aDay, ZonedDateTime start) {
     List<AmbientEntry> entries = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       for (int day = 0; day < 2; day++) {
@@ -214,7 +232,7 @@ public final class BenchTrip {
             new AmbientEntry(
                 "s" + i,
                 new AmbientEntry.LowHigh(
-                    start.toLocalDate().plusDays((i - 1) / STOPS_A_DAY + day),
+                    start.toLocalDate().plusDays((i - 1) / aDay + day),
                     Entered.of(QuantityKind.TEMPERATURE, (35 + i % 9) + " °F"),
                     Entered.of(QuantityKind.TEMPERATURE, (70 + i % 13) + " °F")),
                 Provenance.TYPED,
@@ -226,7 +244,7 @@ public final class BenchTrip {
   }
 
   /** Positions of a haul. */
-  static List<WheelPosition> positions(Trip trip) {
+  public static List<WheelPosition> positions(Trip trip) {
     return trip.rig().positions();
   }
 }
