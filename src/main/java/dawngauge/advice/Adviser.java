@@ -64,7 +64,11 @@ public final class Adviser {
       List<Habit> habits = routine.at(stop.visit().index(), tires);
       stops.add(
           new StopAdvice(
-              stop, tires, habits, offers(stop, judgement), LegCautions.of(stop, tires)));
+              stop,
+              tires,
+              habits,
+              offers(stop, judgement),
+              LegCautions.of(stop, tires, forecaster.trip().route())));
     }
     return new Advice(forecast, stops, judgement.tracks());
   }

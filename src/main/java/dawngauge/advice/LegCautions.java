@@ -6,6 +6,7 @@ import dawngauge.quantity.Speed;
 import dawngauge.rules.Limits;
 import dawngauge.tire.TrailerSpeedRule;
 import dawngauge.trip.Itinerary;
+import dawngauge.trip.Route;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,7 +18,7 @@ final class LegCautions {
 
   private LegCautions() {}
 
-  static List<Phrase> of(StopForecast stop, List<TireAdvice> tires) {
+  static List<Phrase> of(StopForecast stop, List<TireAdvice> tires, Route route) {
     Itinerary.Drive ahead = stop.ahead();
     if (ahead == null) {
       return List.of();
@@ -34,6 +35,9 @@ final class LegCautions {
               "{0} or less on this leg: at {1} {2} trailer tires without a speed symbol need {3} more,"
                   + " over their limit (Tire and Rim Association, as reproduced)",
               TrailerSpeedRule.FREE, how, new Speed(ahead.topMetersPerSecond()), MORE_FOR_SPEED));
+    }
+    if (Descents.onLeg(route, stop.visit().index())) {
+      cautions.add(Descents.caution());
     }
     return cautions;
   }

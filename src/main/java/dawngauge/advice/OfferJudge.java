@@ -8,10 +8,10 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Ratio;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.rules.HitchShare;
 import dawngauge.rules.Loads;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.LoadChange;
-import dawngauge.trip.Vehicle;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -32,12 +32,14 @@ final class OfferJudge {
   private final Thresholds thresholds;
   private final Adviser.Judgement without;
   private final int visit;
+  private final Map<AxleRef, Double> hitchShare;
 
   OfferJudge(Forecaster forecaster, Thresholds thresholds, Adviser.Judgement without, int visit) {
     this.forecaster = forecaster;
     this.thresholds = thresholds;
     this.without = without;
     this.visit = visit;
+    this.hitchShare = HitchShare.of(forecaster.trip().rig()).parts();
   }
 
   OfferAdvice judge(LoadChange offer) {
@@ -109,12 +111,8 @@ final class OfferJudge {
   }
 
   private boolean takesHitch(LoadChange offer, AxleRef axle) {
-    Vehicle tow = forecaster.trip().rig().vehicles().get(0);
     Entered<Ratio> hitch = offer.hitch();
-    return hitch != null
-        && hitch.value().value() != 0
-        && axle.vehicle().equals(tow.name())
-        && axle.number() == tow.axles().size();
+    return hitch != null && hitch.value().value() != 0 && hitchShare.containsKey(axle);
   }
 
   /** What stands against taking a part of the offer on, each thing once. */

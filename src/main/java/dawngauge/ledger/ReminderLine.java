@@ -1,6 +1,7 @@
 package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
+import dawngauge.advice.Descents;
 import dawngauge.advice.Mark;
 import dawngauge.advice.Reminder;
 import dawngauge.advice.Reminders;
@@ -142,6 +143,9 @@ public record ReminderLine(
     boolean sets = asked.stream().anyMatch(line -> line.mark() == Mark.ADJUST);
     List<String> todo = new ArrayList<>(first);
     todo.add(before ? beforeStart(reminder, visit) : onArrival(reminder));
+    if (!before && Descents.before(advice, reminder.visit())) {
+      todo.add(Descents.ON_ARRIVAL);
+    }
     asked.forEach(line -> todo.add(line.text()));
     String soon = sets ? soon(advice, reminder.visit(), ledger) : "";
     if (!soon.isEmpty()) {

@@ -12,7 +12,7 @@ import javafx.scene.control.Tooltip;
 final class TripName {
 
   private static final int COLUMNS = 14;
-  private static final double LEAST = 90;
+  private static final double LEAST = 0;
 
   private TripName() {}
 

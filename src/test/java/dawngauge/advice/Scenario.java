@@ -61,7 +61,7 @@ final class Scenario {
   private static final String SPARE = "spare";
   static final AxleRef AXLE = new AxleRef("trailer", 1);
 
-  private static final Thresholds THRESHOLDS =
+  static final Thresholds THRESHOLDS =
       new Thresholds(
           GaugePressure.of(5, Unit.PSI).pascals(),
           0.08,

@@ -54,9 +54,9 @@ class DocumentWindowTest extends WindowTest {
   @Test
   void whatWasHalfTypedComesBackIntoItsFields() {
     OpenWindow open = open(demo(), desk(CRASHED));
-    open.run(() -> open.grid().choose(2));
+    choose(open, 2);
     open.write("Elevation", "46q");
-    open.run(() -> open.grid().choose(4));
+    choose(open, 4);
     open.write("Elevation", "39");
     UserDesk next = desk(1);
     open.until(
@@ -74,6 +74,12 @@ class DocumentWindowTest extends WindowTest {
     again.run(() -> again.grid().choose(4));
     assertThat(again.field("Elevation").getText()).isEqualTo("39");
     assertThat(again.document.trip().equals(demo())).as("nothing half typed is taken").isTrue();
+  }
+
+  private static void choose(OpenWindow open, int row) {
+    open.focusStop(row);
+    String place = open.document.trip().route().stops().get(row).place();
+    open.until("its fields are there", () -> open.field("Place").getText().equals(place));
   }
 
   @Test

@@ -16,7 +16,6 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextArea;
@@ -86,7 +85,7 @@ class PicturesTest extends WindowTest {
         open -> {
           open.run(() -> open.window.dropped(List.of(TRACK_FILE.toFile())));
           open.until(
-              "its points are offered", () -> open.nodes(CheckBox.class, b -> true).size() >= 4);
+              "its points are offered", () -> !open.buttons("Make this the route").isEmpty());
         }),
     PLAN(
         true,

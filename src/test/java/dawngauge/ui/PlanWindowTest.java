@@ -55,7 +55,8 @@ class PlanWindowTest extends WindowTest {
   void followedByKeyboardItDecidesWhereAdjustStandsAndIsUndone() {
     OpenWindow open = planned();
     List<String> marks = open.column("mark");
-    CheckBox follow = open.nodes(CheckBox.class, box -> true).get(0);
+    CheckBox follow =
+        open.nodes(CheckBox.class, box -> "Follow this plan".equals(box.getText())).get(0);
     open.until("the keyboard is on it", follow::isFocused);
     open.keys(KeyCode.SPACE);
     open.until("it is followed", () -> open.document.trip().plan().followed());

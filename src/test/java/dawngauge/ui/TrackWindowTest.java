@@ -49,7 +49,7 @@ class TrackWindowTest extends WindowTest {
     List<String> before = open.column("stop");
     open.answers.file = Optional.of(track(folder));
     open.keys(KeyCode.SHORTCUT, KeyCode.G);
-    open.until("its points are offered", () -> open.nodes(CheckBox.class, box -> true).size() >= 4);
+    open.until("its points are offered", () -> !open.buttons("Make this the route").isEmpty());
     List<CheckBox> boxes = open.nodes(CheckBox.class, box -> true);
     assertThat(boxes).anyMatch(box -> box.getText().endsWith("Pass") && box.isSelected());
     assertThat(boxes).anyMatch(box -> box.getText().contains("near ") && !box.isSelected());
@@ -72,7 +72,7 @@ class TrackWindowTest extends WindowTest {
     OpenWindow open = open(demo());
     Path good = track(folder);
     open.run(() -> open.window.dropped(List.of(good.toFile())));
-    open.until("it is offered", () -> !open.nodes(CheckBox.class, box -> true).isEmpty());
+    open.until("it is offered", () -> !open.buttons("Make this the route").isEmpty());
     Path bad = folder.resolve("bad.gpx");
     Files.writeString(bad, "<!DOCTYPE gpx [<!ENTITY a \"b\">]><gpx>&a;</gpx>");
     open.run(() -> open.window.dropped(List.of(bad.toFile())));

@@ -1,0 +1,98 @@
+package dawngauge.advice;
+
+import dawngauge.explain.Phrase;
+import dawngauge.quantity.Distance;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.Unit;
+import dawngauge.trip.Leg;
+import dawngauge.trip.ProfilePoint;
+import dawngauge.trip.Route;
+import dawngauge.trip.Stop;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+
+/**
+ * Long steep descents, on which brakes heat hubs, wheels and tires more than any forecast knows.
+ * From two miles on that fall by over 5 % between the heights that are given; common practice, no
+ * source.
+ */
+public final class Descents {
+
+  private static final double STEEP = 0.05;
+
+  private static final Distance LONG = Distance.of(2, Unit.MILE);
+
+  /** What is to be heeded on arrival after one. */
+  public static final String ON_ARRIVAL =
+      "After the long descent let hubs and brakes cool before you gauge.";
+
+  private Descents() {}
+
+  /** Whether there is one between a stop and the one before it at which the rig stood. */
+  public static boolean before(Advice advice, int visit) {
+    for (int leg = visit - 1; leg >= 0; leg--) {
+      if (onLeg(advice.forecast().trip().route(), leg)) {
+        return true;
+      } else if (!advice.stops().get(leg).stop().visit().passes()) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  /** What to heed on a leg that has one. */
+  static Phrase caution() {
+    return Phrase.of(
+        "descent of over 5 % for {0} or more on this leg: brakes heat wheels and tires; let hubs and"
+            + " brakes cool before you gauge",
+        LONG);
+  }
+
+  /** Whether the leg that leaves a stop has one. */
+  static boolean onLeg(Route route, int leg) {
+    NavigableMap<Double, Double> heights = heights(route, leg);
+    for (double way : heights.keySet()) {
+      if (falls(heights, way, way + LONG.meters()) || falls(heights, way - LONG.meters(), way)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean falls(NavigableMap<Double, Double> heights, double from, double to) {
+    return from >= heights.firstKey()
+        && to <= heights.lastKey()
+        && at(heights, from) - at(heights, to) > STEEP * LONG.meters();
+  }
+
+  /** Straight between the heights that are given. */
+  private static double at(NavigableMap<Double, Double> heights, double way) {
+    var before = heights.floorEntry(way);
+    var after = heights.ceilingEntry(way);
+    double span = after.getKey() - before.getKey();
+    double part = span > 0 ? (way - before.getKey()) / span : 0;
+    return before.getValue() + part * (after.getValue() - before.getValue());
+  }
+
+  /** Heights by the way along a leg, in meter. */
+  private static NavigableMap<Double, Double> heights(Route route, int number) {
+    NavigableMap<Double, Double> heights = new TreeMap<>();
+    Leg leg = route.legs().get(number);
+    put(heights, 0, route.stops().get(number));
+    for (ProfilePoint point : leg.profile()) {
+      heights.put(point.distance().value().meters(), point.elevation().value().meters());
+    }
+    Entered<Distance> length = leg.distance();
+    if (length != null) {
+      put(heights, length.value().meters(), route.stops().get(number + 1));
+    }
+    return heights;
+  }
+
+  private static void put(NavigableMap<Double, Double> heights, double way, Stop stop) {
+    var elevation = stop.elevation();
+    if (elevation != null) {
+      heights.put(way, elevation.value().meters());
+    }
+  }
+}
