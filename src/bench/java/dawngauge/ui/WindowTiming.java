@@ -1,6 +1,7 @@
 package dawngauge.ui;
 
 import atlantafx.base.theme.PrimerLight;
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
@@ -22,6 +23,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.IntConsumer;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -29,6 +31,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Times the window: {@code edits FILE|STOPSxRIGS}, {@code scroll}, {@code stops} and {@code tires}
@@ -54,7 +57,29 @@ public final class WindowTiming {
       System.out.println(MapTiming.line());
       return;
     }
+    if (!asked[0].equals("bare")) {
+      planBeside();
+    }
     Application.launch(Program.class);
+  }
+
+  private static @Nullable Plan early;
+
+  /** As the program does: plans while the toolkit starts. */
+  private static void planBeside() {
+    Planner planner = new Planner(SettingsFile.defaults(), List.of());
+    Plan plan = planner.plan(trip(planner, asked.length > 1 ? asked[1] : "60x1"));
+    early = plan;
+    new Thread(plan::computed).start();
+  }
+
+  private static Trip trip(Planner planner, String what) {
+    int cross = what.indexOf('x');
+    return what.endsWith(".dawngauge")
+        ? planner.store().open(Path.of(what)).get()
+        : BenchTrip.of(
+            Integer.parseInt(what.substring(0, cross)),
+            Integer.parseInt(what.substring(cross + 1)));
   }
 
   /** What the toolkit starts. */
@@ -69,7 +94,8 @@ public final class WindowTiming {
         return;
       }
       Planner planner = new Planner(SettingsFile.defaults(), List.of());
-      Trip trip = trip(planner, asked.length > 1 ? asked[1] : "60x1");
+      Plan plan = Objects.requireNonNull(early);
+      Trip trip = plan.trip();
       Path folder = Files.createTempDirectory("timing");
       UserDesk desk =
           new UserDesk(
@@ -79,7 +105,7 @@ public final class WindowTiming {
               run -> true,
               new FailureLog(folder, Clock.systemUTC()));
       desk.remember(state -> state.withCautionsSeen());
-      TripDocument document = new TripDocument(planner, trip);
+      TripDocument document = new TripDocument(planner, plan);
       new PlannerWindow(
           stage, planner, desk, none(WeatherDesk.class), document, none(FileAsker.class), false);
       if (asked[0].equals("first")) {
@@ -114,15 +140,6 @@ public final class WindowTiming {
       document.edit(
           dawngauge.trip.RouteEdits.withStop(
               document.trip(), 1, second.withStay(Duration.ofMinutes(10 + i % 50))));
-    }
-
-    private static Trip trip(Planner planner, String what) {
-      int cross = what.indexOf('x');
-      return what.endsWith(".dawngauge")
-          ? planner.store().open(Path.of(what)).get()
-          : BenchTrip.of(
-              Integer.parseInt(what.substring(0, cross)),
-              Integer.parseInt(what.substring(cross + 1)));
     }
 
     private static <T> T none(Class<T> type) {

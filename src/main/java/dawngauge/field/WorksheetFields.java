@@ -28,7 +28,7 @@ public final class WorksheetFields {
   private static final String LONGEST_TEXT = "130 ft (39.6 m)";
 
   /** A length on a vehicle; a bare number is in feet or meter. */
-  static final Codec<Entered<Distance>> LENGTH =
+  public static final Codec<Entered<Distance>> LENGTH =
       new Codec<>(
           "a length with its unit, as a text",
           "\"" + EXAMPLE + "\"",

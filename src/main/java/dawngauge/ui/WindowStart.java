@@ -1,5 +1,6 @@
 package dawngauge.ui;
 
+import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
@@ -50,9 +51,11 @@ public final class WindowStart {
       Outcome<Trip> opened,
       Optional<Path> file) {
     Trip trip = opened.get();
+    Plan plan = planner.plan(trip);
+    beside(plan);
     filler =
         stage -> {
-          TripDocument document = new TripDocument(planner, trip);
+          TripDocument document = new TripDocument(planner, plan);
           document.replace(trip, file);
           file.ifPresent(
               path -> desk.remember(s -> s.withRecent(path.toAbsolutePath().toString())));
@@ -83,6 +86,24 @@ public final class WindowStart {
       }
       return false;
     }
+  }
+
+  /**
+   * Plans while the toolkit starts. What goes wrong is thrown again where the plan is asked for.
+   */
+  private static void beside(Plan plan) {
+    Thread early =
+        new Thread(
+            () -> {
+              try {
+                plan.computed();
+              } catch (RuntimeException again) {
+                return;
+              }
+            },
+            "dawngauge-first-plan");
+    early.setDaemon(true);
+    early.start();
   }
 
   /**

@@ -323,10 +323,25 @@ class RigWindowTest extends WindowTest {
     assertThat(Forecasts.known(taken.axles().get(new AxleRef("trailer", 1))).text())
         .isEqualTo("37.5 %");
     assertThat(Forecasts.known(taken.hitch()).text()).isEqualTo("25 %");
+    open.until("another may follow", () -> !open.buttons("+ load").isEmpty());
+    open.press(open.buttons("+ load").get(0));
+    open.write("What of load " + (there + 2), "hay");
+    open.keys(KeyCode.ENTER);
+    open.write("Weight of load " + (there + 2), "-300 lb");
+    open.keys(KeyCode.ENTER);
+    open.write("trailer axle 1 of load " + (there + 2), "60");
+    open.keys(KeyCode.ENTER);
+    open.until("they are not whole", () -> !told(open, "60").isEmpty());
+    open.write("trailer axle 2 of load " + (there + 2), "40");
+    open.keys(KeyCode.ENTER);
+    open.until(
+        "it is set down",
+        () -> open.document.trip().route().stops().get(0).loadChanges().size() == there + 2);
     open.write("trailer axle 1 of " + load, "30");
     open.keys(KeyCode.ENTER);
     open.until("they are not whole", () -> !told(open, "92.5").isEmpty());
-    assertThat(open.document.trip().route().stops().get(0).loadChanges()).endsWith(taken);
+    assertThat(open.document.trip().route().stops().get(0).loadChanges().get(there))
+        .isEqualTo(taken);
   }
 
   private static List<Label> told(OpenWindow open, String part) {

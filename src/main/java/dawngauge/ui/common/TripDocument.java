@@ -46,9 +46,14 @@ public final class TripDocument {
 
   /** A document that holds a trip without a file. */
   public TripDocument(Planner planner, Trip trip) {
+    this(planner, planner.plan(trip));
+  }
+
+  /** The same of a trip whose plan may be under way on another thread. */
+  public TripDocument(Planner planner, Plan plan) {
     this.planner = planner;
-    this.planned = new ReadOnlyObjectWrapper<>(planner.plan(trip).computed());
-    this.saved = trip;
+    this.planned = new ReadOnlyObjectWrapper<>(plan.computed());
+    this.saved = plan.trip();
   }
 
   /** The use cases. */
@@ -221,7 +226,9 @@ public final class TripDocument {
   }
 
   private void show(Trip trip) {
-    planned.set(planner.plan(trip).computed());
+    if (!trip.equals(trip())) {
+      planned.set(planner.plan(trip).computed());
+    }
     dirty.set(!trip.equals(saved));
     undoable.set(!before.isEmpty());
     redoable.set(!after.isEmpty());

@@ -96,10 +96,7 @@ final class AirFields extends VBox {
     foot.onRefresh(
         () -> {
           field.field().setDisable(air().counts() == null);
-          field
-              .field()
-              .setPromptText(
-                  spreads().size() > 1 ? "differs by day" : "assumed; one standard deviation");
+          field.field().setPromptText(spreads().size() > 1 ? "differs by day" : "assumed (1 σ)");
         });
   }
 

@@ -2,10 +2,10 @@ package dawngauge.ui.route;
 
 import dawngauge.field.Fault;
 import dawngauge.field.WeightFields;
+import dawngauge.field.WorksheetFields;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Entered;
-import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Ratio;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.DeckPlace;
@@ -14,7 +14,6 @@ import dawngauge.trip.Rig;
 import dawngauge.trip.Trip;
 import dawngauge.trip.Vehicle;
 import dawngauge.ui.common.FigureField;
-import dawngauge.ui.common.Forms;
 import dawngauge.ui.fields.Cells;
 import dawngauge.ui.fields.FieldBook;
 import dawngauge.ui.fields.FieldBook.Words;
@@ -176,19 +175,16 @@ final class LoadForm extends VBox {
   /** A length for this sum alone; the trip keeps what comes of it. */
   private FigureField<Optional<Entered<Distance>>> length(String label, Vehicle vehicle) {
     FigureField<Optional<Entered<Distance>>> field =
-        new FigureField<>(
-            label,
-            text -> Forms.figure(QuantityKind.DISTANCE, book.units()).apply(lengthOf(text)),
-            value -> {});
+        new FigureField<>(label, this::lengthOf, value -> {});
     field.named(words(label, vehicle).spoken());
     field.field().setPrefColumnCount(6);
     return field;
   }
 
-  /** Bare numbers are feet or meters, not miles. */
-  private String lengthOf(String text) {
-    boolean feet = book.units().unitOf(QuantityKind.ELEVATION).symbol().equals("ft");
-    return text.matches("[0-9.]+") ? text + (feet ? " ft" : " m") : text;
+  private Outcome<Optional<Entered<Distance>>> lengthOf(String text) {
+    return text.isEmpty()
+        ? Outcome.of(Optional.empty())
+        : WorksheetFields.LENGTH.typed().apply(book.units(), text).map(Optional::of);
   }
 
   private Trip byPlace(
@@ -211,10 +207,7 @@ final class LoadForm extends VBox {
   }
 
   private @Nullable Distance length(FigureField<Optional<Entered<Distance>>> field) {
-    Optional<Entered<Distance>> typed =
-        Forms.figure(QuantityKind.DISTANCE, book.units())
-            .apply(lengthOf(field.typed()))
-            .valueOrNull();
+    Optional<Entered<Distance>> typed = lengthOf(field.typed()).valueOrNull();
     return typed == null ? null : typed.map(Entered::value).orElse(null);
   }
 
