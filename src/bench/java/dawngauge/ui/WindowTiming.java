@@ -24,6 +24,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -105,7 +106,7 @@ public final class WindowTiming {
               run -> true,
               new FailureLog(folder, Clock.systemUTC()));
       desk.remember(state -> state.withCautionsSeen());
-      TripDocument document = new TripDocument(planner, plan);
+      TripDocument document = new TripDocument(planner, plan, Optional.empty());
       new PlannerWindow(
           stage, planner, desk, none(WeatherDesk.class), document, none(FileAsker.class), false);
       if (asked[0].equals("first")) {

@@ -52,11 +52,10 @@ public final class WindowStart {
       Optional<Path> file) {
     Trip trip = opened.get();
     Plan plan = planner.plan(trip);
-    beside(plan);
+    Tasks.ahead(plan::computed);
     filler =
         stage -> {
-          TripDocument document = new TripDocument(planner, plan);
-          document.replace(trip, file);
+          TripDocument document = new TripDocument(planner, plan, file);
           file.ifPresent(
               path -> desk.remember(s -> s.withRecent(path.toAbsolutePath().toString())));
           PlannerWindow window =
@@ -86,24 +85,6 @@ public final class WindowStart {
       }
       return false;
     }
-  }
-
-  /**
-   * Plans while the toolkit starts. What goes wrong is thrown again where the plan is asked for.
-   */
-  private static void beside(Plan plan) {
-    Thread early =
-        new Thread(
-            () -> {
-              try {
-                plan.computed();
-              } catch (RuntimeException again) {
-                return;
-              }
-            },
-            "dawngauge-first-plan");
-    early.setDaemon(true);
-    early.start();
   }
 
   /**

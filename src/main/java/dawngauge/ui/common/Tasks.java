@@ -65,6 +65,21 @@ public final class Tasks {
   }
 
   /**
+   * Begins work whose result somebody asks for later, also before the toolkit has started. What
+   * goes wrong is thrown again where it is asked for.
+   */
+  public static void ahead(Runnable work) {
+    LONG.execute(
+        () -> {
+          try {
+            work.run();
+          } catch (RuntimeException again) {
+            keeper.accept(again);
+          }
+        });
+  }
+
+  /**
    * Computes something short in the background, one thing after the other.
    *
    * @param work what is computed

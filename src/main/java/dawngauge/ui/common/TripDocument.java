@@ -46,14 +46,20 @@ public final class TripDocument {
 
   /** A document that holds a trip without a file. */
   public TripDocument(Planner planner, Trip trip) {
-    this(planner, planner.plan(trip));
+    this(planner, planner.plan(trip), Optional.empty());
   }
 
-  /** The same of a trip whose plan may be under way on another thread. */
-  public TripDocument(Planner planner, Plan plan) {
+  /**
+   * A document of a trip whose plan may be under way on another thread.
+   *
+   * @param path its file, if it has one
+   */
+  public TripDocument(Planner planner, Plan plan, Optional<Path> path) {
     this.planner = planner;
     this.planned = new ReadOnlyObjectWrapper<>(plan.computed());
     this.saved = plan.trip();
+    this.file.set(path);
+    this.onDisk = path.flatMap(planner.store()::fingerprint);
   }
 
   /** The use cases. */
@@ -226,9 +232,7 @@ public final class TripDocument {
   }
 
   private void show(Trip trip) {
-    if (!trip.equals(trip())) {
-      planned.set(planner.plan(trip).computed());
-    }
+    planned.set(planner.plan(trip).computed());
     dirty.set(!trip.equals(saved));
     undoable.set(!before.isEmpty());
     redoable.set(!after.isEmpty());
