@@ -5,7 +5,9 @@ import dawngauge.quantity.Elevation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,6 +45,11 @@ public final class Gazetteer {
 
   /** A pass nearer to an end of the way is that end. */
   private static final double AT_END_METERS = 3000;
+
+  /** The ground at a trip's stops is asked for at every edit. */
+  private static final int REMEMBERED = 2048;
+
+  private final Map<Coordinate, Optional<Estimate>> known = new ConcurrentHashMap<>();
 
   private final PlaceTable table;
 
@@ -107,6 +114,13 @@ public final class Gazetteer {
    * @return empty if no town is within 250 km: then nothing sound can be said
    */
   public Optional<Estimate> estimateAt(Coordinate at) {
+    if (known.size() >= REMEMBERED) {
+      known.clear();
+    }
+    return known.computeIfAbsent(at, this::estimate);
+  }
+
+  private Optional<Estimate> estimate(Coordinate at) {
     return around(at, 1).stream()
         .findFirst()
         .map(

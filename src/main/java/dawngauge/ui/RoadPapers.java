@@ -54,7 +54,9 @@ final class RoadPapers {
   private final FileAsker asker;
   private final NoticeBar notices;
   private final Timeline ticking;
-  private List<ReminderLine> reminders = List.of();
+
+  /** Made when they are asked for, not with every edit. */
+  private @Nullable List<ReminderLine> reminders;
 
   /** Up to here reminders were called out. */
   private Instant called;
@@ -68,15 +70,14 @@ final class RoadPapers {
     ticking =
         new Timeline(new KeyFrame(javafx.util.Duration.seconds(20), event -> look(clock.now())));
     ticking.setCycleCount(Animation.INDEFINITE);
-    document.plannedProperty().addListener(change -> learn());
-    document.unitsProperty().addListener(change -> learn());
+    document.plannedProperty().addListener(change -> reminders = null);
+    document.unitsProperty().addListener(change -> reminders = null);
   }
 
   /** Begins to watch the time; what should be under way now is called out at once. */
   void watch() {
-    learn();
     Instant now = clock.now();
-    for (ReminderLine reminder : reminders) {
+    for (ReminderLine reminder : reminders()) {
       if (!reminder.start().isAfter(now) && reminder.end().isAfter(now)) {
         call(reminder);
       }
@@ -117,13 +118,18 @@ final class RoadPapers {
     ticking.stop();
   }
 
-  private void learn() {
-    Plan planned = document.planned();
-    Advice advice = planned.advice();
-    reminders =
-        advice == null
-            ? List.of()
-            : ReminderLine.all(advice, planned.reminders(), ledger(planned, document.units()));
+  private List<ReminderLine> reminders() {
+    List<ReminderLine> known = reminders;
+    if (known == null) {
+      Plan planned = document.planned();
+      Advice advice = planned.advice();
+      known =
+          advice == null
+              ? List.of()
+              : ReminderLine.all(advice, planned.reminders(), ledger(planned, document.units()));
+      reminders = known;
+    }
+    return known;
   }
 
   private static Ledger ledger(Plan planned, UnitSystem units) {
@@ -133,7 +139,7 @@ final class RoadPapers {
 
   /** Calls out what has become due. */
   void look(Instant now) {
-    for (ReminderLine reminder : reminders) {
+    for (ReminderLine reminder : reminders()) {
       for (Duration before : reminder.alarms()) {
         Instant due = reminder.start().minus(before);
         if (due.isAfter(called) && !due.isAfter(now) && reminder.end().isAfter(now)) {
@@ -243,7 +249,7 @@ final class RoadPapers {
 
   /** Writes the calendar of reminders, or brings one up to date. */
   void calendar() {
-    List<ReminderLine> now = reminders;
+    List<ReminderLine> now = reminders();
     String name = document.trip().name();
     write(
         "calendar of reminders",
