@@ -43,9 +43,7 @@ public final class Descents {
   /** What to heed on a leg that has one. */
   static Phrase caution() {
     return Phrase.of(
-        "descent of over 5 % for {0} or more on this leg: brakes heat wheels and tires; let hubs and"
-            + " brakes cool before you gauge",
-        LONG);
+        "descent of over 5 % for {0} or more: let hubs and brakes cool before you gauge", LONG);
   }
 
   /** Whether the leg that leaves a stop has one. */

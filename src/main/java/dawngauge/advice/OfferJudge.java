@@ -20,7 +20,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /** Judges whether a load that is only offered could be taken on, from its stop to the end. */
 final class OfferJudge {
@@ -153,18 +152,21 @@ final class OfferJudge {
     return new ArrayList<>(distinct.values());
   }
 
-  /** Tires whose axle carries another load then: of all others nothing changes. */
+  /**
+   * Tires of the axles on which any carries another load then, be it for a flat one on another
+   * axle: of all others nothing changes.
+   */
   private List<WheelPosition> loadedBy(Forecaster with) {
-    return forecaster.trip().rig().positions().stream()
-        .filter(
-            position ->
-                IntStream.range(visit, forecaster.itinerary().visits().size())
-                    .anyMatch(
-                        stop ->
-                            !with.loads()
-                                .axle(stop, position.axle())
-                                .equals(forecaster.loads().axle(stop, position.axle()))))
-        .toList();
+    List<WheelPosition> all = forecaster.trip().rig().positions();
+    Set<AxleRef> loaded = new HashSet<>();
+    for (WheelPosition position : all) {
+      for (int stop = visit; stop < forecaster.itinerary().visits().size(); stop++) {
+        if (!with.loads().tire(stop, position).equals(forecaster.loads().tire(stop, position))) {
+          loaded.add(position.axle());
+        }
+      }
+    }
+    return all.stream().filter(position -> loaded.contains(position.axle())).toList();
   }
 
   private static Reason named(String place, String tire, Reason reason) {

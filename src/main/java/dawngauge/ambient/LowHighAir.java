@@ -42,17 +42,23 @@ final class LowHighAir implements AirSeries {
   /**
    * What holds for a day.
    *
-   * @param sigma spread that was typed for it, in kelvin
+   * @param sigma spread that was typed for it, or of what was measured, in kelvin
+   * @param measured whether it is what came
    * @param from day on which it was given
    * @param lead whole days from then to the day for which it holds
    */
   private record Given(
-      Temperature low, Temperature high, @Nullable Double sigma, LocalDate from, long lead) {
+      Temperature low,
+      Temperature high,
+      @Nullable Double sigma,
+      boolean measured,
+      LocalDate from,
+      long lead) {
 
     /** The same where it stands in for another day: no surer than if it had been given for it. */
     Given on(LocalDate date) {
       long later = ChronoUnit.DAYS.between(from, date);
-      return new Given(low, high, sigma, from, Math.max(lead, later));
+      return new Given(low, high, sigma, measured, from, Math.max(lead, later));
     }
   }
 
@@ -121,6 +127,7 @@ final class LowHighAir implements AirSeries {
                     figure.low().value(),
                     figure.high().value(),
                     Sureness.known(entry),
+                    Sureness.isMeasured(entry),
                     given(entry, need, asOf),
                     0)
                 .on(figure.date()));
@@ -203,9 +210,7 @@ final class LowHighAir implements AirSeries {
     return new Air(
         DiurnalCurve.temperatureAt(time, days[day - 1], days[day], days[day + 1]),
         sigma(given[day], minimum),
-        minimum && provenance.kind() != Provenance.Kind.MEASURED
-            ? ForecastError.MINIMUM_COLD_SIDE
-            : 0,
+        minimum && !given[day].measured ? ForecastError.MINIMUM_COLD_SIDE : 0,
         false);
   }
 

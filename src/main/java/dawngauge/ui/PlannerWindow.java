@@ -8,6 +8,7 @@ import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.UserState;
+import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.FirstField;
 import dawngauge.ui.common.Look;
 import dawngauge.ui.common.Tasks;
@@ -349,18 +350,11 @@ public final class PlannerWindow {
     redo.disableProperty().bind(document.redoableProperty().not());
     Button fill = button(WeatherActions.GET, air::fill);
     fill.disableProperty().bind(air.askingProperty());
+    FigureField<String> name = TripName.field(document);
+    name.disableProperty().bind(routeButton.disabledProperty()); // on the first page it is of none
     HBox head =
         new HBox(
-            8,
-            TripName.field(document),
-            routeButton,
-            rigButton,
-            readingsButton,
-            reviewButton,
-            gap,
-            fill,
-            undo,
-            redo);
+            8, name, routeButton, rigButton, readingsButton, reviewButton, gap, fill, undo, redo);
     head.getStyleClass().add("head");
     return head;
   }

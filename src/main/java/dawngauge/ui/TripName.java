@@ -1,9 +1,7 @@
 package dawngauge.ui;
 
-import dawngauge.problem.Outcome;
-import dawngauge.problem.Problem;
-import dawngauge.problem.ProblemCode;
 import dawngauge.ui.common.FigureField;
+import dawngauge.ui.common.Forms;
 import dawngauge.ui.common.TripDocument;
 import javafx.geometry.Pos;
 import javafx.scene.control.Tooltip;
@@ -12,23 +10,17 @@ import javafx.scene.control.Tooltip;
 final class TripName {
 
   private static final int COLUMNS = 14;
-  private static final double LEAST = 0;
 
   private TripName() {}
 
   static FigureField<String> field(TripDocument document) {
     FigureField<String> name =
         new FigureField<>(
-            "Trip name",
-            text ->
-                text.isBlank()
-                    ? Outcome.failed(Problem.of(ProblemCode.NOT_A_NAME, "", text))
-                    : Outcome.of(text),
-            text -> document.edit(document.trip().withName(text)));
+            "Trip name", Forms::name, text -> document.edit(document.trip().withName(text)));
     name.getStyleClass().add("trip-name");
     name.field().setPrefColumnCount(COLUMNS);
     name.field().setTooltip(new Tooltip("As on sheet, reminders and calendar"));
-    name.setMinWidth(LEAST);
+    name.setMinWidth(0); // in a narrow window it gives way to the buttons
     name.setAlignment(Pos.CENTER_LEFT);
     document.plannedProperty().addListener(change -> name.show(document.trip().name()));
     name.show(document.trip().name());

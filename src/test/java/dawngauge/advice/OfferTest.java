@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import dawngauge.quantity.Mass;
 import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Tire;
+import dawngauge.trip.WheelSlot;
 import org.junit.jupiter.api.Test;
 
 /** Loads that are only offered: the plan goes without them and says whether they fit. */
@@ -80,6 +82,29 @@ class OfferTest {
     Advice aired =
         home("67 psi").load("10 rams", "1500 lb", true).air().to("End", 0, "60 °F").advise();
     assertThat(offer(aired).mark()).isEqualTo(Mark.CLEAR);
+  }
+
+  /**
+   * For a flat tire of the axle that is loaded its neighbor on the other axle carries all: 700 lb
+   * of its own and 700 lb + half of 3,800 lb, 3,300 lb, more than the 3,117 lb that 67 psi likely
+   * carry (above), under its rating of 3,520 lb. The other tire of that axle carries 2,600 lb.
+   */
+  @Test
+  void whatANeighborCarriesForAFlatTireCountsOnTheOtherAxleToo() {
+    Advice advice =
+        Scenario.from("Home", "60 °F")
+            .tandem()
+            .weighing("1400 lb")
+            .damaged(WheelSlot.LEFT, Tire.Damage.FLAT)
+            .allRead("67 psi")
+            .to("Sale", 1, "60 °F")
+            .load("10 rams", "3800 lb", true)
+            .to("End", 0, "60 °F")
+            .advise();
+    assertThat(offer(advice).mark()).isEqualTo(Mark.HOLD);
+    assertThat(offer(advice).reasons())
+        .extracting(reason -> reason.text().in(UnitSystem.US))
+        .anyMatch(text -> text.contains("trailer axle 2 left"));
   }
 
   @Test

@@ -23,7 +23,13 @@ final class AirOfAStop implements Air.Course {
   private static final double[] MINIMUM = {5.14, 5.63, 5.62, 5.61, 5.66, 5.89, 5.96};
 
   private record Figures(
-      LocalDate date, double low, double high, double sigma, LocalDate given, long lead) {}
+      LocalDate date,
+      double low,
+      double high,
+      double sigma,
+      boolean measured,
+      LocalDate given,
+      long lead) {}
 
   private final ZoneId zone;
   private final Coordinate place;
@@ -58,7 +64,6 @@ final class AirOfAStop implements Air.Course {
 
   private void take(AmbientEntry entry, double start) {
     boolean here = entry.provenance().kind() == Provenance.Kind.MEASURED;
-    measured |= here;
     double assumed = here ? 2 : Double.NaN;
     double typed = entry.uncertainty() == null ? assumed : entry.uncertainty().value().kelvins();
     Instant told = entry.provenance().issued();
@@ -66,10 +71,12 @@ final class AirOfAStop implements Air.Course {
       for (AmbientEntry.Hourly.At at : given.hours()) {
         hours.put(Times.of(at.time()), at.temperature().value().kelvins());
       }
+      measured = here;
       feed = entry.provenance().kind() == Provenance.Kind.FEED;
       since = told == null ? start : told.getEpochSecond();
       typedSigma = typed;
     } else if (entry.figure() instanceof AmbientEntry.Steady given) {
+      measured = here;
       steady = given.temperature().value().kelvins();
       since = told == null ? start : told.getEpochSecond();
       typedSigma = typed;
@@ -83,6 +90,7 @@ final class AirOfAStop implements Air.Course {
               given.low().value().kelvins(),
               given.high().value().kelvins(),
               typed,
+              here,
               from,
               Math.max(0, ChronoUnit.DAYS.between(from, given.date()))));
     }
@@ -108,7 +116,9 @@ final class AirOfAStop implements Air.Course {
   public Air at(double t) {
     LocalDate today = date(t);
     boolean minimum = dawn(t);
-    double lift = minimum && !measured ? 5.0 / 9 : 0;
+    boolean byDays = hours.isEmpty() && Double.isNaN(steady);
+    boolean known = byDays ? figures(today).measured : measured;
+    double lift = minimum && !known ? 5.0 / 9 : 0;
     if (goesOnTypical() && t > hours.lastKey()) {
       double seam = hours.lastKey();
       Air last = at(seam);

@@ -97,6 +97,8 @@ record Haul(String name, String text) {
     point.put("distance", "66 mi").put("elevation", "4100 ft");
     ambient(trip, 2).putObject("source").put("kind", "measured");
     ambient(trip, 4).putObject("source").put("kind", "measured");
+    ambient(trip, 9).putObject("source").put("kind", "measured"); // one day of two
+    ambient(trip, 11).putObject("source").put("kind", "measured");
   }
 
   private static void withMeasured(ObjectNode trip) {

@@ -113,9 +113,13 @@ class FirstStartWindowTest extends WindowTest {
   void newLeadsHereAndAnOpenedFileLeavesIt() {
     OpenWindow open = open(demo());
     open.keys(KeyCode.SHORTCUT, KeyCode.N);
-    open.until("the page is there", () -> !open.texts("first-title").isEmpty());
+    open.until("its first field has the keyboard", () -> open.field("From").isFocused());
+    assertThat(open.field("Trip name").isDisabled())
+        .as("it is of the trip that was there")
+        .isTrue();
     open.run(() -> open.window.open(DEMO));
     open.until("the route is there", () -> open.stops() > 0);
+    assertThat(open.field("Trip name").isDisabled()).isFalse();
   }
 
   @Test

@@ -27,6 +27,8 @@ public final class FirstField {
     if (page == null || scene == null || isFieldOf(scene.getFocusOwner(), page)) {
       return;
     }
+    // What is new has no skin yet, and what stands in a skin is in no scene before that.
+    page.applyCss();
     if (page instanceof Named named) {
       named.firstField().requestFocus();
     } else {

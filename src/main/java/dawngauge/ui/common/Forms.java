@@ -55,6 +55,13 @@ public final class Forms {
 
   private Forms() {}
 
+  /** A name: anything but nothing. */
+  public static Outcome<String> name(String text) {
+    return text.isBlank()
+        ? Outcome.failed(Problem.of(ProblemCode.NOT_A_NAME, "", text))
+        : Outcome.of(text);
+  }
+
   /** A figure with its unit; a bare number gets the unit in which the kind is shown. */
   public static <Q extends Quantity> Function<String, Outcome<Optional<Entered<Q>>>> figure(
       QuantityKind<Q> kind, UnitSystem units) {

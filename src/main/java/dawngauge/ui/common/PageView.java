@@ -8,6 +8,7 @@ import java.util.List;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.geometry.HPos;
+import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -155,7 +156,9 @@ public final class PageView extends StackPane {
 
     private void row(GridPane grid, int row, List<String> cells, String styleClass) {
       for (int i = 0; i < cells.size(); i++) {
-        grid.add(label(cells.get(i), styleClass), i, row);
+        Label cell = label(cells.get(i), styleClass);
+        GridPane.setValignment(cell, VPos.TOP); // a figure stands beside the first of its words
+        grid.add(cell, i, row);
       }
     }
 

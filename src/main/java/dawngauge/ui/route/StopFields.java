@@ -3,9 +3,6 @@ package dawngauge.ui.route;
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.Spot;
 import dawngauge.ledger.Wording;
-import dawngauge.problem.Outcome;
-import dawngauge.problem.Problem;
-import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
@@ -71,13 +68,7 @@ final class StopFields extends EditorGrid {
 
   private void place() {
     FigureField<String> name =
-        new FigureField<>(
-            "Place",
-            typed ->
-                typed.isEmpty()
-                    ? Outcome.failed(Problem.of(ProblemCode.NOT_A_NAME, "", typed))
-                    : Outcome.of(typed),
-            value -> stop.edit(s -> s.withPlace(value)));
+        new FigureField<>("Place", Forms::name, value -> stop.edit(s -> s.withPlace(value)));
     new PlaceOffers(
         name,
         stop::units,

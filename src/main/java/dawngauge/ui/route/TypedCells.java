@@ -104,9 +104,8 @@ record TypedCells(Trip trip, UnitSystem units) {
     return switch (column) {
       case TIME -> times(rows, text);
       case PLACE ->
-          text.isEmpty()
-              ? Outcome.failed(Problem.of(ProblemCode.NOT_A_NAME, "", text))
-              : Outcome.of(GroupEdits.withStops(trip, rows, stop -> stop.withPlace(text)));
+          Forms.name(text)
+              .map(place -> GroupEdits.withStops(trip, rows, stop -> stop.withPlace(place)));
       case AIR -> airs(rows, text);
       case HOSE ->
           AirField.parse(text, units)
