@@ -88,7 +88,7 @@ public final class FirstStartView extends BorderPane {
     left.getStyleClass().add("first-left");
     VBox.setVgrow(entries, Priority.ALWAYS);
     SplitPane split = new SplitPane(scrolled(left), scrolled(forecast));
-    split.setDividerPositions(0.58);
+    split.setDividerPositions(0.62);
     setCenter(split);
     units.addListener(
         change -> {
