@@ -28,6 +28,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -36,6 +37,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -274,15 +276,59 @@ final class OpenWindow {
 
   /** Puts a text into a field by keyboard in the place of what stood there. */
   void write(String fieldName, String text) {
+    WaitForAsyncUtils.waitForFxEvents();
     TextField field = field(fieldName);
     focus(field);
     keys(KeyCode.SHORTCUT, KeyCode.A);
+    untilWritten(
+        field, "all of it is taken", () -> field.getSelectedText().equals(field.getText()));
     if (text.isEmpty()) {
       keys(KeyCode.DELETE);
     } else {
-      robot.write(text);
+      type(field, text);
     }
-    until("the text is in", () -> field.getText().equals(text));
+    untilWritten(field, "the text is in", () -> field.getText().equals(text));
+  }
+
+  /** Types into a field of this window, whichever window the display thinks of as in front. */
+  void type(TextInputControl field, String text) {
+    run(
+        () -> {
+          for (int i = 0; i < text.length(); i++) {
+            String letter = text.substring(i, i + 1);
+            boolean next = "\n".equals(letter);
+            field.fireEvent(
+                new KeyEvent(
+                    next ? KeyEvent.KEY_PRESSED : KeyEvent.KEY_TYPED,
+                    letter,
+                    letter,
+                    next ? KeyCode.ENTER : KeyCode.UNDEFINED,
+                    false,
+                    false,
+                    false,
+                    false));
+          }
+        });
+  }
+
+  /** Waits for a field; what is told where that is in vain says where the keyboard was. */
+  private void untilWritten(TextField field, String what, Callable<Boolean> condition) {
+    try {
+      until(what, condition);
+    } catch (AssertionError vain) {
+      String state =
+          onToolkit(
+              () ->
+                  "the field holds “"
+                      + field.getText()
+                      + "”, on the page: "
+                      + (field.getScene() == stage.getScene())
+                      + ", the keyboard is at "
+                      + stage.getScene().getFocusOwner()
+                      + ", windows "
+                      + Window.getWindows());
+      throw new AssertionError(vain.getMessage() + ": " + state, vain);
+    }
   }
 
   /**

@@ -15,7 +15,6 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxRobot;
 
 /** On the road: a round by keyboard, actual times by one key, wheels and notes. */
 class ReadingsWindowTest extends WindowTest {
@@ -61,7 +60,6 @@ class ReadingsWindowTest extends WindowTest {
     List<TextField> fields =
         open.nodes(TextField.class, field -> spoken(field).startsWith("Reading of"));
     assertThat(fields).hasSize(10);
-    FxRobot robot = new FxRobot();
     open.write("Reading of pickup axle 1 left", "64");
     open.keys(KeyCode.ENTER);
     List<String> figures = List.of("64", "70", "64", "70", "70", "86", "86", "86");
@@ -69,7 +67,7 @@ class ReadingsWindowTest extends WindowTest {
       TextField field = fields.get(i + 1);
       String figure = figures.get(i);
       open.until("Enter led on", field::isFocused);
-      robot.write(figure, 0);
+      open.type(field, figure);
       open.until("the figure is in", () -> field.getText().equals(figure));
       open.keys(KeyCode.ENTER);
     }
@@ -81,7 +79,7 @@ class ReadingsWindowTest extends WindowTest {
     assertThat(warm(open).get(8).time().text()).startsWith("2027-04-06T07:25");
 
     // 58 warm is less than 80 % of 80 cold: live, before it is taken.
-    robot.write("58", 0);
+    open.type(fields.get(9), "58");
     open.until(
         "what to do is told",
         () ->

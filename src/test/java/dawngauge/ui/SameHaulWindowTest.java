@@ -23,7 +23,6 @@ import javafx.scene.control.TextArea;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
 
 /** One haul drawn on the map, taken from a GPX track and typed by keyboard alone. */
 class SameHaulWindowTest extends WindowTest {
@@ -49,7 +48,7 @@ class SameHaulWindowTest extends WindowTest {
 
     open.keys(KeyCode.SHORTCUT, KeyCode.L);
     open.until("the list is asked for", () -> open.nodes(TextArea.class, area -> true).size() == 1);
-    new FxRobot().write(String.join("\n", NAMES), 0);
+    open.type(open.nodes(TextArea.class, area -> true).get(0), String.join("\n", NAMES));
     open.until(
         "all are known",
         () ->
