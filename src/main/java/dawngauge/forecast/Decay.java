@@ -21,9 +21,21 @@ final class Decay {
   /** The pieces with the longer time constant. */
   final Pieces slow;
 
-  Decay(Timeline timeline, double rollingSeconds, double parkedSeconds) {
-    plain = new Pieces(timeline, rollingSeconds, parkedSeconds);
-    slow = new Pieces(timeline, rollingSeconds * SLOW_ROLLING, parkedSeconds * SLOW_PARKED);
+  /**
+   * Of tires by their rated load.
+   *
+   * @param rated as a single tire, in kilogram
+   */
+  Decay(Timeline timeline, double rated) {
+    double rolling = WarmUp.rollingTimeConstant(rated);
+    double parked = WarmUp.parkedTimeConstant(rated);
+    double[] rise = new double[timeline.count()];
+    for (int node = 0; node < rise.length; node++) {
+      rise[node] = WarmUp.riseByAir(timeline.air[node], rated);
+    }
+    timeline.straighten(rise);
+    plain = new Pieces(timeline, rise, rolling, parked);
+    slow = new Pieces(timeline, rise, rolling * SLOW_ROLLING, parked * SLOW_PARKED);
   }
 
   /** Every piece with one pair of time constants. */
@@ -35,19 +47,27 @@ final class Decay {
     /** What the air alone brings over each piece, in kelvin; NaN where it is not known. */
     final double[] byAir;
 
-    private Pieces(Timeline timeline, double rollingSeconds, double parkedSeconds) {
+    /** What a rise of one kelvin in air of 20 °C brings over each piece, as cold as it is here. */
+    final double[] byRise;
+
+    private Pieces(Timeline timeline, double[] rise, double rollingSeconds, double parkedSeconds) {
       int pieces = timeline.count() - 1;
       left = new double[pieces];
       byAir = new double[pieces];
+      byRise = new double[pieces];
       for (int node = 0; node < pieces; node++) {
         double seconds = timeline.seconds[node + 1] - timeline.seconds[node];
         double tau = timeline.drive[node] >= 0 ? rollingSeconds : parkedSeconds;
-        double slope = (timeline.air[node + 1] - timeline.air[node]) / seconds;
         left[node] = Math.exp(-seconds / tau);
-        byAir[node] =
-            WarmUp.temperatureAfterWithDecay(
-                0, timeline.air[node], slope, 0, tau, seconds, left[node]);
+        byAir[node] = brought(timeline.air, node, tau, seconds);
+        byRise[node] = brought(rise, node, tau, seconds);
       }
+    }
+
+    /** What a figure that is straight between the nodes brings from nothing. */
+    private double brought(double[] figure, int node, double tau, double seconds) {
+      double slope = (figure[node + 1] - figure[node]) / seconds;
+      return WarmUp.temperatureAfterWithDecay(0, figure[node], slope, 0, tau, seconds, left[node]);
     }
   }
 }

@@ -73,7 +73,7 @@ final class Heat {
    * @param from node where the first piece begins
    * @param to node where the last one ends
    * @param rolling whether it rolls
-   * @param rise rise at equilibrium, in kelvin
+   * @param rise rise at equilibrium in air of 20 °C, in kelvin
    * @param loadSpread one standard deviation of the load, part of it: the rise goes with the load
    * @param course takes the temperature at each node from the first on, index 0 first
    */
@@ -93,6 +93,8 @@ final class Heat {
     double other = rolling ? withSlowParking : withSlowRolling;
     double[] left = decay.plain.left;
     double[] byAir = decay.plain.byAir;
+    double[] byRise = decay.plain.byRise;
+    double[] slowByRise = decay.slow.byRise;
     double[] slowLeft = decay.slow.left;
     double[] slowByAir = decay.slow.byAir;
     course[0] = now;
@@ -100,12 +102,12 @@ final class Heat {
     for (int node = from; node < to; node++) {
       double keep = left[node];
       double slowKeep = slowLeft[node];
-      double lift = rise * (1 - keep);
+      double lift = rise * byRise[node];
       now = now * keep + (byAir[node] + lift);
       other = other * keep + (byAir[node] + lift);
       running = running * keep + lift;
       uneven = uneven * keep + lift * loadSpread;
-      slow = slow * slowKeep + (slowByAir[node] + rise * (1 - slowKeep));
+      slow = slow * slowKeep + (slowByAir[node] + rise * slowByRise[node]);
       course[node - from + 1] = now;
     }
     kelvins = now;

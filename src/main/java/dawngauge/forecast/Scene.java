@@ -35,7 +35,7 @@ final class Scene {
   final ForecastOptions options;
   final Loads loads;
   private final Map<WheelPosition, FittedTire> fitted = new HashMap<>();
-  private final Map<String, Decay> decays = new HashMap<>();
+  private final Map<Double, Decay> decays = new HashMap<>();
   private final LegLimits limits;
   private final List<List<LogEvent>> eventsAtNode;
   private final Set<String> read = new HashSet<>();
@@ -159,10 +159,9 @@ final class Scene {
     if (Double.isNaN(rated)) {
       return null;
     }
-    double rolling = WarmUp.rollingTimeConstant(rated);
-    double parked = WarmUp.parkedTimeConstant(rated);
-    return decays.computeIfAbsent(
-        rolling + "/" + parked, key -> new Decay(timeline, rolling, parked));
+    // What a tire warms and cools by goes with this figure alone.
+    double kind = WarmUp.riseAtSixtyMph(rated);
+    return decays.computeIfAbsent(kind, key -> new Decay(timeline, rated));
   }
 
   /** Limits of a tire on the leg that leaves a stop; at the last stop as on the leg before. */

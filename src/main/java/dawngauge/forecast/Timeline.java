@@ -71,6 +71,7 @@ final class Timeline {
   /** First node of each visit at which parked tires count as cold; the node count where none is. */
   final int[] cold;
 
+  private final NodeTimes.Nodes nodes;
   private final Itinerary itinerary;
   private final Ambient ambient;
   private final Ground ground;
@@ -81,7 +82,7 @@ final class Timeline {
     this.ground = new Ground(itinerary);
     List<Itinerary.Visit> visits = itinerary.visits();
     double[] checks = CheckTimes.of(trip, itinerary);
-    NodeTimes.Nodes nodes = times(trip, checks).inOrder();
+    nodes = times(trip, checks).inOrder();
     seconds = nodes.seconds;
     int count = seconds.length;
     meters = new double[count];
@@ -112,7 +113,12 @@ final class Timeline {
         drive(visit, itinerary.drives().get(visit.index()));
       }
     }
-    nodes.straighten(air);
+    straighten(air);
+  }
+
+  /** Lays a figure of the nodes that only need one on the straight lines between the others. */
+  void straighten(double[] figure) {
+    nodes.straighten(figure);
   }
 
   private NodeTimes times(Trip trip, double[] checks) {

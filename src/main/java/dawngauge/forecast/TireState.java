@@ -120,7 +120,7 @@ final class TireState {
    *
    * @param from where it is
    * @param to where it goes
-   * @param rise rise at equilibrium, in kelvin; NaN where it is not known
+   * @param rise rise at equilibrium in air of 20 °C, in kelvin; NaN where it is not known
    * @param loadSpread one standard deviation of the load, part of it
    * @param stretch takes what it is at each node
    */
@@ -155,7 +155,7 @@ final class TireState {
     return part > 0 ? part : 0;
   }
 
-  /** Rise at equilibrium on a leg by the likely load, in kelvin; NaN where it is not known. */
+  /** Rise at equilibrium on a leg in air of 20 °C by the likely load; NaN where not known. */
   double rise(Limits limits, double speed) {
     Capacity capacity = tire.capacity();
     FillOrigin by = origin;

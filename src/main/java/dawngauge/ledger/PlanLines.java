@@ -52,10 +52,11 @@ public record PlanLines(
    * @param tires their short forms
    * @param figure what the gauge is to show
    * @param text what to do, with the tires in it
-   * @param why what is expected before and at the next start, and what kept the figure so
+   * @param why what is expected before and at the next start, and what kept the figure so, for
+   *     tires alike in that together
    */
   public record Line(
-      List<WheelPosition> positions, String tires, String figure, String text, String why) {}
+      List<WheelPosition> positions, String tires, String figure, String text, List<String> why) {}
 
   /**
    * A way of setting tires, and what it comes to.

@@ -67,9 +67,7 @@ public final class PlanPage {
     List<String> why = new ArrayList<>();
     for (PlanLines.Line line : stop.lines()) {
       todo.add(Wording.begun(line.text()));
-      if (!line.why().isEmpty()) {
-        why.add(line.why());
-      }
+      why.addAll(line.why());
     }
     List<String> watch = stop.limits().isEmpty() ? List.of() : List.of(stop.limits());
     return new Block.Card(stop.title() + " · " + stop.when(), todo, watch, why);

@@ -29,9 +29,9 @@ final class PlanWriter {
 
   /** A stop that the plan uses. */
   PlanLines.PlanStop stop(AdjustmentPlan.Planned planned) {
-    record Key(String verb, String figure, String text, String why) {}
+    record Key(String verb, String figure, String text) {}
     ZoneId zone = itinerary.visits().get(planned.visit()).zone();
-    Map<Key, List<WheelPosition>> same = new LinkedHashMap<>();
+    Map<Key, Map<String, List<WheelPosition>>> same = new LinkedHashMap<>();
     Map<String, List<String>> limits = new LinkedHashMap<>();
     planned
         .settings()
@@ -42,8 +42,10 @@ final class PlanWriter {
               String text =
                   new SetWords(units).figures(setting.timed(), zone).in(units)
                       + SetWords.beware(set, setting.ceiling());
-              Key key = new Key(SetWords.verb(set), figure, text, why(setting));
-              same.computeIfAbsent(key, made -> new ArrayList<>()).add(position);
+              Key key = new Key(SetWords.verb(set), figure, text);
+              same.computeIfAbsent(key, made -> new LinkedHashMap<>())
+                  .computeIfAbsent(why(setting), made -> new ArrayList<>())
+                  .add(position);
               if (!Double.isNaN(setting.ceiling())) {
                 limits
                     .computeIfAbsent(limit(setting), made -> new ArrayList<>())
@@ -52,21 +54,28 @@ final class PlanWriter {
             });
     List<PlanLines.Line> lines = new ArrayList<>();
     same.forEach(
-        (key, positions) -> {
-          String tires = String.join(" ", positions.stream().map(this::name).toList());
+        (key, reasons) -> {
+          List<WheelPosition> positions =
+              planned.settings().keySet().stream()
+                  .filter(
+                      position -> reasons.values().stream().anyMatch(of -> of.contains(position)))
+                  .toList();
+          List<String> why = new ArrayList<>();
+          reasons.forEach((reason, of) -> why.add(names(of) + ": " + reason));
+          String tires = names(positions);
           lines.add(
               new PlanLines.Line(
-                  List.copyOf(positions),
-                  tires,
-                  key.figure,
-                  key.verb + tires + " to " + key.text,
-                  tires + ": " + key.why));
+                  positions, tires, key.figure, key.verb + tires + " to " + key.text, why));
         });
     if (lines.isEmpty()) {
       String text = "nothing is to be set here; gauge the tires all the same";
-      lines.add(new PlanLines.Line(List.of(), "", "", text, ""));
+      lines.add(new PlanLines.Line(List.of(), "", "", text, List.of()));
     }
     return shown(planned.visit(), true, lines, limits(limits));
+  }
+
+  private String names(List<WheelPosition> positions) {
+    return String.join(" ", positions.stream().map(this::name).toList());
   }
 
   private static String limits(Map<String, List<String>> limits) {
@@ -88,7 +97,7 @@ final class PlanWriter {
                 ? "air could be added, or let out while the tires are cold"
                 : "air could be added"
             : "no air here; it could only be let out, while the tires are cold";
-    return shown(visit, false, List.of(new PlanLines.Line(List.of(), "", "", text, "")), "");
+    return shown(visit, false, List.of(new PlanLines.Line(List.of(), "", "", text, List.of())), "");
   }
 
   private PlanLines.PlanStop shown(

@@ -11,8 +11,9 @@ package dawngauge.physics;
  * 10 to 15 psi at equilibrium for a 100 psi truck tire from 68 °F (trade article); warm-up before a
  * steady rolling-resistance reading of 30 min for passenger tires, 50 min up to load index 121 and
  * 150 min above (ISO 28580 and UN Regulation 117, from memory), read as three time constants;
- * "cold" after three hours parked (NHTSA), so a parked time constant of at most 60 min. Not
- * modelled, all in the spread: rain, sun, braking, duals, colder air raising the resistance.
+ * "cold" after three hours parked (NHTSA), so a parked time constant of at most 60 min. How rolling
+ * resistance falls with the temperature around is published, see {@link #riseByAir}. Not modelled,
+ * all in the spread: rain, sun, braking, duals.
  *
  * <p>The build-up of 49 CFR 393.75 (5 psi, and 15 psi above a rated load of 4,000 lb) is a fixed
  * figure of enforcement; the model is not bent to it. At full load the smaller is met from about 50
@@ -39,6 +40,18 @@ public final class WarmUp {
   private static final double LARGE_TIRE = 6000 * KILOGRAMS_PER_POUND;
 
   private static final double MINUTE = 60;
+
+  /** At which R60 holds: 20 °C, 68 °F. Inferred, as R60 is. */
+  private static final double RISE_KELVINS = 293.15;
+
+  /** Part by which rolling resistance falls a kelvin: UN R117 Annex 6, load index to 121. */
+  private static final double FALL_SMALL = 0.010;
+
+  /** The same above load index 121. */
+  private static final double FALL_LARGE = 0.006;
+
+  /** Kelvin to either side of 20 °C over which it is followed. Inferred. */
+  private static final double FOLLOWED = 20;
 
   private WarmUp() {}
 
@@ -166,9 +179,27 @@ public final class WarmUp {
   }
 
   /**
-   * Rise at equilibrium R = R60 · (L/Lr) · (p68/pr)^−0.4 · (v/60 mph)^0.5 · heat factor. The powers
-   * of load and pressure are published, that of speed is inferred (it is 0 if all resistance to the
-   * heat lies outside the tire, 1 if all inside).
+   * How much more a tire warms in colder air: e^(−K·(θ − 20 °C)). UN Regulation 117, Annex 6,
+   * brings rolling resistance to 25 °C by 1 + K·(θ − 25 °C) with K 0.010 up to load index 121 and
+   * 0.006 above (and 0.008 for passenger tires, which are not told apart here); the rise goes with
+   * it. Between the small and the large tires K is straight, as R60 is. The regulation speaks for
+   * 20 to 30 °C; that it goes on alike down to 0 and up to 40 °C, and no further, is inferred.
+   *
+   * @param airKelvins the air around; where it is NaN the answer is too
+   * @param ratedLoadKg the tire's maximum load, single, kilogram
+   * @return part of the rise at 20 °C, 0.8 to 1.25
+   * @throws IllegalArgumentException if the load is not above zero
+   */
+  public static double riseByAir(double airKelvins, double ratedLoadKg) {
+    double fall = between(FALL_SMALL, FALL_LARGE, ratedLoadKg);
+    double over = Math.max(-FOLLOWED, Math.min(FOLLOWED, airKelvins - RISE_KELVINS));
+    return Math.exp(-fall * over);
+  }
+
+  /**
+   * Rise at equilibrium in air of 20 °C, R = R60 · (L/Lr) · (p68/pr)^−0.4 · (v/60 mph)^0.5 · heat
+   * factor. The powers of load and pressure are published, that of speed is inferred (it is 0 if
+   * all resistance to the heat lies outside the tire, 1 if all inside).
    *
    * @param r60 of {@link #riseAtSixtyMph}, kelvin
    * @param loadOverRated load on the tire over its rated load, zero or more

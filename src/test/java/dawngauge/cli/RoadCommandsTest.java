@@ -85,13 +85,13 @@ class RoadCommandsTest {
         .isEqualTo(ExitCode.CANNOT_WRITE);
   }
 
-  /** Dalhart is reached at 12:29; the figure falls from 85 psi on arrival to 82 at 13:14. */
+  /** Dalhart is reached at 12:29; the figure falls from 86 psi on arrival to 82 at 13:14. */
   @Test
   void aFigureBelongsToItsMinute() {
     String[] asked = {"figure", Run.DEMO, "--stop", "dalhart", "--tire", "t2r", "--at", "12:50"};
-    assertThat(words(run(asked))).contains("At 12:50: 83 psi until 13:06, 80 psi cold");
+    assertThat(words(run(asked))).contains("At 12:50: 84 psi until 12:53, 80 psi cold");
     assertThat(words(run(with(asked, "--reading", "79 psi"))))
-        .contains("Add 4 psi: to 83 psi until 13:06, 80 psi cold. Let no air out of it warm.");
+        .contains("Add 5 psi: to 84 psi until 12:53, 80 psi cold. Let no air out of it warm.");
     assertThat(words(run(with(asked, "--reading", "84 psi"))))
         .contains("Nothing to add; let no air out of it warm.");
     assertThat(words(run(with(asked, "--reading", "67 psi"))))

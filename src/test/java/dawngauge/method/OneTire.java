@@ -7,6 +7,7 @@ import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -52,6 +53,7 @@ final class OneTire {
   private final Tire tire;
   private final Curves curves;
   private final Warmth warmth;
+  private final double[] byAir;
   private double fill = Double.NaN;
   private @Nullable Origin origin;
 
@@ -66,6 +68,8 @@ final class OneTire {
     this.tire = trip.rig().fittedAt(position).orElseThrow();
     this.curves = new Curves(trip.rig(), position);
     this.warmth = new Warmth(curves.ratedSingle, samples.kelvins[0]);
+    this.byAir = Arrays.stream(samples.kelvins).map(warmth::byAir).toArray();
+    samples.straighten(byAir);
     Weights weights = new Weights(trip);
     for (int i = 0; i < set.length; i++) {
       int node = samples.node(times.arrive[i]);
@@ -107,7 +111,13 @@ final class OneTire {
     double seconds = samples.seconds[node + 1] - samples.seconds[node];
     boolean rolls = samples.leg[node] >= 0;
     warmth.goOver(
-        samples.kelvins[node], samples.kelvins[node + 1], seconds, rolls, rise, loadSpread);
+        samples.kelvins[node],
+        samples.kelvins[node + 1],
+        seconds,
+        rolls,
+        rise * byAir[node],
+        rise * byAir[node + 1],
+        loadSpread);
     Origin known = origin;
     if (known != null) {
       double mean = (before + warmth.kelvins()) / 2;

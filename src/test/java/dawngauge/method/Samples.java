@@ -74,11 +74,11 @@ final class Samples {
       bridged[node] = here.bridged();
       pressure[node] = Heights.pressure(height);
     }
-    straighten();
+    straighten(kelvins);
   }
 
-  /** Between samples the temperature is a straight line. */
-  private void straighten() {
+  /** Between samples a figure is a straight line. */
+  void straighten(double[] figure) {
     for (Map.Entry<Double, Boolean> moment : moments.entrySet()) {
       if (!moment.getValue()) {
         double t = moment.getKey();
@@ -91,7 +91,7 @@ final class Samples {
           after++;
         }
         double part = (t - seconds[before]) / (seconds[after] - seconds[before]);
-        kelvins[node(t)] = kelvins[before] + part * (kelvins[after] - kelvins[before]);
+        figure[node(t)] = figure[before] + part * (figure[after] - figure[before]);
       }
     }
   }

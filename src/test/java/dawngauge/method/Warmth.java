@@ -48,25 +48,35 @@ final class Warmth {
         * heatFactor;
   }
 
-  /** Over a piece on which the air goes from one temperature to another. */
+  /** How much more it warms in air other than of 20 °C. */
+  double byAir(double air) {
+    return Math.exp(-(0.010 - 0.004 * part) * Math.max(-20, Math.min(20, air - 293.15)));
+  }
+
+  /** Over a piece on which the air goes from one temperature to another, and so does the rise. */
   void goOver(
-      double from, double to, double seconds, boolean rolls, double rise, double loadSpread) {
+      double from,
+      double to,
+      double seconds,
+      boolean rolls,
+      double rise,
+      double riseAfter,
+      double loadSpread) {
     double rolling = 60 * (17 + 13 * part);
     double standing = 60 * (45 + 10 * part);
     double tau = rolls ? rolling : standing;
     double slow = tau * Math.exp(rolls ? 0.35 : 0.2);
-    double brought = 1 - Math.exp(-seconds / tau);
-    byRise += (rise - byRise) * brought;
-    byLoad += (rise * loadSpread - byLoad) * brought;
-    slowRolling = after(slowRolling, from, to, seconds, rise, rolls ? slow : tau);
-    slowStanding = after(slowStanding, from, to, seconds, rise, rolls ? tau : slow);
-    kelvins = after(kelvins, from, to, seconds, rise, tau);
+    byRise = after(byRise, rise, riseAfter, seconds, tau);
+    byLoad = after(byLoad, rise * loadSpread, riseAfter * loadSpread, seconds, tau);
+    double begins = from + rise;
+    double ends = to + riseAfter;
+    slowRolling = after(slowRolling, begins, ends, seconds, rolls ? slow : tau);
+    slowStanding = after(slowStanding, begins, ends, seconds, rolls ? tau : slow);
+    kelvins = after(kelvins, begins, ends, seconds, tau);
   }
 
-  private static double after(
-      double now, double from, double to, double seconds, double rise, double tau) {
+  private static double after(double now, double from, double to, double seconds, double tau) {
     double slope = (to - from) / seconds;
-    double lead = rise - slope * tau;
-    return to + lead + (now - from - lead) * Math.exp(-seconds / tau);
+    return to - slope * tau + (now - from + slope * tau) * Math.exp(-seconds / tau);
   }
 }

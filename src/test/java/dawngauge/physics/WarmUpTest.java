@@ -35,6 +35,38 @@ class WarmUpTest {
   }
 
   /**
+   * UN Regulation 117, Annex 6: rolling resistance at t °C is brought to 25 °C by 1 + K·(t − 25), K
+   * 0.010 up to load index 121 (1,450 kg, 3,197 lb) and 0.006 above, from 20 to 30 °C. So from 20
+   * °C to t it goes by (1 − 5·K)/(1 + K·(t − 25)).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "20, 3000, 0.010",
+    "25, 3000, 0.010",
+    "30, 3000, 0.010",
+    "25, 6175, 0.006",
+    "30, 6175, 0.006"
+  })
+  void theRiseGoesWithRollingResistance(double celsius, double pounds, double fall) {
+    double published = (1 - 5 * fall) / (1 + fall * (celsius - 25));
+    assertThat(WarmUp.riseByAir(celsius + 273.15, pounds * POUND))
+        .isCloseTo(published, within(0.0013));
+  }
+
+  /** Beyond 0 and 40 °C nothing is known: e^(0.010·20) = 1.2214, e^(−0.006·20) = 0.8869. */
+  @Test
+  void farFromTwentyDegreesTheRiseStaysAsItIs() {
+    assertThat(WarmUp.riseByAir(250, 3000 * POUND)).isCloseTo(1.2214, within(1e-4));
+    assertThat(WarmUp.riseByAir(273.15, 3000 * POUND)).isCloseTo(1.2214, within(1e-4));
+    assertThat(WarmUp.riseByAir(320, 6175 * POUND)).isCloseTo(0.8869, within(1e-4));
+    assertThat(WarmUp.riseByAir(Double.NaN, 3000 * POUND)).isNaN();
+    for (double kelvins = 260; kelvins < 320; kelvins += 0.5) {
+      assertThat(WarmUp.riseByAir(kelvins + 0.5, 3000 * POUND))
+          .isLessThanOrEqualTo(WarmUp.riseByAir(kelvins, 3000 * POUND));
+    }
+  }
+
+  /**
    * Computed apart from this code from the inferred start values, at 20 °C, rated load and
    * pressure: build-up in psi at equilibrium and after 60 min at 60 mph, and after 60 min at 55
    * mph.

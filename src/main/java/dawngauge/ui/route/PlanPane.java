@@ -176,7 +176,7 @@ final class PlanPane extends BorderPane {
       boolean sets = !line.positions().isEmpty();
       VBox text = new VBox(label(spelled.apply(line.text()), sets ? "plan-line" : "lesser"));
       if (!line.why().isEmpty()) {
-        text.getChildren().add(PageView.why(List.of(line.why())));
+        text.getChildren().add(PageView.why(line.why()));
       }
       GridPane.setHgrow(text, Priority.ALWAYS);
       stops.add(text, sets ? 3 : 2, next++, sets ? 1 : 2, 1);
