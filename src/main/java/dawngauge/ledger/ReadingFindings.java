@@ -1,10 +1,12 @@
 package dawngauge.ledger;
 
+import dawngauge.review.SideScatter;
 import dawngauge.review.Slip;
 import dawngauge.review.TripReview;
 import dawngauge.review.WrongReference;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.LogEvent;
+import dawngauge.trip.ReadingState;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -33,7 +35,25 @@ final class ReadingFindings {
     review.slips().forEach(findings::slip);
     findings.reference(review.reference());
     review.gauges().forEach(findings::gauges);
+    review.uneven().forEach(findings::uneven);
     return findings.found;
+  }
+
+  private void uneven(SideScatter scatter) {
+    String side = scatter.left() ? "left" : "right";
+    add(
+        "the " + side + " tires read up and down",
+        "Cold readings of the "
+            + side
+            + " tires vary by "
+            + words.shown(scatter.found())
+            + " from round to round, the gauge by "
+            + words.shown(scatter.pascals())
+            + ".",
+        "Most likely sun on them at some rounds. A small loss on that side may be missed for it.",
+        "Gauge before the sun reaches the tires, or note one in the sun as “"
+            + ReadingState.COLD_IN_SUN.word()
+            + "”.");
   }
 
   private void slip(Slip slip) {

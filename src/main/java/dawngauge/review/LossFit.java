@@ -104,6 +104,28 @@ public record LossFit(
         count - 1);
   }
 
+  /** Squares left over by the straight line or the one step that fits best, in deviations. */
+  static double rest(double[] days, double[] lost, double each) {
+    int count = days.length;
+    RobustLine line = RobustLine.squares(days, lost, each);
+    double least = 0;
+    for (int i = 0; i < count; i++) {
+      double off = line.off(days[i], lost[i]);
+      least += off * off;
+    }
+    for (int i = 0; i < count - 1; i++) {
+      double before = mean(lost, 0, i + 1);
+      double after = mean(lost, i + 1, count);
+      double rest = 0;
+      for (int j = 0; j < count; j++) {
+        double off = lost[j] - (j <= i ? before : after);
+        rest += off * off;
+      }
+      least = Math.min(least, rest);
+    }
+    return least / (each * each);
+  }
+
   /** What a deviation costs: its square; as Huber has it where one reading may be wrong. */
   private static double cost(double deviations, int count) {
     double off = Math.abs(deviations);

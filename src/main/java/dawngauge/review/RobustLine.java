@@ -34,9 +34,14 @@ record RobustLine(double start, double slope, double sigma) {
   static RobustLine of(double[] days, double[] values, double each) {
     int count = days.length;
     if (count < HUBER_FROM) {
-      return weighted(days, values, ones(count), each, 1);
+      return squares(days, values, each);
     }
     return count < RANKS_FROM ? huber(days, values, each) : theilSen(days, values, each);
+  }
+
+  /** By least squares. */
+  static RobustLine squares(double[] days, double[] values, double each) {
+    return weighted(days, values, ones(days.length), each, 1);
   }
 
   /** Weights go down where a value lies further off than Huber's constant. */

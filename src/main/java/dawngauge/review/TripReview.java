@@ -1,29 +1,21 @@
 package dawngauge.review;
 
-import dawngauge.forecast.BareReading;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
 import dawngauge.forecast.ReadingCheck;
-import dawngauge.forecast.TireAtStop;
-import dawngauge.forecast.TireSetting;
-import dawngauge.forecast.Track;
 import dawngauge.quantity.Median;
-import dawngauge.rules.Quantile;
-import dawngauge.rules.RanLow;
-import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.Set;
+import java.util.Objects;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param slips readings that were noted wrongly, left out of all the rest
  * @param reference a gauge that seems to measure against something else than the file says, or null
  * @param sharedTakenOff whether what all share was taken off what each lost: not where many lost
+ * @param uneven the sides whose cold readings lie further apart than the gauge explains
  */
 public record TripReview(
     List<TireReview> tires,
@@ -44,10 +37,11 @@ public record TripReview(
     List<GaugePair> gauges,
     List<Slip> slips,
     @Nullable WrongReference reference,
-    boolean sharedTakenOff) {
+    boolean sharedTakenOff,
+    List<SideScatter> uneven) {
 
   /** So few tires have nothing in common that could be told. */
-  private static final int LEAST_TIRES = 4;
+  static final int LEAST_TIRES = 4;
 
   /** Where more than one in so many tires lost air, they have nothing in common that is sound. */
   private static final int MOST_LOSING = 3;
@@ -55,21 +49,10 @@ public record TripReview(
   /** What all share is taken off up to so many deviations of the air. */
   private static final double MOST_SHARED = 2.5;
 
-  private static final double MEDIAN_VARIANCE = Math.PI / 2;
-
-  /**
-   * Of the trips whose tires are all sound, this part may show a loss by the gauge alone: a third
-   * of the 2 % that are allowed, since tires that cool more or less quickly add their share.
-   */
-  private static final double FALSE_ALARMS = 0.007;
-
-  /** Warmer than the air by this, in kelvin, a tire is warm; ours. */
-  private static final double WARM = 2;
+  static final double MEDIAN_VARIANCE = Math.PI / 2;
 
   /** Two readings of a tire so near in time were of the same air in it. */
   private static final Duration TOGETHER = Duration.ofMinutes(30);
-
-  private static final double DAY = 86400;
 
   /**
    * A round of cold readings that all tires share something of.
@@ -111,16 +94,17 @@ public record TripReview(
     shared = List.copyOf(shared);
     gauges = List.copyOf(gauges);
     slips = List.copyOf(slips);
+    uneven = List.copyOf(uneven);
   }
 
   /** Reviews the trip of a forecaster, whose known leaks must not be in the forecast already. */
   public static TripReview of(Forecaster forecaster) {
     Trip trip = forecaster.trip();
-    Map<WheelPosition, Rows> all = new LinkedHashMap<>();
+    Map<WheelPosition, TireRows> all = new LinkedHashMap<>();
     for (WheelPosition position : trip.rig().positions()) {
       forecaster
           .track(position)
-          .ifPresent(track -> all.put(position, new Rows(forecaster, position, track)));
+          .ifPresent(track -> all.put(position, new TireRows(forecaster, position, track)));
     }
     all.values().removeIf(rows -> rows.readings.isEmpty() && !rows.readBare());
     List<Slip> slips =
@@ -129,7 +113,7 @@ public record TripReview(
                 .map(rows -> new Slips.Row(rows.position, rows.cold, rows.lostAt, rows.made))
                 .toList());
     for (Slip slip : slips) {
-      Rows rows = all.get(slip.position());
+      TireRows rows = all.get(slip.position());
       // A last reading that no later one contradicts may be a flat tire after all.
       if (rows != null && slip.kind() != Slip.Kind.ALONE && rows.wasReadAfter(slip)) {
         rows.notOfThisTire.add(slip.check());
@@ -147,20 +131,44 @@ public record TripReview(
       // So many that the middle of all may be one of them: nothing is taken off, ranges widen.
       tires = tires(all, List.of());
     }
-    return new TripReview(tires, shared, gauges(all), slips, reference, takenOff);
+    Map<WheelPosition, ColdRow> cold = cold(all, takenOff ? shared : List.of());
+    List<SideScatter> uneven =
+        Stream.of(SideScatter.of(true, cold), SideScatter.of(false, cold))
+            .filter(SideScatter::beyondGauge)
+            .toList();
+    return new TripReview(tires, shared, gauges(all), slips, reference, takenOff, uneven);
   }
 
-  private static List<TireReview> tires(Map<WheelPosition, Rows> all, List<Shared> shared) {
+  private static List<TireReview> tires(Map<WheelPosition, TireRows> all, List<Shared> shared) {
+    Map<WheelPosition, ColdRow> cold = cold(all, shared);
+    SideScatter left = SideScatter.of(true, cold);
+    SideScatter right = SideScatter.of(false, cold);
+    long tested = all.values().stream().filter(rows -> rows.cold.size() > 1).count();
     List<TireReview> tires = new ArrayList<>();
-    all.values().forEach(rows -> tires.add(rows.review(all, shared)));
+    cold.forEach(
+        (position, row) -> {
+          double wider = (position.slot().isLeft() ? left : right).wider();
+          tires.add(known(all, position).review(row.wider(wider), tested));
+        });
     return tires;
   }
 
+  private static TireRows known(Map<WheelPosition, TireRows> all, WheelPosition position) {
+    return Objects.requireNonNull(all.get(position));
+  }
+
+  private static Map<WheelPosition, ColdRow> cold(
+      Map<WheelPosition, TireRows> all, List<Shared> shared) {
+    Map<WheelPosition, ColdRow> cold = new LinkedHashMap<>();
+    all.forEach((position, rows) -> cold.put(position, rows.row(all.size(), shared)));
+    return cold;
+  }
+
   /** The rounds that enough tires were read in: what all seem to have lost, and the air around. */
-  private static List<WrongReference.Round> rounds(Map<WheelPosition, Rows> all) {
+  private static List<WrongReference.Round> rounds(Map<WheelPosition, TireRows> all) {
     NavigableMap<Integer, List<Double>> lost = new TreeMap<>();
     Map<Integer, ReadingCheck> sample = new HashMap<>();
-    for (Rows rows : all.values()) {
+    for (TireRows rows : all.values()) {
       rows.cold.forEach(
           (visit, check) -> {
             double absolute = check.reading().pressure().value().pascals() + check.airPressure();
@@ -182,7 +190,7 @@ public record TripReview(
   }
 
   /** What the tires have in common at each round; nothing with too few of them. */
-  private static List<Shared> shared(Map<WheelPosition, Rows> all) {
+  private static List<Shared> shared(Map<WheelPosition, TireRows> all) {
     NavigableMap<Integer, List<Double>> lost = new TreeMap<>();
     Map<Integer, ReadingCheck> sample = new HashMap<>();
     all.values()
@@ -215,11 +223,11 @@ public record TripReview(
     return shared;
   }
 
-  private static List<GaugePair> gauges(Map<WheelPosition, Rows> all) {
+  private static List<GaugePair> gauges(Map<WheelPosition, TireRows> all) {
     record Pair(String first, String second) {}
     Map<Pair, List<Double>> offs = new LinkedHashMap<>();
     Map<Pair, Double> repeat = new HashMap<>();
-    for (Rows rows : all.values()) {
+    for (TireRows rows : all.values()) {
       for (int i = 1; i < rows.readings.size(); i++) {
         ReadingCheck before = rows.readings.get(i - 1);
         ReadingCheck check = rows.readings.get(i);
@@ -258,197 +266,5 @@ public record TripReview(
                   numbers.size()));
         });
     return pairs;
-  }
-
-  /** What was read of the tire that stood last at a position. */
-  private static final class Rows {
-    private final Forecaster forecaster;
-    private final WheelPosition position;
-    private final Track track;
-    private final List<ReadingCheck> readings = new ArrayList<>();
-    private final List<TireSetting> made;
-    private final NavigableMap<Integer, ReadingCheck> cold = new TreeMap<>();
-
-    /** Part of its air lost from the first reading to each round, permeation taken off. */
-    private final Map<Integer, Double> lostAt = new TreeMap<>();
-
-    /** Readings that say nothing of it: of another tire, or in another unit. */
-    private final Set<ReadingCheck> notOfThisTire = new HashSet<>();
-
-    private String tire = "";
-
-    Rows(Forecaster forecaster, WheelPosition position, Track track) {
-      this.forecaster = forecaster;
-      this.position = position;
-      this.track = track;
-      this.made = track.made();
-      String gauge = mostUsed(track.readings());
-      double sum = 0;
-      for (ReadingCheck check : track.readings()) {
-        if (!check.reading().tire().equals(tire)) {
-          tire = check.reading().tire();
-          readings.clear();
-          cold.clear();
-          lostAt.clear();
-          sum = 0;
-        }
-        readings.add(check);
-        sum -= check.first() ? 0 : Math.log(check.fillKnown() / check.fillExpected());
-        boolean counts =
-            check.reading().state() == ReadingState.COLD && check.reading().gauge().equals(gauge);
-        int visit = visitOf(check);
-        if (counts && visit >= 0) {
-          cold.put(visit, check);
-          lostAt.put(visit, sum);
-        }
-      }
-      double start = lostAt.isEmpty() ? 0 : lostAt.values().iterator().next();
-      lostAt.replaceAll((visit, lost) -> lost - start);
-    }
-
-    /** Whether it was read where the air was not known. */
-    private boolean readBare() {
-      return track.stops().stream().anyMatch(at -> !at.bare().isEmpty());
-    }
-
-    private boolean wasReadAfter(Slip slip) {
-      Instant time = slip.check().reading().time().instant();
-      return cold.values().stream()
-          .anyMatch(check -> check.reading().time().instant().isAfter(time));
-    }
-
-    /** Reads every cold figure as by a gauge of the other kind. */
-    void correct(WrongReference reference) {
-      cold.forEach(
-          (visit, check) -> {
-            double absolute = check.reading().pressure().value().pascals() + check.airPressure();
-            lostAt.computeIfPresent(
-                visit, (at, lost) -> lost - reference.shownLess(check) / absolute);
-          });
-    }
-
-    private static String mostUsed(List<ReadingCheck> readings) {
-      Map<String, Integer> count = new TreeMap<>();
-      readings.forEach(check -> count.merge(check.reading().gauge(), 1, Integer::sum));
-      return count.entrySet().stream()
-          .max(Map.Entry.comparingByValue())
-          .map(Map.Entry::getKey)
-          .orElse("");
-    }
-
-    private int visitOf(ReadingCheck check) {
-      for (TireAtStop at : track.stops()) {
-        if (at.readings().stream().anyMatch(other -> other.reading().equals(check.reading()))) {
-          return at.visit();
-        }
-      }
-      return -1;
-    }
-
-    TireReview review(Map<WheelPosition, Rows> all, List<Shared> shared) {
-      List<ReadingCheck> rounds = new ArrayList<>(cold.values());
-      int count = rounds.size();
-      double[] days = new double[count];
-      double[] lost = new double[count];
-      int i = 0;
-      for (Map.Entry<Integer, ReadingCheck> entry : cold.entrySet()) {
-        ReadingCheck check = entry.getValue();
-        days[i] =
-            (check.reading().time().instant().toEpochMilli()
-                    - rounds.get(0).reading().time().instant().toEpochMilli())
-                / 1000.0
-                / DAY;
-        double absolute = check.reading().pressure().value().pascals() + check.airPressure();
-        double common = 0;
-        for (Shared each : shared) {
-          common = each.visit() == entry.getKey() ? each.pascals() / absolute : common;
-        }
-        lost[i] = lostAt.getOrDefault(entry.getKey(), 0.0) - common;
-        i++;
-      }
-      double each = Double.NaN;
-      double absolute = Double.NaN;
-      if (count > 0) {
-        ReadingCheck last = rounds.get(count - 1);
-        absolute = last.reading().pressure().value().pascals() + last.airPressure();
-        double air = shared.size() < 2 ? last.airSigma() / last.airKelvins() : 0;
-        // The tire itself is in the median: its own error is taken off with it by a part.
-        double median =
-            shared.size() < 2 ? 0 : (MEDIAN_VARIANCE - 2) / Math.max(LEAST_TIRES, all.size());
-        each = Math.hypot(last.repeatSigma() / absolute * Math.sqrt(1 + median), air);
-      }
-      long tested = all.values().stream().filter(rows -> rows.cold.size() > 1).count();
-      double beyond =
-          tested == 0
-              ? Double.POSITIVE_INFINITY
-              : Quantile.deviations(1 - FALSE_ALARMS / (tested * 2.0 * Math.max(1, count - 1)));
-      LossFit fit = LossFit.of(days, lost, each, beyond);
-      List<Double> residuals = new ArrayList<>();
-      for (double number : lost) {
-        residuals.add(-Math.expm1(number) * absolute);
-      }
-      boolean losing = fit.kind() != LossFit.Kind.SOUND && fit.kind() != LossFit.Kind.TOO_FEW;
-      double perDay = losing ? fit.perDay() * absolute : 0;
-      double fast =
-          losing ? (fit.perDay() + Quantile.NINETY_WITHIN * fit.perDaySigma()) * absolute : 0;
-      return new TireReview(
-          position,
-          tire,
-          rounds,
-          residuals,
-          fit,
-          Math.expm1(fit.part()) * absolute,
-          Math.exp(fit.part()) * fit.sigma() * absolute,
-          perDay,
-          fast,
-          losing && fit.kind() != LossFit.Kind.ONCE ? floorBy(fast) : null,
-          readings,
-          made,
-          count < 2 ? null : PressureAccount.of(rounds.get(0), rounds.get(count - 1), made),
-          made.stream().filter(Rows::isLetOutWarm).toList(),
-          ranLow(),
-          RolledUnder.of(forecaster, position, track));
-    }
-
-    private static boolean isLetOutWarm(TireSetting setting) {
-      return setting.fillAdded() < 0
-          && setting.after().tireKelvins() > setting.after().airKelvins() + WARM;
-    }
-
-    /** When it may meet its floor at a rate, from what is known of it last. */
-    private @Nullable Instant floorBy(double perDay) {
-      List<TireAtStop> stops = track.stops();
-      for (int visit = stops.size() - 1; visit >= 0; visit--) {
-        Moment moment = stops.get(visit).leaving();
-        double floor = stops.get(visit).limits().floor();
-        if (moment != null && !Double.isNaN(floor) && perDay > 0) {
-          double left = (moment.judged() - floor) / perDay;
-          double since = (moment.seconds() - moment.origin().seconds()) / DAY;
-          double days = Math.max(0, left - since) * DAY;
-          return Instant.ofEpochSecond((long) (moment.seconds() + days));
-        }
-      }
-      return null;
-    }
-
-    /** The first reading by which it ran low, by the rule that the forecast goes by too. */
-    private @Nullable RanLowReading ranLow() {
-      for (TireAtStop at : track.stops()) {
-        double reference = at.limits().reference();
-        for (ReadingCheck check : at.readings()) {
-          if (check.rolledSinceSound()
-              && !notOfThisTire.contains(check)
-              && check.ranLow(reference) == RanLow.LIKELY) {
-            return new RanLowReading(check.reading(), check.coldEquivalent());
-          }
-        }
-        for (BareReading bare : at.bare()) {
-          if (bare.rolledSinceSound() && bare.ranLow(reference) == RanLow.LIKELY) {
-            return new RanLowReading(bare.reading(), bare.pascals());
-          }
-        }
-      }
-      return null;
-    }
   }
 }

@@ -1,8 +1,9 @@
 package dawngauge.rules;
 
+import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
-/** Chances and quantiles of the standard normal distribution. */
+/** Chances and quantiles of the normal distribution, and of squares of it. */
 public final class Quantile {
 
   /** Nine of ten lie within so many standard deviations on both sides. */
@@ -51,5 +52,15 @@ public final class Quantile {
   /** So many standard deviations above the middle a figure lies that is kept with a chance. */
   public static double deviations(double chance) {
     return NORMAL.inverseCumulativeProbability(chance);
+  }
+
+  /**
+   * Chance that so many squared normal deviations come to a sum or more (χ²).
+   *
+   * @param sum of the squares, zero or more
+   * @param count how many, above zero
+   */
+  public static double squaresBeyond(double sum, int count) {
+    return 1 - new ChiSquaredDistribution(count).cumulativeProbability(sum);
   }
 }

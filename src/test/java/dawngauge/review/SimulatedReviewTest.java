@@ -2,6 +2,8 @@ package dawngauge.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.ledger.ReviewLines;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.review.SimulatedTrips.Cause;
 import dawngauge.review.SimulatedTrips.Simulated;
 import dawngauge.review.SimulatedTrips.World;
@@ -31,9 +33,15 @@ class SimulatedReviewTest {
     private int counted;
     private double error;
     private int losing;
+    private int leftUneven;
+    private int rightUneven;
 
     void add(Simulated trip, TripReview review) {
       TireReview first = review.tires().get(0);
+      for (SideScatter uneven : review.uneven()) {
+        leftUneven += uneven.left() ? 1 : 0;
+        rightUneven += uneven.left() ? 0 : 1;
+      }
       told.computeIfAbsent(trip.cause(), key -> new EnumMap<>(LossFit.Kind.class))
           .merge(first.fit().kind(), 1, Integer::sum);
       boolean others = review.tires().stream().skip(1).anyMatch(TireReview::lostAir);
@@ -72,13 +80,17 @@ class SimulatedReviewTest {
       return String.format(
           Locale.ROOT,
           "%s; sound trips %d, with a loss shown %d (%.1f %%); coverage of 90 %% ranges %.1f %%;"
-              + " steady losses off by %.2f psi on average",
+              + " steady losses off by %.2f psi on average; told to read up and down: left %d, right"
+              + " %d of %d",
           told,
           soundTrips,
           alarms,
           100.0 * alarms / soundTrips,
           100 * covered / counted,
-          error / losing);
+          error / losing,
+          leftUneven,
+          rightUneven,
+          counted);
     }
   }
 
@@ -146,6 +158,23 @@ class SimulatedReviewTest {
     assertThat(tally.covered / tally.counted).isBetween(0.85, 0.95);
   }
 
+  /** What a crew is told of such a side: why, and what to do. */
+  @Test
+  void aSideThatReadsUpAndDownIsTold() {
+    SimulatedTrips source = new SimulatedTrips(20270601);
+    Simulated trip = source.next(World.SUN);
+    TripReview review = TripReview.of(Forecasts.forecaster(trip.trip()));
+    while (review.uneven().isEmpty()) {
+      trip = source.next(World.SUN);
+      review = TripReview.of(Forecasts.forecaster(trip.trip()));
+    }
+    ReviewLines lines = ReviewLines.of(trip.trip(), review, UnitSystem.US);
+    assertThat(lines.headline()).contains("the left tires read up and down");
+    assertThat(lines.findings().toString())
+        .contains("Cold readings of the left tires vary by", "sun on them");
+    assertThat(lines.next().toString()).contains("Gauge before the sun reaches the tires");
+  }
+
   private static Tally tally(World world, int trips) {
     SimulatedTrips source = new SimulatedTrips(20270601);
     Tally tally = new Tally();
@@ -159,7 +188,9 @@ class SimulatedReviewTest {
 
   /**
    * At most 2 % of the trips whose tires are all sound show a loss (of about 1,000 such trips the
-   * counting error is 0.4 %). Coverage of the 90 % ranges 88 to 92 %, averaged trip by trip.
+   * counting error is 0.4 %). Coverage of the 90 % ranges 88 to 92 %, averaged trip by trip. A side
+   * that reads up and down is told in 3 % of the trips at most: by the gauge once in 1,000 sides,
+   * and by tires that cool unlike.
    */
   @Test
   void withErrorsAsAssumed() {
@@ -171,6 +202,7 @@ class SimulatedReviewTest {
     assertThat((double) wrong / (tally.of(Cause.STEADY) + tally.of(Cause.ONCE)))
         .as("named wrongly")
         .isLessThanOrEqualTo(0.03);
+    assertThat(tally.leftUneven + tally.rightUneven).isLessThanOrEqualTo(3 * TRIPS / 100);
     int missed = tally.count(Cause.STEADY, LossFit.Kind.SOUND);
     assertThat((double) missed / tally.of(Cause.STEADY)).as("leaks missed").isLessThan(0.25);
   }
@@ -179,8 +211,22 @@ class SimulatedReviewTest {
   void withHeavierErrorsTheRangesStillHoldFourOfFive() {
     Tally tally = tally(World.HARDER, TRIPS / 4);
     assertThat(tally.covered / tally.counted).isGreaterThan(0.8);
-    // Noted as cold although the sun was on it: told in docs/accuracy.md, nothing is claimed.
+  }
+
+  /**
+   * Noted as cold although the sun was on the left side: losses of nothing in 5 % of the sound
+   * trips at most (32 % without regard to how far a side scatters), with two counting errors of 265
+   * trips on top; the ranges hold 85 % at least, and the side is told in more than half of the
+   * trips.
+   */
+  @Test
+  void sunThatWasNotedAsColdIsNoLoss() {
     Tally sun = tally(World.SUN, TRIPS / 4);
-    assertThat(sun.counted).isPositive();
+    double share = 0.05;
+    double error = Math.sqrt(share * (1 - share) / sun.soundTrips);
+    assertThat((double) sun.alarms / sun.soundTrips).isLessThanOrEqualTo(share + 2 * error);
+    assertThat(sun.covered / sun.counted).isGreaterThanOrEqualTo(0.85);
+    assertThat((double) sun.leftUneven / sun.counted).isGreaterThan(0.5);
+    assertThat((double) sun.rightUneven / sun.counted).isLessThan(0.05);
   }
 }
