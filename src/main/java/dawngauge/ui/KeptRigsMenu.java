@@ -97,7 +97,8 @@ final class KeptRigsMenu {
             : " Gone with the rig before, undo brings it back: "
                 + swapped.lost().stream().collect(Collectors.joining("; "))
                 + " that this rig does not have.";
-    notices.tell(
+    notices.tellEdit(
+        document,
         ABOUT,
         "“"
             + Texts.shortened(kept.name())

@@ -1,9 +1,13 @@
 package dawngauge.ui;
 
+import dawngauge.trip.Trip;
 import dawngauge.ui.common.Texts;
+import dawngauge.ui.common.TripDocument;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.beans.InvalidationListener;
+import javafx.beans.Observable;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -51,6 +55,29 @@ final class NoticeBar extends VBox {
     notices.remove(about); // the newest stands last
     notices.put(about, line);
     show();
+  }
+
+  /** Tells of the edit that a document has just taken; goes when that is undone. */
+  void tellEdit(TripDocument document, String about, String text, Button... actions) {
+    tell(about, text, actions);
+    HBox line = notices.get(about);
+    Trip made = document.trip();
+    document
+        .plannedProperty()
+        .addListener(
+            new InvalidationListener() {
+              @Override
+              public void invalidated(Observable planned) {
+                boolean there = notices.get(about) == line;
+                if (there && document.holds(made)) {
+                  return;
+                }
+                planned.removeListener(this);
+                if (there) {
+                  clear(about);
+                }
+              }
+            });
   }
 
   /** Takes a notice away. */

@@ -183,7 +183,7 @@ final class TableFiles {
     if (taken.leftOutRows() > 0) {
       told.add(taken.leftOutRows() + " left out:");
     }
-    notices.tell(ABOUT, name(file) + ": " + String.join(" ", told));
+    notices.tellEdit(document, ABOUT, name(file) + ": " + String.join(" ", told));
     List<String> lines = new ArrayList<>();
     taken.leftOut().forEach(out -> lines.add("line " + out.line() + ": " + out.why()));
     if (taken.leftOutRows() > taken.leftOut().size()) {

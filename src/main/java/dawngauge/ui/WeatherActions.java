@@ -187,9 +187,9 @@ final class WeatherActions {
     lines.addAll(summary.problems());
     String text = String.join("\n", lines);
     if (result.isCutShort()) {
-      notices.tell(AIR, text, notices.acting(AIR, "Go on", this::fill));
+      notices.tellEdit(document, AIR, text, notices.acting(AIR, "Go on", this::fill));
     } else {
-      notices.tell(AIR, text);
+      notices.tellEdit(document, AIR, text);
     }
   }
 

@@ -306,8 +306,12 @@ class DocumentWindowTest extends WindowTest {
     other.run(() -> item(other, "Rigs", "Take a kept rig", name).fire());
     assertThat(other.document.trip().rig().equals(demo().rig())).isTrue();
     assertThat(other.texts("notice").toString()).contains("kept today", "read them cold");
+    other.run(() -> other.document.edit(other.document.trip().withName("Another")));
+    other.press(other.buttons("Undo").get(0));
+    assertThat(other.texts("notice").toString()).as("its edit is there").contains("kept today");
     other.press(other.buttons("Undo").get(0));
     assertThat(other.document.trip().equals(starter)).isTrue();
+    assertThat(other.texts("notice").toString()).as("gone with it").doesNotContain("kept today");
   }
 
   @Test

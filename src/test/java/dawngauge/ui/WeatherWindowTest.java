@@ -49,6 +49,7 @@ class WeatherWindowTest extends WindowTest {
                 .count());
     open.press(open.buttons("Undo").get(0));
     assertThat(open.document.trip().equals(demo())).isTrue();
+    assertThat(notice(open)).as("gone with its edit").doesNotContain("Places on the way");
   }
 
   @Test

@@ -145,6 +145,11 @@ public final class TripDocument {
     return Optional.ofNullable(after.peek());
   }
 
+  /** Whether a trip of this document is still there: shown, or come by on the way to what is. */
+  public boolean holds(Trip one) {
+    return trip().equals(one) || before.contains(one);
+  }
+
   /** Takes the last edit back. */
   public void undo() {
     if (!before.isEmpty()) {
