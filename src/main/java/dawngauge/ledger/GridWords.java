@@ -41,7 +41,13 @@ record GridWords(StopGrid grid) {
         };
     boolean sets = figures.sets() && advised.mark() == Mark.ADJUST;
     String mark = advised.mark() == Mark.CLEAR || cell.framed() ? "" : ", " + advised.mark().word();
-    return said + ", " + text + mark + (sets ? ", " + setSpoken(line, figures, cell) : "");
+    String change = grid.change(row, column);
+    return said
+        + ", "
+        + text
+        + mark
+        + (sets ? ", " + setSpoken(line, figures, cell) : "")
+        + (change.isEmpty() ? "" : ", what if: " + change);
   }
 
   private static String setSpoken(StopLine line, StopLine.TireRow figures, StopGrid.Cell cell) {

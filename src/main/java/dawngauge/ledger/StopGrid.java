@@ -10,6 +10,7 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -93,18 +94,21 @@ public final class StopGrid {
   private final @Nullable StopLines lines;
   private final List<@Nullable List<StopLine.TireRow>> figures;
   private final @Nullable Cell[] cells;
+  private final @Nullable StopGrid other;
 
   private StopGrid(
       Trip trip,
       Ledger ledger,
       @Nullable Advice advice,
       Display display,
-      List<TireColumn> columns) {
+      List<TireColumn> columns,
+      @Nullable StopGrid other) {
     this.trip = trip;
     this.ledger = ledger;
     this.advice = advice;
     this.display = display;
     this.columns = columns;
+    this.other = other;
     this.lines = advice == null ? null : new StopLines(trip, advice, ledger.units(), null);
     this.figures = new ArrayList<>(Collections.nCopies(trip.route().stops().size(), null));
     this.cells = new Cell[trip.route().stops().size() * columns.size()];
@@ -119,12 +123,24 @@ public final class StopGrid {
    */
   public static StopGrid of(
       Trip trip, Ledger ledger, @Nullable Advice advice, Display display, Set<String> unfolded) {
-    return new StopGrid(trip, ledger, advice, display, TireColumn.all(trip.rig(), unfolded));
+    return new StopGrid(trip, ledger, advice, display, TireColumn.all(trip.rig(), unfolded), null);
+  }
+
+  /**
+   * The same trip with what another forecast of it would change beside each figure.
+   *
+   * @param changed the other forecast
+   */
+  public StopGrid beside(Advice changed) {
+    Ledger told = Ledger.of(trip, changed, List.of(), List.of(), ledger.units(), null);
+    StopGrid grid = new StopGrid(trip, told, changed, display, columns, null);
+    return new StopGrid(trip, ledger, advice, display, columns, grid);
   }
 
   /** The same trip with another figure in each cell. */
   public StopGrid shown(Display other) {
-    return new StopGrid(trip, ledger, advice, other, columns);
+    StopGrid beside = this.other == null ? null : this.other.shown(other);
+    return new StopGrid(trip, ledger, advice, other, columns, beside);
   }
 
   /** Which figure the cells show. */
@@ -257,11 +273,53 @@ public final class StopGrid {
     return cell;
   }
 
+  /** Whether another forecast stands beside this one. */
+  public boolean hasOther() {
+    return other != null;
+  }
+
+  /**
+   * How much more or less the other forecast's figure is, "+2" or "−3"; empty where there is no
+   * other, nothing changes, or either figure is one to set or not known.
+   */
+  public String change(int row, int column) {
+    Cell now = cell(row, column);
+    Cell then = other == null ? now : other.of(row, now.tire());
+    boolean figures =
+        Stream.of(now, then)
+            .noneMatch(cell -> cell.framed() || cell.text().isEmpty() || isNotKnown(cell));
+    if (!figures) {
+      return "";
+    }
+    BigDecimal more = new BigDecimal(then.text()).subtract(new BigDecimal(now.text()));
+    return more.signum() == 0 ? "" : (more.signum() < 0 ? "−" : "+") + more.abs().toPlainString();
+  }
+
+  private static boolean isNotKnown(Cell cell) {
+    return cell.text().equals(NOT_KNOWN);
+  }
+
+  /** The figure of one tire, which need not be the worst off of its column. */
+  private Cell of(int row, String tire) {
+    StopAdvice stop = stop(row);
+    return stop == null
+        ? new Cell(NOT_KNOWN, Mark.UNKNOWN, false, false, tire)
+        : stop.tires().stream()
+            .filter(advised -> name(advised).equals(tire))
+            .findFirst()
+            .map(advised -> made(row, advised))
+            .orElseGet(() -> new Cell(NOT_KNOWN, Mark.UNKNOWN, false, false, tire));
+  }
+
   private Cell make(int row, TireColumn column) {
     TireAdvice advised = worst(row, column);
     if (advised == null) {
       return new Cell(NOT_KNOWN, Mark.UNKNOWN, false, false, column.tires().get(0));
     }
+    return made(row, advised);
+  }
+
+  private Cell made(int row, TireAdvice advised) {
     String tire = name(advised);
     Mark mark = advised.mark();
     StopLine.TireRow figures = StopLine.row(figures(row), tire);

@@ -7,6 +7,7 @@ import dawngauge.advice.Mark;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TimedFigures;
 import dawngauge.advice.TireAdvice;
+import dawngauge.ambient.WhatIf;
 import dawngauge.ledger.StopGrid.Display;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
@@ -155,6 +156,40 @@ class StopGridTest {
       }
     }
     assertThat(framed).isPositive();
+  }
+
+  /**
+   * Ten degrees colder from the second stop on. t1l at Walsenburg, 81.66 psi settled in air of
+   * 270.703 K and 80,683 Pa (see the worked example), settles at (81.66 + 11.70)·265.147/270.703 −
+   * 11.70 = 79.74 psi, shown as 80 for 82: what is shown is the difference of what either shows.
+   */
+  @Test
+  void whatAnotherForecastChangesStandsBesideTheFigures() {
+    Plan plan = PLANNER.plan(demo("spring-fleece-haul"));
+    Advice colder =
+        Objects.requireNonNull(
+            PLANNER.plan(plan.trip(), WhatIf.shifted(-10 / 1.8, 1, 12)).advice());
+    for (Display display : Display.values()) {
+      StopGrid plain = grid("spring-fleece-haul", display);
+      StopGrid beside = plain.beside(colder);
+      assertThat(plain.hasOther()).isFalse();
+      assertThat(plain.change(1, 0)).isEmpty();
+      assertThat(beside.hasOther()).isTrue();
+      int changed = 0;
+      for (int row = 0; row < beside.rows(); row++) {
+        for (int column = 0; column < beside.columns().size(); column++) {
+          assertThat(beside.cell(row, column)).isEqualTo(plain.cell(row, column));
+          String change = beside.change(row, column);
+          changed += change.isEmpty() ? 0 : 1;
+          assertThat(change).matches("|[+−]\\d+");
+          assertThat(beside.cell(row, column).framed() && !change.isEmpty()).isFalse();
+        }
+      }
+      assertThat(changed).as(display.word()).isGreaterThan(50);
+      assertThat(beside.shown(Display.COLD_HERE).change(1, 6)).isEqualTo("−2");
+    }
+    StopGrid cold = grid("spring-fleece-haul", Display.COLD_HERE).beside(colder);
+    assertThat(cold.spoken(1, 6)).endsWith(", what if: −2");
   }
 
   @Test

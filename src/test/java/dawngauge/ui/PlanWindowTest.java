@@ -42,7 +42,7 @@ class PlanWindowTest extends WindowTest {
         .anySatisfy(
             line ->
                 assertThat(line)
-                    .startsWith("Add: trailer axle 2 right (t2r) to 85 psi on arrival (82 at ")
+                    .startsWith("Add: trailer axle 2 right (t2r) to 86 psi on arrival (82 at ")
                     .endsWith(", 80 cold)"))
         .anySatisfy(
             line ->
@@ -145,7 +145,7 @@ class PlanWindowTest extends WindowTest {
         "the reading is explained",
         () ->
             open.texts("figure-line").stream()
-                .anyMatch(line -> line.startsWith("66 psi warm is 62 psi cold")));
+                .anyMatch(line -> line.startsWith("66 psi warm is 61 psi cold")));
     assertThat(open.document.dirtyProperty().get()).as("nothing of it is an edit").isFalse();
   }
 }

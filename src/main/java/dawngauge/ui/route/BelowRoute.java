@@ -1,5 +1,6 @@
 package dawngauge.ui.route;
 
+import dawngauge.advice.Advice;
 import dawngauge.geo.TrackLine;
 import dawngauge.problem.Problem;
 import dawngauge.ui.common.TripDocument;
@@ -23,14 +24,19 @@ public final class BelowRoute {
    * Nothing asked.
    *
    * @param chosen the chosen stop, counted from 0
+   * @param beside takes the forecast that is to stand beside the trip's own
    * @param place puts a page below the route, or takes it away
    * @param back gives the keyboard back
    */
   BelowRoute(
-      TripDocument document, IntSupplier chosen, Consumer<@Nullable Node> place, Runnable back) {
+      TripDocument document,
+      IntSupplier chosen,
+      Consumer<@Nullable Advice> beside,
+      Consumer<@Nullable Node> place,
+      Runnable back) {
     this.place = place;
     this.back = back;
-    whatIf = new WhatIfPane(document, this::close);
+    whatIf = new WhatIfPane(document, beside, this::close);
     whatIf.setVisible(false);
     plan = new PlanPane(document, this::close);
     plan.setVisible(false);

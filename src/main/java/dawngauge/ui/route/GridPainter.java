@@ -265,7 +265,8 @@ final class GridPainter {
   private void cell(int row, GridColumns.Column column) {
     StopGrid.Cell cell = grid.cell(row, column.tire());
     double top = rows.rowTop(row);
-    double y = middle(row);
+    String change = grid.change(row, column.tire());
+    double y = middle(row) - (change.isEmpty() ? 0 : sizes.whole(4));
     double right = column.right() - sizes.whole(5);
     double in = sizes.whole(2);
     boolean bold = cell.mark() == Mark.ADJUST || cell.mark() == Mark.HOLD;
@@ -295,6 +296,10 @@ final class GridPainter {
     }
     if (cell.mark() == Mark.UNKNOWN && !cell.text().equals(StopGrid.NOT_KNOWN)) {
       pen.text(StopGrid.NOT_KNOWN, column.x() + in, y, sizes.boldFigure(), palette.lesser());
+    }
+    if (!change.isEmpty()) {
+      Color ink = cell.mark() == Mark.HOLD ? palette.paper() : palette.ink();
+      pen.right(change, right, middle(row) + sizes.whole(7), sizes.change(), ink);
     }
     if (cell.read()) {
       double wide = texts.width(cell.text(), sizes.figure());

@@ -115,6 +115,11 @@ record GridSizes(String family, double scale) {
     return Font.font(family, weight, Math.floor(font.getSize() * part * 2) / 2);
   }
 
+  /** What another forecast would change, below a figure. */
+  Font change() {
+    return Font.font(family, (TYPE - 4) * scale);
+  }
+
   Font small() {
     return Font.font(family, (TYPE - 2) * scale);
   }

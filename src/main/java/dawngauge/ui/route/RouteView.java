@@ -66,6 +66,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
   private final Set<String> unfolded = new HashSet<>(); // axles
   private StopGrid shown;
   private @Nullable WheelPosition position;
+  private @Nullable Advice other;
   private Supplier<Optional<TileSource>> onlineMap = Optional::empty;
   private int chosen;
 
@@ -82,7 +83,8 @@ public final class RouteView extends BorderPane implements FirstField.Named {
     this.mapHands = new RouteMap(document, grid::choose, this::insertAt, () -> onlineMap.get());
     this.map = new MapSheet(mapHands, mapHands.picture(0, dark.get()));
     this.space = new RouteSpace(left, side, map);
-    this.below = new BelowRoute(document, () -> chosen, this::setBottom, grid::requestFocus);
+    this.below =
+        new BelowRoute(document, () -> chosen, this::beside, this::setBottom, grid::requestFocus);
     go.getStyleClass().add("go-lines");
     go.setWrapText(true);
     go.managedProperty().bind(go.visibleProperty());
@@ -375,7 +377,22 @@ public final class RouteView extends BorderPane implements FirstField.Named {
     Advice advice = planned.advice();
     Ledger ledger =
         Ledger.of(trip, advice, planned.problems(), planned.fitness(), document.units(), null);
-    return StopGrid.of(trip, ledger, advice, display, unfolded);
+    StopGrid plain = StopGrid.of(trip, ledger, advice, display, unfolded);
+    Advice beside = other;
+    return beside != null && beside.stops().size() == trip.route().stops().size()
+        ? plain.beside(beside)
+        : plain;
+  }
+
+  /** Shows what another forecast would change in the cells; null for none. */
+  private void beside(@Nullable Advice changed) {
+    if (other != null || changed != null) {
+      other = changed;
+      Set<Integer> bright = grid.brightRows();
+      shown = made(shown.display());
+      grid.show(shown, chosen, traced(shown));
+      grid.brighten(bright);
+    }
   }
 
   private void refresh() {

@@ -1,5 +1,6 @@
 package dawngauge.ui.route;
 
+import dawngauge.advice.Advice;
 import dawngauge.ambient.WhatIf;
 import dawngauge.ledger.Comparison;
 import dawngauge.problem.Outcome;
@@ -16,6 +17,7 @@ import dawngauge.ui.common.TaskLine;
 import dawngauge.ui.common.TripDocument;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
@@ -25,6 +27,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What if it came colder or warmer, or the start were earlier or later: another plan stop by stop
@@ -37,6 +40,10 @@ final class WhatIfPane extends BorderPane {
 
   private static final String COLDER = "colder by";
   private static final String WARMER = "warmer by";
+
+  /** Part of the window left to the table: what changes stands in the grid above too. */
+  private static final double ROOM = 0.18;
+
   private static final String COLD_EDGE = "cold edge of the range";
   private static final String WARM_EDGE = "warm edge of the range";
   private static final String SAME = "as expected";
@@ -49,6 +56,7 @@ final class WhatIfPane extends BorderPane {
   private final ChoiceBox<String> start = choice("Start", "on time", "later by", "earlier by");
   private final FigureField<Optional<Entered<TemperatureDifference>>> degrees;
   private final FigureField<Optional<Duration>> span;
+  private final Consumer<@Nullable Advice> beside;
   private final Label summary = new Label();
   private final ComparedTable table =
       new ComparedTable("what if", task -> Optional.of(TaskLine.whole(task)));
@@ -56,8 +64,14 @@ final class WhatIfPane extends BorderPane {
   private Optional<Duration> later = Optional.empty();
   private int chosen;
 
-  WhatIfPane(TripDocument document, Runnable close) {
+  /**
+   * Nothing asked.
+   *
+   * @param beside takes the other forecast, to be shown beside the trip's; none where none is asked
+   */
+  WhatIfPane(TripDocument document, Consumer<@Nullable Advice> beside, Runnable close) {
     this.document = document;
+    this.beside = beside;
     getStyleClass().add("what-if");
     degrees = new FigureField<>("Degrees", this::difference, value -> taken(() -> by = value));
     span = new FigureField<>("Hours", Forms::span, value -> taken(() -> later = value));
@@ -94,6 +108,14 @@ final class WhatIfPane extends BorderPane {
     setTop(new VBox(bar, asked, summary));
     ScrollPane scroll = new ScrollPane(table);
     scroll.setFitToWidth(true);
+    sceneProperty()
+        .addListener(
+            (property, before, scene) -> {
+              scroll.prefViewportHeightProperty().unbind();
+              if (scene != null) {
+                scroll.prefViewportHeightProperty().bind(scene.heightProperty().multiply(ROOM));
+              }
+            });
     setCenter(scroll);
     air.setOnAction(event -> show());
     part.setOnAction(event -> show());
@@ -153,6 +175,8 @@ final class WhatIfPane extends BorderPane {
   private void showIfSeen() {
     if (isVisible()) {
       show();
+    } else {
+      beside.accept(null);
     }
   }
 
@@ -185,15 +209,14 @@ final class WhatIfPane extends BorderPane {
     table.getChildren().clear();
     if (whatIf.isNothing()) {
       summary.setText("Choose another weather or another start; the trip is left as it is.");
+      beside.accept(null);
       return;
     }
+    Advice other = document.planner().plan(document.trip(), whatIf).advice();
     Comparison comparison =
-        Comparison.of(
-            document.trip(),
-            document.planned().advice(),
-            document.planner().plan(document.trip(), whatIf).advice(),
-            units);
+        Comparison.of(document.trip(), document.planned().advice(), other, units);
     summary.setText(comparison.summary());
     table.show(comparison);
+    beside.accept(other);
   }
 }
