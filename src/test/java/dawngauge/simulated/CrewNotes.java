@@ -26,11 +26,21 @@ final class CrewNotes {
   private static final int HOURS_WEST = 7;
   private static final int YEAR = 2027;
 
+  /** No faster, so that trailer tires carry what stands on their sidewall. */
+  private static final String TOP = "65 mph";
+
   private final SimulatedHaul haul;
+  private final double heatFactor;
   private final LocalDate firstDay;
 
-  CrewNotes(SimulatedHaul haul) {
+  /**
+   * Of a haul.
+   *
+   * @param heatFactor typed for every tire: how much more than the product thinks it warms up
+   */
+  CrewNotes(SimulatedHaul haul, double heatFactor) {
     this.haul = haul;
+    this.heatFactor = heatFactor;
     this.firstDay = LocalDate.ofYearDay(YEAR, haul.dayOfYear());
   }
 
@@ -87,14 +97,10 @@ final class CrewNotes {
     } else if (rig.kind().equals(TireKind.LIGHT_TRUCK)) {
       built.tires(TireBuilder.lightTruck()).label("LT245/75R17", null, "E", label);
     } else {
-      TireBuilder truck =
-          TireBuilder.lightTruck()
-              .size("295/75R22.5")
-              .untyped()
-              .range("G")
-              .rated("6175 lb", "110 psi")
-              .dual("5675 lb");
-      built.tires(truck).label("295/75R22.5", null, "G", label).rims("130 psi", "200 psi");
+      built
+          .tires(TireBuilder.truck())
+          .label("295/75R22.5", null, "G", label)
+          .rims("130 psi", "200 psi");
     }
     if (rig.dual()) {
       built.dual();
@@ -106,7 +112,7 @@ final class CrewNotes {
       case GROUP -> built.scale(RigBuilder.Scale.GROUP).weighed(ticket);
       case NONE -> built.weighed(null);
     }
-    return built.gawr(number("%.0f lb", rig.rating())).losing(null);
+    return built.gawr(number("%.0f lb", rig.rating())).losing(null).heatFactor(heatFactor);
   }
 
   private StopBuilder place(int index) {
@@ -158,7 +164,7 @@ final class CrewNotes {
     String length = leg.miles() + " mi";
     String speed = leg.mph() + " mph";
     if (Double.isNaN(leg.summit())) {
-      trips.leg(length, speed);
+      trips.leg(length, speed, TOP);
       return;
     }
     ProfilePoint top =
@@ -166,7 +172,7 @@ final class CrewNotes {
             "summit",
             number("%.1f mi", leg.miles() / 2.0),
             number("%.0f ft", leg.summit() / Units.FOOT));
-    trips.leg(length, speed, top);
+    trips.leg(length, speed, TOP, top);
   }
 
   private void read(Trips trips, Round round) {

@@ -36,7 +36,8 @@ record Round(int stop, double seconds, boolean cold, List<Double> psi, double ai
    * @param most most part of it
    */
   static List<Round> all(SimulatedHaul haul, double least, double most) {
-    TireRun run = run(haul, least, most);
+    double part = least + (most - least) * haul.random().nextDouble();
+    TireRun run = run(haul, part * haul.rig().label() * Units.PSI);
     List<Round> rounds = new ArrayList<>(List.of(first(haul, run)));
     for (int stop = 1; stop < haul.stops().size(); stop++) {
       SimulatedHaul.Stop here = haul.stops().get(stop);
@@ -49,13 +50,11 @@ record Round(int stop, double seconds, boolean cold, List<Double> psi, double ai
     return rounds;
   }
 
-  /** The tires of a haul, each set to some part of the label's pressure before it. */
-  static TireRun run(SimulatedHaul haul, double least, double most) {
-    Random random = haul.random();
-    double part = least + (most - least) * random.nextDouble();
+  /** The tires of a haul, each set to about a gauge pressure in pascal before it. */
+  static TireRun run(SimulatedHaul haul, double pascals) {
     double[] cold = new double[haul.rig().tires()];
     for (int tire = 0; tire < cold.length; tire++) {
-      cold[tire] = part * haul.rig().label() * Units.PSI * (1 + TIRE_APART * random.nextGaussian());
+      cold[tire] = pascals * (1 + TIRE_APART * haul.random().nextGaussian());
     }
     return new TireRun(haul, cold);
   }

@@ -15,8 +15,8 @@ class SimulatedWeatherTest {
 
   private static final int HAULS = 4000;
 
-  /** What may use the program's trip builders: what writes the file. */
-  private static final Set<String> OUTSIDE = Set.of("CrewNotes");
+  /** What may use the program: what writes the file by its trip builders, and what measures. */
+  private static final Set<String> OUTSIDE = Set.of("CrewNotes", "ReadingRanges", "TripChances");
 
   @Test
   void theSimulatorSharesNoClassWithTheProduct() {
