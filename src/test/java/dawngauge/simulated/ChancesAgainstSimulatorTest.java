@@ -60,7 +60,7 @@ class ChancesAgainstSimulatorTest {
   @Test
   void otherLoadsBrakesAndWhatIsForgotten() {
     int hauls = HAULS / 4;
-    TripChances wide = hauls(World.PLAIN, Loads.WIDE, Asked.DONE, hauls);
+    TripChances wide = hauls(World.PLAIN, Loads.WIDE, Asked.DONE, HAULS / 2);
     assertThat(wide.of(TOGETHER).ratio()).isLessThan(MOST);
     TripChances done = hauls(World.PLAIN, Loads.LIKELY, Asked.DONE, hauls);
     TripChances forgotten = hauls(World.PLAIN, Loads.LIKELY, Asked.FORGOTTEN, hauls);
