@@ -50,6 +50,7 @@ public final class RigBuilder {
   private Scale scale = Scale.AXLE;
   private @Nullable String ownStep;
   private boolean spare;
+  private double heatFactor = 1;
   private @Nullable Entered<GaugePressure> lossPerDay =
       Entered.of(QuantityKind.GAUGE_PRESSURE, "0 psi");
 
@@ -173,6 +174,12 @@ public final class RigBuilder {
     return this;
   }
 
+  /** How much more than modelled every tire warms up, the spare aside. */
+  public RigBuilder heatFactor(double factor) {
+    heatFactor = factor;
+    return this;
+  }
+
   /** Air lost by every tire a day at 68 °F, or null for a sound tire's permeation. */
   public RigBuilder losing(@Nullable String pressureADay) {
     lossPerDay =
@@ -190,7 +197,8 @@ public final class RigBuilder {
       for (WheelSlot slot : WheelSlot.of(dual)) {
         String id = "T" + (tires.size() + 1);
         fitted.put(slot, id);
-        tires.add(new Tire(id, spec.name(), null, null, 1, lossPerDay, Set.of(), Remarks.NONE));
+        tires.add(
+            new Tire(id, spec.name(), null, null, heatFactor, lossPerDay, Set.of(), Remarks.NONE));
       }
       built.add(
           new Axle(dual, gawr, label, wheel, null, valve, leftShare, target, fitted, Remarks.NONE));

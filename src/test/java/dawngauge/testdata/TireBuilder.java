@@ -49,6 +49,14 @@ public final class TireBuilder {
         .dual("2910 lb");
   }
 
+  /** Truck tire, load range G: 6,175 lb at 110 psi, 5,675 lb as one of a pair, no rows. */
+  public static TireBuilder truck() {
+    return new TireBuilder(TireClass.COMMERCIAL, "295/75R22.5")
+        .range("G")
+        .rated("6175 lb", "110 psi")
+        .dual("5675 lb");
+  }
+
   /** Another size. */
   public TireBuilder size(String text) {
     size = text;
