@@ -28,7 +28,7 @@ public final class Readings {
   /** Standard deviation of a tire's own temperature as noted by the crew, in kelvin; ours. */
   private static final double OWN_SIGMA = 2;
 
-  /** A warm reading so many deviations off is no confirmation: it replaces what was known. */
+  /** A warm reading so many deviations off is no confirmation. */
   private static final double UNEXPECTED = 2;
 
   private final Scene scene;
@@ -200,8 +200,9 @@ public final class Readings {
 
   /**
    * What is known after a reading. A cold one replaces what was known. A warm one that was about as
-   * expected is joined with it by weight, since a morning's cold reading often tells more; one that
-   * was not replaces it.
+   * expected is joined with it by weight, since a morning's cold reading often tells more. One that
+   * was lower replaces it; one that was higher tells of warmth, for air does not come by itself,
+   * unless the tire was just filled or its own temperature is known.
    */
   static FillOrigin joined(FillOrigin read, Moment expected, LogEvent.Reading reading) {
     if (reading.state() == ReadingState.COLD) {
@@ -210,12 +211,15 @@ public final class Readings {
     double off = read.gaugePascals() - expected.reading();
     double before = expected.settledSigma();
     double now = settledSigma(read, expected.airKelvins());
-    if (Math.abs(off) > UNEXPECTED * Math.hypot(before, now)) {
+    boolean unexpected = Math.abs(off) > UNEXPECTED * Math.hypot(before, now);
+    boolean added =
+        reading.state() == ReadingState.JUST_FILLED || reading.tireTemperature() != null;
+    if (unexpected && (off < 0 || added)) {
       return read;
     }
-    double weight = before * before / (before * before + now * now);
+    double weight = unexpected ? 0 : before * before / (before * before + now * now);
     double fill = expected.fill() + weight * (read.fill() - expected.fill());
-    double repeat = Math.sqrt(1 / (1 / (before * before) + 1 / (now * now)));
+    double repeat = before * Math.sqrt(1 - weight);
     return new FillOrigin(
         read.kind(),
         read.gauge(),

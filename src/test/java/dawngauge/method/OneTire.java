@@ -189,10 +189,13 @@ final class OneTire {
     double growth = samples.kelvins[node] / kelvins;
     double s1 = expected.settledSigma;
     double s2 = Math.hypot(growth * read.repeat, read.fill * growth * warmSigma);
-    if (Math.abs(shown - expected.reading) <= 2 * Math.hypot(s1, s2)) {
-      double weight = s1 * s1 / (s1 * s1 + s2 * s2);
+    double off = (shown - expected.reading) / Math.hypot(s1, s2);
+    boolean filled =
+        reading.state() == ReadingState.JUST_FILLED || reading.tireTemperature() != null;
+    if (off >= -2 && (off <= 2 || !filled)) {
+      double weight = off > 2 ? 0 : s1 * s1 / (s1 * s1 + s2 * s2);
       fill = before + weight * (read.fill - before);
-      double repeat = 1 / Math.sqrt(1 / (s1 * s1) + 1 / (s2 * s2));
+      double repeat = off > 2 ? s1 : 1 / Math.sqrt(1 / (s1 * s1) + 1 / (s2 * s2));
       origin = new Origin(read.seconds, fill, kelvins, repeat, read.offset, 0, true, 0);
     }
   }
