@@ -1,5 +1,6 @@
 package dawngauge.trip;
 
+import static dawngauge.testdata.Forecasts.known;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.geo.Coordinate;
@@ -136,7 +137,7 @@ class GroupEditsTest {
 
   @Test
   void anotherHighLeavesTheLowOfEachDayAndAHighUnderALowNamesTheStop() {
-    Outcome<Trip> edited = GroupAir.withDays(DEMO, List.of(0), null, degrees("60 °F"));
+    Outcome<Trip> edited = GroupAir.withDays(DEMO, List.of(0), null, degrees("60 °F"), false);
     StopAir air = StopAir.of(edited.get(), STOPS.get(0).id());
     StopAir before = StopAir.of(DEMO, STOPS.get(0).id());
     assertThat(air.dates()).isNotEmpty();
@@ -146,12 +147,33 @@ class GroupEditsTest {
               assertThat(air.high(date)).isEqualTo(degrees("60 °F"));
               assertThat(air.low(date)).isEqualTo(before.low(date));
             });
-    Outcome<Trip> refused = GroupAir.withDays(DEMO, List.of(0), null, degrees("-60 °F"));
+    Outcome<Trip> refused = GroupAir.withDays(DEMO, List.of(0), null, degrees("-60 °F"), false);
     assertThat(refused.hasValue()).isFalse();
     assertThat(refused.problems().get(0).message()).contains(STOPS.get(0).place());
     Trip undated = GroupEdits.withStops(DEMO, List.of(0), stop -> stop.withTimes(null, null));
-    assertThat(GroupAir.withDays(undated, List.of(2), degrees("1 °C"), null).problems().get(0))
+    assertThat(
+            GroupAir.withDays(undated, List.of(2), degrees("1 °C"), null, false).problems().get(0))
         .satisfies(problem -> assertThat(problem.code()).isEqualTo(ProblemCode.NO_DAY_FOR_FIGURES));
+  }
+
+  @Test
+  void oneFigureStandsForBothUntilTheOtherIsTyped() {
+    Trip bare = RouteEdits.withAir(DEMO, STOPS.get(0).id(), List.of());
+    Trip low = GroupAir.withDays(bare, List.of(0), degrees("14 °F"), null, false).get();
+    assertThat(days(low)).allMatch(day -> day.equals("14 °F 14 °F")).isNotEmpty();
+    Trip again = GroupAir.withDays(low, List.of(0), degrees("9 °F"), null, true).get();
+    assertThat(days(again)).allMatch(day -> day.equals("9 °F 9 °F")).isNotEmpty();
+    Trip both = GroupAir.withDays(again, List.of(0), null, degrees("52 °F"), false).get();
+    assertThat(days(both)).allMatch(day -> day.equals("9 °F 52 °F")).isNotEmpty();
+    Trip other = GroupAir.withDays(both, List.of(0), degrees("8 °F"), null, true).get();
+    assertThat(days(other)).allMatch(day -> day.equals("8 °F 52 °F")).isNotEmpty();
+  }
+
+  private static List<String> days(Trip trip) {
+    StopAir air = StopAir.of(trip, STOPS.get(0).id());
+    return air.dates().stream()
+        .map(date -> known(air.low(date)).text() + " " + known(air.high(date)).text())
+        .toList();
   }
 
   private static RouteOfPlaces.Wanted place(String name, double longitude) {

@@ -146,8 +146,8 @@ public final class SeveralStops extends VBox {
         new LowHighPair(
             " of all",
             document::units,
-            (low, high) -> withDays(low, low, high),
-            (high, low) -> withDays(high, low, high),
+            (low, high, alone) -> withDays(low, low, high, alone),
+            (high, low, alone) -> withDays(high, low, high, alone),
             document::edit);
     grid.field(() -> "Low, each day", pair.low(), () -> follow(pair.low(), days(StopAir::low)));
     grid.field(() -> "High, each day", pair.high(), () -> follow(pair.high(), days(StopAir::high)));
@@ -156,10 +156,11 @@ public final class SeveralStops extends VBox {
   private Outcome<Trip> withDays(
       @Nullable Entered<Temperature> own,
       @Nullable Entered<Temperature> low,
-      @Nullable Entered<Temperature> high) {
+      @Nullable Entered<Temperature> high,
+      boolean alone) {
     return own == null
         ? Outcome.failed(Problem.of(ProblemCode.NOTHING_FOR_ALL, ""))
-        : GroupAir.withDays(document.trip(), rows(), low, high);
+        : GroupAir.withDays(document.trip(), rows(), low, high, alone);
   }
 
   private interface OfDay {

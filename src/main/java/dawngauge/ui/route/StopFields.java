@@ -3,6 +3,8 @@ package dawngauge.ui.route;
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.Spot;
 import dawngauge.ledger.Wording;
+import dawngauge.quantity.Elevation;
+import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
@@ -13,6 +15,7 @@ import dawngauge.ui.common.Forms;
 import dawngauge.ui.common.PlaceOffers;
 import dawngauge.ui.common.Texts;
 import java.time.Duration;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -34,10 +37,11 @@ final class StopFields extends EditorGrid {
     kind();
     field(
         () -> StopEdits.isEstimated(stop.stop()) ? "Elevation, estimate" : "Elevation",
-        new FigureField<>(
-            "Elevation",
-            text -> Forms.figure(QuantityKind.ELEVATION, stop.units()).apply(text),
-            value -> stop.edit(s -> StopEdits.withElevation(s, value.orElse(null)))),
+        new FigureField<Optional<Entered<Elevation>>>(
+                "Elevation",
+                text -> Forms.figure(QuantityKind.ELEVATION, stop.units()).apply(text),
+                value -> stop.edit(s -> StopEdits.withElevation(s, value.orElse(null))))
+            .confirming(),
         () -> text(stop.stop().elevation()));
     field(
         () -> "Lat, lon",
@@ -48,10 +52,11 @@ final class StopFields extends EditorGrid {
         });
     field(
         () -> StopEdits.isZoneEstimated(stop.stop()) ? "Time zone, estimate" : "Time zone",
-        new FigureField<>(
-            "Time zone",
-            Forms::zone,
-            value -> stop.edit(s -> StopEdits.withZone(s, value.orElse(null)))),
+        new FigureField<Optional<ZoneId>>(
+                "Time zone",
+                Forms::zone,
+                value -> stop.edit(s -> StopEdits.withZone(s, value.orElse(null))))
+            .confirming(),
         () -> {
           var zone = stop.stop().zone();
           return zone == null ? "" : zone.getId();

@@ -126,7 +126,9 @@ record TypedCells(Trip trip, UnitSystem units) {
     if (pair.matches()) {
       String high = pair.group(2).strip();
       return temperature(inUnitOf(high, pair.group(1).strip()))
-          .then(low -> temperature(high).then(most -> GroupAir.withDays(trip, rows, low, most)));
+          .then(
+              low ->
+                  temperature(high).then(most -> GroupAir.withDays(trip, rows, low, most, false)));
     }
     return temperature(text).map(steady -> GroupAir.withSteady(trip, rows, steady));
   }
