@@ -9,6 +9,7 @@ import dawngauge.quantity.Temperature;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.GroupAir;
 import dawngauge.trip.GroupEdits;
+import dawngauge.trip.LeaveDay;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
 import dawngauge.trip.StopAir;
@@ -47,9 +48,6 @@ record TypedCells(Trip trip, UnitSystem units) {
           GridColumns.Kind.PLACE,
           GridColumns.Kind.AIR,
           GridColumns.Kind.HOSE);
-
-  /** Who comes before this hour stands there for the rest of that night. */
-  private static final int LATE_NIGHT = 4;
 
   private static final Pattern OVERNIGHT = Pattern.compile("overnight +(\\d?\\d:\\d\\d)");
   private static final Pattern CLOCK = Pattern.compile("\\d?\\d:\\d\\d");
@@ -187,8 +185,7 @@ record TypedCells(Trip trip, UnitSystem units) {
   private Outcome<TypedTime> leave(int row, String text, boolean night) {
     StopClock clock = new StopClock(trip, row);
     ZonedDateTime from = row == 0 ? clock.leaves() : clock.arrives();
-    boolean later = night && from != null && from.getHour() >= LATE_NIGHT;
-    LocalDate day = from == null ? null : from.toLocalDate().plusDays(later ? 1 : 0);
+    LocalDate day = from == null ? null : LeaveDay.first(from, night);
     Outcome<TypedTime> typed = time(clock, day, text);
     TypedTime time = typed.valueOrNull();
     boolean early =
