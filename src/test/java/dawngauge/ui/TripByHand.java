@@ -260,7 +260,7 @@ final class TripByHand {
     }
     time("Leaving time", stop.leave());
     time("Arrival time", stop.arrive());
-    put("Air to be had", RouteFields.STOP_AIR.codec().text().apply(stop.air()));
+    put(RouteFields.STOP_AIR.label(), RouteFields.STOP_AIR.text(stop));
     if (index < demo.route().legs().size()) {
       leg(demo.route().legs().get(index));
     }

@@ -1,11 +1,14 @@
 package dawngauge.ui.route;
 
+import static dawngauge.field.RouteFields.STOP_AIR;
+
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.Spot;
 import dawngauge.ledger.Wording;
 import dawngauge.quantity.Elevation;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
+import dawngauge.trip.Air;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
 import dawngauge.trip.StopEdits;
@@ -62,13 +65,13 @@ final class StopFields extends EditorGrid {
           return zone == null ? "" : zone.getId();
         });
     times();
-    AirField.add(
-        this,
+    FigureField<Air> hose =
         new FigureField<>(
-            AirField.NAME,
-            text -> AirField.parse(text, stop.units()),
-            value -> stop.edit(s -> s.withAir(value))),
-        () -> AirField.text(stop.stop().air()));
+            STOP_AIR.label(),
+            text -> STOP_AIR.codec().typed().apply(stop.units(), text),
+            value -> stop.edit(s -> s.withAir(value)));
+    hose.field().setPromptText("none, yes, or up to 100 psi");
+    field(STOP_AIR::label, hose, () -> STOP_AIR.text(stop.stop()));
   }
 
   private void place() {

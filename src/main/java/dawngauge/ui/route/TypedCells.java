@@ -1,5 +1,6 @@
 package dawngauge.ui.route;
 
+import dawngauge.field.RouteFields;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -62,7 +63,7 @@ record TypedCells(Trip trip, UnitSystem units) {
       case TIME -> time(stop);
       case PLACE -> stop.place();
       case AIR -> air(row, stop);
-      case HOSE -> AirField.text(stop.air());
+      case HOSE -> RouteFields.STOP_AIR.text(stop);
       default -> "";
     };
   }
@@ -106,7 +107,10 @@ record TypedCells(Trip trip, UnitSystem units) {
               .map(place -> GroupEdits.withStops(trip, rows, stop -> stop.withPlace(place)));
       case AIR -> airs(rows, text);
       case HOSE ->
-          AirField.parse(text, units)
+          RouteFields.STOP_AIR
+              .codec()
+              .typed()
+              .apply(units, text)
               .map(hose -> GroupEdits.withStops(trip, rows, stop -> stop.withAir(hose)));
       default -> Outcome.failed(Problem.of(ProblemCode.FORECAST_NOT_TYPED, ""));
     };
