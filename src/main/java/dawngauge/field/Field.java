@@ -93,6 +93,17 @@ public record Field<R, V>(
     return need != Need.OPTIONAL;
   }
 
+  /** A part with the value that another has. */
+  public R copied(R from, R to) {
+    return with.apply(to, get.apply(from));
+  }
+
+  /** The value of a part as it is typed, or nothing. */
+  public String text(R part) {
+    V value = get.apply(part);
+    return value == null ? "" : codec.text().apply(value);
+  }
+
   /** The value of a part, or null. */
   public @Nullable V of(R part) {
     return get.apply(part);

@@ -245,8 +245,8 @@ public final class RouteFields {
   public static final Field<Stop, Air> STOP_AIR =
       Field.optional(
           "air",
-          "Air for tires",
-          "hose at the place",
+          "Air hose",
+          "at the place: none, yes, or up to 100 psi",
           TripCodecs.AIR,
           Stop::air,
           (stop, air) -> stop.withAir(Objects.requireNonNullElse(air, Air.NONE)));

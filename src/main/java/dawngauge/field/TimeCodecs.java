@@ -3,6 +3,7 @@ package dawngauge.field;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.SpanText;
 import dawngauge.trip.TypedTime;
 import java.time.DateTimeException;
 import java.time.Duration;
@@ -56,14 +57,18 @@ public final class TimeCodecs {
           TimeCodecs::parseZone,
           ZoneId::getId);
 
-  /** A length of time in hours, minutes and seconds. */
+  /** A length of time in hours, minutes and seconds; in a form to the minute. */
   public static final Codec<Duration> DURATION =
       new Codec<>(
           "a duration",
           DURATION_EXAMPLE,
           Duration.ZERO,
           TimeCodecs::parseDuration,
-          TimeCodecs::textOf);
+          TimeCodecs::textOf,
+          (units, typed) -> SpanText.parse(typed),
+          (units, duration) -> textOf(duration),
+          Codec.Json.TEXT,
+          List.of());
 
   private TimeCodecs() {}
 

@@ -242,6 +242,9 @@ public final class TireFields {
           Tire::tread,
           Tire::withTread);
 
+  /** What tires of one purchase share. */
+  public static final List<Field<Tire, ?>> OF_ONE_PURCHASE = List.of(TIRE_KIND, DATE_CODE, TREAD);
+
   /** Heat factor; 1 is not written. */
   public static final Field<Tire, Double> HEAT_FACTOR =
       Field.optional(
@@ -329,6 +332,15 @@ public final class TireFields {
               SPARE_WHEEL_LOAD));
 
   private TireFields() {}
+
+  /** A tire with what it shares with one of the same purchase. */
+  public static Tire ofOnePurchase(Tire from, Tire to) {
+    Tire copied = to;
+    for (Field<Tire, ?> field : OF_ONE_PURCHASE) {
+      copied = field.copied(from, copied);
+    }
+    return copied;
+  }
 
   private static List<Row> rows(TireSpec spec) {
     LoadInflationTable table = spec.rows();

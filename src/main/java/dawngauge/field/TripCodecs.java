@@ -6,6 +6,7 @@ import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Air;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.WheelPosition;
@@ -48,14 +49,18 @@ public final class TripCodecs {
           TripCodecs::parsePosition,
           WheelPosition::words);
 
-  /** Whether air is to be had. */
+  /** Whether air is to be had; in a form nothing is none, and a pressure alone is the highest. */
   public static final Codec<Air> AIR =
-      new Codec<>(
+      new Codec<Air>(
           "\"none\", \"yes\" or \"up to\" a pressure",
           "\"up to 100 psi\"",
           Air.NONE,
           TripCodecs::parseAir,
-          TripCodecs::airText);
+          TripCodecs::airText,
+          TripCodecs::typedAir,
+          (units, air) -> airText(air),
+          Codec.Json.TEXT,
+          List.of());
 
   /** A place on the earth: in the file two numbers, in a form as it is copied from a map. */
   public static final Codec<Coordinate> COORDINATE =
@@ -139,6 +144,17 @@ public final class TripCodecs {
       return form.parse().apply(text.substring(UP_TO.length())).map(top -> new Air(true, top));
     }
     return Codec.failed(ProblemCode.NOT_A_CHOICE, Codec.shortened(text), AIR.what());
+  }
+
+  private static Outcome<Air> typedAir(UnitSystem units, String text) {
+    if (text.isEmpty() || text.equals("none") || text.equals("yes")) {
+      return parseAir(text.isEmpty() ? "none" : text);
+    }
+    String figure = text.startsWith(UP_TO) ? text.substring(UP_TO.length()) : text;
+    return Codec.positive(QuantityKind.GAUGE_PRESSURE)
+        .typed()
+        .apply(units, figure)
+        .map(top -> new Air(true, top));
   }
 
   private static String airText(Air air) {

@@ -3,8 +3,6 @@ package dawngauge.geo;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
-import dawngauge.quantity.SpanText;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,8 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A list of places as it is pasted, one a line: a name, with or without its state; or latitude and
- * longitude; or a name, "=" and latitude and longitude. Behind "@" stands how long the stay is. See
- * {@code docs/place-list.md}.
+ * longitude; or a name, "=" and latitude and longitude. Behind "@" stands what is said of the stay.
+ * See {@code docs/place-list.md}.
  *
  * @param lines what was understood of each line that says something
  */
@@ -39,7 +37,7 @@ public record PlaceList(List<Line> lines) {
    * @param place what stands there for the place, without its stay
    * @param candidates places that it may be, the best first
    * @param taken the one that is taken, or null where none is known
-   * @param stay how long the rig is to stand there, where that is given
+   * @param stay what is said of standing there
    * @param problems what cannot be read (then it cannot be used), or should be looked at
    */
   public record Line(
@@ -47,7 +45,7 @@ public record PlaceList(List<Line> lines) {
       String place,
       List<Spot> candidates,
       @Nullable Spot taken,
-      @Nullable Duration stay,
+      PlaceStay stay,
       List<Problem> problems) {
 
     /** Copies the lists. */
@@ -114,14 +112,20 @@ public record PlaceList(List<Line> lines) {
     Line read(int number, String line) {
       int at = line.lastIndexOf('@');
       String place = at < 0 ? line : line.substring(0, at).strip();
-      Outcome<Duration> stay = at < 0 ? null : SpanText.parse(line.substring(at + 1).strip());
+      Outcome<PlaceStay> stay = at < 0 ? null : PlaceStay.parse(line.substring(at + 1).strip());
       Line found = found(number, place);
       if (stay == null) {
         return found;
       }
       List<Problem> problems = new ArrayList<>(found.problems);
       problems.addAll(stay.problems());
-      return new Line(number, place, found.candidates, found.taken, stay.valueOrNull(), problems);
+      return new Line(
+          number,
+          place,
+          found.candidates,
+          found.taken,
+          stay.value().orElse(PlaceStay.UNSAID),
+          problems);
     }
 
     private Line found(int number, String place) {
@@ -131,13 +135,13 @@ public record PlaceList(List<Line> lines) {
       if (at.isPresent()) {
         String name = equals < 0 ? "" : place.substring(0, equals).strip();
         Spot spot = spot(name, at.get());
-        return new Line(number, place, List.of(spot), spot, null, List.of());
+        return new Line(number, place, List.of(spot), spot, PlaceStay.UNSAID, List.of());
       }
       List<Gazetteer.Found> found =
           equals < 0 ? gazetteer.find(place, near, CANDIDATES) : List.of();
       if (found.isEmpty()) {
         Problem unknown = Problem.of(ProblemCode.PLACE_NOT_KNOWN, "", shortened(place), EXAMPLE);
-        return new Line(number, place, List.of(), null, null, List.of(unknown));
+        return new Line(number, place, List.of(), null, PlaceStay.UNSAID, List.of(unknown));
       }
       List<Gazetteer.Found> whole = found.stream().filter(Gazetteer.Found::whole).toList();
       List<Spot> candidates =
@@ -146,12 +150,13 @@ public record PlaceList(List<Line> lines) {
       Spot wanted = chosen.get(place);
       if (sure || (wanted != null && candidates.contains(wanted))) {
         Spot taken = wanted != null && candidates.contains(wanted) ? wanted : candidates.get(0);
-        return new Line(number, place, candidates, taken, null, List.of());
+        return new Line(number, place, candidates, taken, PlaceStay.UNSAID, List.of());
       }
       Problem unsure =
           Problem.of(
               ProblemCode.PLACE_NOT_SURE, "", shortened(place), String.valueOf(candidates.size()));
-      return new Line(number, place, candidates, candidates.get(0), null, List.of(unsure));
+      return new Line(
+          number, place, candidates, candidates.get(0), PlaceStay.UNSAID, List.of(unsure));
     }
 
     private Spot spot(String name, Coordinate at) {

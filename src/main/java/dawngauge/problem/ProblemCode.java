@@ -132,6 +132,17 @@ public enum ProblemCode {
       Severity.NOTE,
       "\"{0}\" may be any of {1} places; the nearest large one is taken: choose another, or write its"
           + " state behind it"),
+  NO_WORD_OF_A_STAY(
+      Severity.ERROR,
+      "\"{0}\" says nothing of a stay; behind @ stand, parted by commas, such as {1}: mend it or"
+          + " leave it out"),
+  STAY_SAID_TWICE(
+      Severity.ERROR,
+      "\"{0}\" says again how long the rig stands, or until when; leave one of the two, such as in"
+          + " {1}"),
+  NIGHT_WITHOUT_END(
+      Severity.ERROR,
+      "\"{0}\" does not say how long the night is; write such as \"{1}\" or \"{2}\""),
   TOO_MANY_PLACES(
       Severity.ERROR, "the list has {0} places, {1} is the most at once; paste it in parts"),
 

@@ -30,13 +30,4 @@ public final class SpanText {
     String digits = matcher.group(group);
     return digits == null ? 0 : Long.parseLong(digits);
   }
-
-  /** A span as it is typed, to the minute. */
-  public static String of(Duration span) {
-    long minutes = span.toMinutes();
-    if (minutes < 60) {
-      return minutes + " min";
-    }
-    return minutes % 60 == 0 ? minutes / 60 + " h" : minutes / 60 + " h " + minutes % 60 + " min";
-  }
 }

@@ -28,13 +28,16 @@ public final class GroupAir {
    * Low or high, or both, of each day on which the rig stands at some stops. What is null stays
    * what it is at each; where nothing is known of it yet, the other one stands for both.
    *
+   * @param alone whether the one that is given has stood for both so far; where it does, it goes on
+   *     to
    * @return the trip, or at which stop the low were above the high, or that no day is known
    */
   public static Outcome<Trip> withDays(
       Trip trip,
       Collection<Integer> rows,
       @Nullable Entered<Temperature> low,
-      @Nullable Entered<Temperature> high) {
+      @Nullable Entered<Temperature> high,
+      boolean alone) {
     Outcome<Trip> edited = Outcome.of(trip);
     boolean any = false;
     for (int row : GroupEdits.within(rows, trip.route().stops().size())) {
@@ -46,8 +49,8 @@ public final class GroupAir {
                 edited.get(),
                 stop.id(),
                 date,
-                low == null ? air.lowBeside(date) : low,
-                high == null ? air.highBeside(date) : high);
+                low == null ? air.lowBeside(date, alone) : low,
+                high == null ? air.highBeside(date, alone) : high);
         any = true;
         if (!edited.hasValue()) {
           return Outcome.failed(edited.problems().get(0).at(stop.place()));

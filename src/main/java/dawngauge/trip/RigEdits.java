@@ -67,8 +67,8 @@ public final class RigEdits {
     return withTires(trip, old -> old.id().equals(tire.id()) ? tire : old);
   }
 
-  /** Gives all tires fitted on some axles the kind, date code and tread of one tire. */
-  public static Trip copyTire(Trip trip, Tire from, Predicate<AxleRef> wanted) {
+  /** Changes all tires fitted on some axles. */
+  public static Trip withTiresOf(Trip trip, Predicate<AxleRef> wanted, UnaryOperator<Tire> change) {
     Set<String> fitted = new HashSet<>();
     for (Vehicle vehicle : trip.rig().vehicles()) {
       for (int i = 0; i < vehicle.axles().size(); i++) {
@@ -77,12 +77,7 @@ public final class RigEdits {
         }
       }
     }
-    return withTires(
-        trip,
-        old ->
-            fitted.contains(old.id())
-                ? old.withType(from.type()).withDateCode(from.dateCode()).withTread(from.tread())
-                : old);
+    return withTires(trip, old -> fitted.contains(old.id()) ? change.apply(old) : old);
   }
 
   /** Puts another gauge in the place of one; readings follow under a new name. */

@@ -1,9 +1,12 @@
 package dawngauge.trip;
 
+import dawngauge.geo.PlaceStay;
 import dawngauge.geo.Spot;
 import java.time.Duration;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.IntStream;
 
 /** Stops made of a list of places; legs between them are guessed and marked. */
 public final class RouteOfPlaces {
@@ -15,9 +18,9 @@ public final class RouteOfPlaces {
    * A place to stop at.
    *
    * @param spot where
-   * @param stay how long, or null where that is not said
+   * @param stay what is said of standing there
    */
-  public record Wanted(Spot spot, @Nullable Duration stay) {}
+  public record Wanted(Spot spot, PlaceStay stay) {}
 
   private RouteOfPlaces() {}
 
@@ -32,7 +35,7 @@ public final class RouteOfPlaces {
       Stop stop = stop(grown, places.get(i), Stop.Kind.REST);
       grown = RouteEdits.insert(grown, index + i, stop);
     }
-    return grown;
+    return afterNights(grown, index, places);
   }
 
   /**
@@ -49,14 +52,51 @@ public final class RouteOfPlaces {
     }
     return old.isEmpty() || places.isEmpty()
         ? made
-        : RouteEdits.withStop(
-            made, 0, GroupEdits.departing(made.route().stops().get(0), old.get(0)));
+        : afterNights(
+            RouteEdits.withStop(
+                made, 0, GroupEdits.departing(made.route().stops().get(0), old.get(0))),
+            0,
+            places);
+  }
+
+  /**
+   * Whether each night of which it is said when it ends has got that time; not where it is not
+   * known when the rig comes.
+   *
+   * @param index where the first of the places stands
+   */
+  public static boolean nightsEnd(Trip made, int index, List<Wanted> places) {
+    return IntStream.range(0, places.size())
+        .filter(i -> index + i > 0 && places.get(i).stay().leaves() != null)
+        .allMatch(i -> made.route().stops().get(index + i).leave() != null);
+  }
+
+  /** One after the other, for when the rig comes hangs on the nights before; a start departs. */
+  private static Trip afterNights(Trip trip, int index, List<Wanted> places) {
+    Trip timed = trip;
+    for (int i = 0; i < places.size(); i++) {
+      LocalTime leaves = places.get(i).stay().leaves();
+      int row = index + i;
+      if (leaves != null && row > 0) {
+        ZonedDateTime arrives = new StopClock(timed, row).arrives();
+        Stop stop = timed.route().stops().get(row);
+        TypedTime time = arrives == null ? null : LeaveDay.afterNight(arrives, leaves);
+        timed = RouteEdits.withStop(timed, row, stop.withTimes(stop.arrive(), time));
+      }
+    }
+    return timed;
   }
 
   private static Stop stop(Trip trip, Wanted place, Stop.Kind kind) {
+    PlaceStay said = place.stay();
+    boolean rest = kind == Stop.Kind.REST;
     Stop bare =
-        Stop.named(RouteEdits.freeId(trip, place.spot().name()), place.spot().name(), kind)
-            .withStay(place.stay() == null && kind == Stop.Kind.REST ? USUAL_STAY : place.stay());
-    return StopEdits.at(bare, place.spot());
+        Stop.named(
+                RouteEdits.freeId(trip, place.spot().name()),
+                place.spot().name(),
+                rest && said.overnight() ? Stop.Kind.OVERNIGHT : kind)
+            .withStay(
+                rest && said.stay() == null && said.leaves() == null ? USUAL_STAY : said.stay());
+    return StopEdits.at(said.hose() ? bare.withAir(Air.YES) : bare, place.spot());
   }
 }

@@ -1,5 +1,6 @@
 package dawngauge.trip;
 
+import dawngauge.geo.PlaceStay;
 import dawngauge.geo.Spot;
 import dawngauge.geo.TrackLine;
 import dawngauge.geo.TrackPoint;
@@ -40,7 +41,9 @@ public final class RouteOfTrack {
   /** Makes chosen points of a line the route; see {@link RouteOfPlaces#replace}. */
   public static Trip replace(Trip trip, TrackLine line, List<OnLine> stops) {
     List<RouteOfPlaces.Wanted> wanted =
-        stops.stream().map(stop -> new RouteOfPlaces.Wanted(stop.spot(), null)).toList();
+        stops.stream()
+            .map(stop -> new RouteOfPlaces.Wanted(stop.spot(), PlaceStay.UNSAID))
+            .toList();
     Trip made = RouteOfPlaces.replace(trip, wanted);
     double[] meters = line.meters();
     for (int i = 0; i < stops.size(); i++) {

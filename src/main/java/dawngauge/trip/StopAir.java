@@ -154,14 +154,18 @@ public record StopAir(String stop, List<AmbientEntry> entries) {
     return one != null && one.equals(high(date));
   }
 
-  /** The low that stays where another high is typed: none where one figure stands for both. */
-  public @Nullable Entered<Temperature> lowBeside(LocalDate date) {
-    return isOneForBoth(date) ? null : low(date);
+  /**
+   * The low that stays where another high is typed.
+   *
+   * @param alone whether that high has stood for both so far; then it goes on to
+   */
+  public @Nullable Entered<Temperature> lowBeside(LocalDate date, boolean alone) {
+    return alone && isOneForBoth(date) ? null : low(date);
   }
 
   /** The same for the high. */
-  public @Nullable Entered<Temperature> highBeside(LocalDate date) {
-    return isOneForBoth(date) ? null : high(date);
+  public @Nullable Entered<Temperature> highBeside(LocalDate date, boolean alone) {
+    return alone && isOneForBoth(date) ? null : high(date);
   }
 
   /** The days of which low and high are given, in order. */

@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.ProblemCode;
 import java.time.Duration;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Lists of places as people paste them; names and places are those of GeoNames. */
 class PlaceListTest {
@@ -42,12 +45,42 @@ class PlaceListTest {
   }
 
   @Test
-  void aStayStandsBehindAnAtSign() {
-    List<PlaceList.Line> lines = lines("Alamosa CO @ 45 min\nRaton NM @2 h 30 min\nClayton NM @ x");
-    assertThat(lines.get(0).stay()).isEqualTo(Duration.ofMinutes(45));
-    assertThat(lines.get(1).stay()).isEqualTo(Duration.ofMinutes(150));
-    assertThat(lines.get(2).isUsable()).isFalse();
-    assertThat(lines.get(2).problems().get(0).code()).isEqualTo(ProblemCode.NOT_A_DURATION);
+  void whatIsSaidOfTheStayStandsBehindAnAtSign() {
+    List<PlaceList.Line> lines =
+        lines(
+            "Alamosa CO @ 45 min\nRaton NM @2 h 30 min, Hose\nClayton NM @ overnight 6:05\n"
+                + "Dalhart TX @ hose, overnight, 9 h");
+    assertThat(lines).allMatch(PlaceList.Line::isUsable);
+    assertThat(lines)
+        .extracting(PlaceList.Line::stay)
+        .containsExactly(
+            new PlaceStay(Duration.ofMinutes(45), false, null, false),
+            new PlaceStay(Duration.ofMinutes(150), false, null, true),
+            new PlaceStay(null, true, LocalTime.of(6, 5), false),
+            new PlaceStay(Duration.ofHours(9), true, null, true));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "45 mins | NOT_A_DURATION | 45 mins",
+        "hoze | NO_WORD_OF_A_STAY | hoze",
+        "overnight 24:00 | NO_WORD_OF_A_STAY | overnight 24:00",
+        "20 min, | NO_WORD_OF_A_STAY | overnight 06:00",
+        "overnight | NIGHT_WITHOUT_END | overnight, 9 h",
+        "hose, overnight | NIGHT_WITHOUT_END | overnight 06:00",
+        "overnight 06:00, 9 h | STAY_SAID_TWICE | 9 h",
+        "1 h, 2 h | STAY_SAID_TWICE | 2 h",
+        "1 h, overnight 06:00 | STAY_SAID_TWICE | overnight 06:00"
+      })
+  void aStayThatCannotBeReadNamesWhatIsWrongAndAWayOut(String stay, ProblemCode code, String says) {
+    PlaceList.Line line = lines("Clayton NM @ " + stay).get(0);
+    assertThat(line.isUsable()).isFalse();
+    assertThat(line.problems()).hasSize(1);
+    assertThat(line.problems().get(0).code()).isEqualTo(code);
+    assertThat(line.problems().get(0).text()).contains(says);
+    assertThat(taken(line).name()).isEqualTo("Clayton NM");
   }
 
   @Test

@@ -117,7 +117,7 @@ class RigChangesTest {
     assertThat(changes(was, is, UnitSystem.US).lines())
         .contains(
             new RigChanges.Line("stop " + place, "Elevation", "6680 ft", "6700 ft, estimate"),
-            new RigChanges.Line("stop " + place, "Air for tires", "none", "yes"),
+            new RigChanges.Line("stop " + place, "Air hose", "none", "yes"),
             new RigChanges.Line(way, "Points", "–", "Pass 10 mi 8000 ft"))
         .anyMatch(line -> line.part().equals(way) && line.what().equals("Distance"))
         .noneMatch(line -> line.what().equals("Arrival time"));

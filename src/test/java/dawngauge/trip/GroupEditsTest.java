@@ -1,8 +1,10 @@
 package dawngauge.trip;
 
+import static dawngauge.testdata.Forecasts.known;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.geo.Coordinate;
+import dawngauge.geo.PlaceStay;
 import dawngauge.geo.Spot;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
@@ -15,7 +17,11 @@ import dawngauge.quantity.Unit;
 import dawngauge.settings.SettingsFile;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -136,7 +142,7 @@ class GroupEditsTest {
 
   @Test
   void anotherHighLeavesTheLowOfEachDayAndAHighUnderALowNamesTheStop() {
-    Outcome<Trip> edited = GroupAir.withDays(DEMO, List.of(0), null, degrees("60 °F"));
+    Outcome<Trip> edited = GroupAir.withDays(DEMO, List.of(0), null, degrees("60 °F"), false);
     StopAir air = StopAir.of(edited.get(), STOPS.get(0).id());
     StopAir before = StopAir.of(DEMO, STOPS.get(0).id());
     assertThat(air.dates()).isNotEmpty();
@@ -146,12 +152,33 @@ class GroupEditsTest {
               assertThat(air.high(date)).isEqualTo(degrees("60 °F"));
               assertThat(air.low(date)).isEqualTo(before.low(date));
             });
-    Outcome<Trip> refused = GroupAir.withDays(DEMO, List.of(0), null, degrees("-60 °F"));
+    Outcome<Trip> refused = GroupAir.withDays(DEMO, List.of(0), null, degrees("-60 °F"), false);
     assertThat(refused.hasValue()).isFalse();
     assertThat(refused.problems().get(0).message()).contains(STOPS.get(0).place());
     Trip undated = GroupEdits.withStops(DEMO, List.of(0), stop -> stop.withTimes(null, null));
-    assertThat(GroupAir.withDays(undated, List.of(2), degrees("1 °C"), null).problems().get(0))
+    assertThat(
+            GroupAir.withDays(undated, List.of(2), degrees("1 °C"), null, false).problems().get(0))
         .satisfies(problem -> assertThat(problem.code()).isEqualTo(ProblemCode.NO_DAY_FOR_FIGURES));
+  }
+
+  @Test
+  void oneFigureStandsForBothUntilTheOtherIsTyped() {
+    Trip bare = RouteEdits.withAir(DEMO, STOPS.get(0).id(), List.of());
+    Trip low = GroupAir.withDays(bare, List.of(0), degrees("14 °F"), null, false).get();
+    assertThat(days(low)).allMatch(day -> day.equals("14 °F 14 °F")).isNotEmpty();
+    Trip again = GroupAir.withDays(low, List.of(0), degrees("9 °F"), null, true).get();
+    assertThat(days(again)).allMatch(day -> day.equals("9 °F 9 °F")).isNotEmpty();
+    Trip both = GroupAir.withDays(again, List.of(0), null, degrees("52 °F"), false).get();
+    assertThat(days(both)).allMatch(day -> day.equals("9 °F 52 °F")).isNotEmpty();
+    Trip other = GroupAir.withDays(both, List.of(0), degrees("8 °F"), null, true).get();
+    assertThat(days(other)).allMatch(day -> day.equals("8 °F 52 °F")).isNotEmpty();
+  }
+
+  private static List<String> days(Trip trip) {
+    StopAir air = StopAir.of(trip, STOPS.get(0).id());
+    return air.dates().stream()
+        .map(date -> known(air.low(date)).text() + " " + known(air.high(date)).text())
+        .toList();
   }
 
   private static RouteOfPlaces.Wanted place(String name, double longitude) {
@@ -161,7 +188,7 @@ class GroupEditsTest {
             new Coordinate(40, longitude),
             Elevation.of(900, Unit.METER),
             ZoneId.of("America/Chicago")),
-        null);
+        PlaceStay.UNSAID);
   }
 
   @Test
@@ -181,5 +208,61 @@ class GroupEditsTest {
     assertThat(whole.ambient()).isEmpty();
     assertThat(Objects.requireNonNull(whole.route().stops().get(0).leave()).clock())
         .isEqualTo(Objects.requireNonNull(STOPS.get(0).leave()).clock());
+  }
+
+  private static RouteOfPlaces.Wanted place(String name, double longitude, PlaceStay stay) {
+    return new RouteOfPlaces.Wanted(place(name, longitude).spot(), stay);
+  }
+
+  @Test
+  void aNightOfAListEndsAtTheFirstSuchTimeAndAHoseIsThere() {
+    PlaceStay atSix = new PlaceStay(null, true, LocalTime.of(6, 0), true);
+    PlaceStay nineHours = new PlaceStay(Duration.ofHours(9), true, null, false);
+    // The demo departs at 05:45 by the clock of Denver, which these places do not have; a degree of
+    // longitude at 40 north is 85 km by the great circle, some 64 miles of road with a fifth more.
+    List<RouteOfPlaces.Wanted> places =
+        List.of(
+            place("A", -100),
+            place("B", -99, atSix),
+            place("C", -98, nineHours),
+            place("D", -97, atSix),
+            place("E", -96));
+    Trip made = RouteOfPlaces.replace(DEMO, places);
+    List<Stop> stops = made.route().stops();
+    assertThat(stops)
+        .extracting(Stop::kind)
+        .containsExactly(
+            Stop.Kind.START,
+            Stop.Kind.OVERNIGHT,
+            Stop.Kind.OVERNIGHT,
+            Stop.Kind.OVERNIGHT,
+            Stop.Kind.END);
+    assertThat(known(stops.get(1).leave()).time().toLocalDateTime())
+        .isEqualTo(LocalDateTime.of(2027, 4, 7, 6, 0));
+    assertThat(stops.get(2).leave()).isNull();
+    assertThat(stops.get(2).stay()).isEqualTo(Duration.ofHours(9));
+    assertThat(known(stops.get(3).leave()).time().toLocalDateTime())
+        .as("arrives in the afternoon of the second day")
+        .isEqualTo(LocalDateTime.of(2027, 4, 8, 6, 0));
+    assertThat(stops)
+        .extracting(stop -> stop.air().available())
+        .containsExactly(false, true, false, true, false);
+    assertThat(RouteOfPlaces.nightsEnd(made, 0, places)).isTrue();
+    Trip undated = DEMO.withRoute(new Route(List.of(), List.of()));
+    assertThat(RouteOfPlaces.nightsEnd(RouteOfPlaces.replace(undated, places), 0, places))
+        .as("nobody knows when it comes")
+        .isFalse();
+  }
+
+  @Test
+  void whoComesLateAtNightLeavesInTheSameMorning() {
+    ZoneId zone = ZoneId.of("America/Chicago");
+    assertThat(leaves(LocalDateTime.of(2027, 4, 6, 22, 0).atZone(zone))).hasToString("2027-04-07");
+    assertThat(leaves(LocalDateTime.of(2027, 4, 7, 3, 59).atZone(zone))).hasToString("2027-04-07");
+    assertThat(leaves(LocalDateTime.of(2027, 4, 7, 4, 0).atZone(zone))).hasToString("2027-04-08");
+  }
+
+  private static LocalDate leaves(ZonedDateTime arrives) {
+    return LeaveDay.afterNight(arrives, LocalTime.of(6, 0)).time().toLocalDate();
   }
 }

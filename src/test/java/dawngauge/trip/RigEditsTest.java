@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
+import dawngauge.field.TireFields;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
@@ -195,7 +196,9 @@ class RigEditsTest {
             psi("2 psi"),
             Set.of(Tire.Damage.BULGE),
             Remarks.NONE);
-    Trip edited = RigEdits.copyTire(RigEdits.withTire(trip, from), from, FIRST::equals);
+    Trip edited =
+        RigEdits.withTiresOf(
+            RigEdits.withTire(trip, from), FIRST::equals, to -> TireFields.ofOnePurchase(from, to));
     Tire mate = edited.rig().tire("T2").orElseThrow();
     assertThat(mate.dateCode()).isEqualTo("1223");
     assertThat(mate.tread()).isEqualTo(from.tread());

@@ -292,6 +292,7 @@ final class OpenWindow {
 
   /** Types into a field of this window, whichever window the display thinks of as in front. */
   void type(TextInputControl field, String text) {
+    until("it is laid out", () -> field.getSkin() != null); // before that it takes no keys
     run(
         () -> {
           for (int i = 0; i < text.length(); i++) {
@@ -331,12 +332,18 @@ final class OpenWindow {
     }
   }
 
+  /** Strikes keys, the last while the ones before are held, and waits for what comes of it. */
+  void keys(KeyCode... keys) {
+    strike(keys);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
   /**
    * Strikes keys, the last while the ones before are held. All of it is sent before the window gets
    * to answer: a key that is held down while the window works is repeated by the display, and where
    * the answer takes longer than the repeat the key would never be let go.
    */
-  void keys(KeyCode... keys) {
+  void strike(KeyCode... keys) {
     CountDownLatch letGo = new CountDownLatch(keys.length);
     EventHandler<KeyEvent> counting = event -> letGo.countDown();
     run(
@@ -352,7 +359,6 @@ final class OpenWindow {
         });
     until("the keys were let go", () -> letGo.getCount() == 0);
     run(() -> stage.removeEventFilter(KeyEvent.KEY_RELEASED, counting));
-    WaitForAsyncUtils.waitForFxEvents();
   }
 
   private static KeyCode real(KeyCode key) {

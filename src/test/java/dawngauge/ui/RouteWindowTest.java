@@ -318,12 +318,15 @@ class RouteWindowTest extends WindowTest {
     open.until("both lines are read", () -> open.texts("place-line").size() == 2);
     assertThat(open.texts("field-error")).hasSize(1);
     assertThat(open.buttons("Add after stop 3").get(0).isDisabled()).isTrue();
-    open.run(() -> area.setText("Trinidad CO @ 25 min\nClayton NM"));
+    open.run(() -> area.setText("Trinidad CO @ 25 min, hose\nClayton NM @ overnight 06:00"));
     open.until("the list can be used", () -> !open.buttons("Add after stop 3").get(0).isDisabled());
     open.press(open.buttons("Add after stop 3").get(0));
     assertThat(open.document.trip().route().stops().subList(3, 5))
         .extracting(Stop::place)
         .containsExactly("Trinidad CO", "Clayton NM");
+    assertThat(open.document.trip().route().stops().get(3).air().available()).isTrue();
+    assertThat(Forecasts.known(open.document.trip().route().stops().get(4).leave()).time())
+        .hasToString("2027-04-07T06:00-06:00[America/Denver]");
     assertThat(Forecasts.known(open.document.planned().advice()).stops())
         .as("typical air is there at once")
         .allSatisfy(stop -> assertThat(stop.stop().airOnLeaving()).isNotNaN());

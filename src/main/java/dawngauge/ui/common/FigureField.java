@@ -36,6 +36,10 @@ public final class FigureField<T> extends VBox {
   private String shown = "";
 
   private boolean open = true;
+  private boolean confirms;
+
+  /** Whether something was typed since the trip's text was shown. */
+  private boolean touched;
 
   /**
    * A field.
@@ -56,7 +60,8 @@ public final class FigureField<T> extends VBox {
     message.managedProperty().bind(message.visibleProperty());
     message.setVisible(false);
     getChildren().addAll(field, message);
-    field.setOnAction(event -> finish());
+    field.setOnAction(event -> entered());
+    field.textProperty().addListener(change -> touched = touched || !field.getText().equals(shown));
     field
         .focusedProperty()
         .addListener(
@@ -66,6 +71,22 @@ public final class FigureField<T> extends VBox {
               }
             });
     field.setOnKeyPressed(this::keyed);
+  }
+
+  /** Takes what is typed anew as it stood there too, as for an estimate that is found right. */
+  public FigureField<T> confirming() {
+    confirms = true;
+    return this;
+  }
+
+  private void entered() {
+    boolean same = open && draft() == null && touched && !text().isEmpty();
+    T value = confirms && same ? parser.apply(typed()).valueOrNull() : null;
+    finish();
+    if (value != null) {
+      touched = false;
+      taker.accept(value);
+    }
   }
 
   private void keyed(KeyEvent event) {
@@ -137,6 +158,7 @@ public final class FigureField<T> extends VBox {
       field.end();
     }
     shown = field.getText();
+    touched = false;
     message.setVisible(false);
   }
 
@@ -162,6 +184,7 @@ public final class FigureField<T> extends VBox {
       message.setVisible(false);
       valid = text;
       shown = text;
+      touched = false;
       taker.accept(value);
     }
     return value != null;

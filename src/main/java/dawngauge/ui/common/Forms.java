@@ -1,6 +1,7 @@
 package dawngauge.ui.common;
 
 import dawngauge.field.Codec;
+import dawngauge.field.TimeCodecs;
 import dawngauge.field.TripCodecs;
 import dawngauge.geo.Coordinate;
 import dawngauge.problem.Outcome;
@@ -9,7 +10,6 @@ import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Quantity;
 import dawngauge.quantity.QuantityKind;
-import dawngauge.quantity.SpanText;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.TypedTime;
 import java.time.DateTimeException;
@@ -84,15 +84,12 @@ public final class Forms {
 
   /** A span such as "45 min" or "2 h 30 min". */
   public static Outcome<Optional<Duration>> span(String text) {
-    if (text.isEmpty()) {
-      return Outcome.of(Optional.empty());
-    }
-    return SpanText.parse(text).map(Optional::of);
+    return given(TimeCodecs.DURATION, UnitSystem.SI).apply(text);
   }
 
   /** A span as it is typed. */
   public static String text(Duration span) {
-    return SpanText.of(span);
+    return TimeCodecs.DURATION.text().apply(span);
   }
 
   /** A clock time in a zone, such as "2027-04-06 05:45". */

@@ -181,14 +181,8 @@ public final class Cells<R> {
     return book.<Optional<V>>field(
         words(field.label(), field.stands()),
         text -> read(field, text),
-        () -> text(field, part.get()),
+        () -> field.text(part.get()),
         value -> edit.apply(field.with().apply(part.get(), value.orElse(null))));
-  }
-
-  /** A value as it was typed, or nothing; what stands in for none is nothing. */
-  public static <R, V> String text(Field<R, V> field, R part) {
-    V value = field.of(part);
-    return value == null ? "" : field.codec().text().apply(value);
   }
 
   private <V> Outcome<Optional<V>> read(Field<R, V> field, String text) {

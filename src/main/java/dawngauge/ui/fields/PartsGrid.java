@@ -377,8 +377,8 @@ public final class PartsGrid<R, E> extends VBox {
   }
 
   private void focus(String spoken) {
-    grid.lookupAll(".text-field").stream()
-        .filter(node -> spoken.equals(node.getAccessibleText()))
+    grid.lookupAll("*").stream()
+        .filter(node -> node.isFocusTraversable() && spoken.equals(node.getAccessibleText()))
         .findFirst()
         .ifPresent(Node::requestFocus);
   }

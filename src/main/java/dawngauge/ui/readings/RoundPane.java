@@ -1,21 +1,18 @@
 package dawngauge.ui.readings;
 
-import dawngauge.advice.Advice;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.ledger.LiveLines;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
+import dawngauge.planner.RoundAtStop;
 import dawngauge.problem.Outcome;
-import dawngauge.problem.Problem;
-import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.trip.CrewPlace;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEdits;
@@ -33,11 +30,12 @@ import dawngauge.ui.common.TripDocument;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -56,10 +54,6 @@ final class RoundPane extends VBox implements RoundRow.Hands {
 
   /** Narrower than this, a tire goes by the short form of its position alone. */
   private static final double ROOM_FOR_NAMES = 1100;
-
-  /** What is expected does not hang on the figure; some figure is needed to ask for it. */
-  private static final Entered<GaugePressure> ANY_FIGURE =
-      Entered.of(QuantityKind.GAUGE_PRESSURE, "1 psi");
 
   private final TripDocument document;
   private final Clock clock;
@@ -84,7 +78,14 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     this.document = document;
     this.clock = clock;
     this.said = new RoundTelling(document);
-    start = new FigureField<>("Begun at", this::readStart, value -> begin(value.orElse(null)));
+    start =
+        new FigureField<>(
+            "Begun at",
+            this::readStart,
+            value -> {
+              begins = value.orElse(null);
+              refresh();
+            });
     air =
         new FigureField<>(
             "Air as measured",
@@ -124,16 +125,14 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     none.getStyleClass().add("lesser");
     none.setWrapText(true);
     none.managedProperty().bind(none.visibleProperty());
-    HBox side = new HBox(24, grid, said);
     HBox.setHgrow(said, Priority.ALWAYS);
-    getChildren().addAll(head, none, side);
+    getChildren().addAll(head, none, new HBox(24, grid, said));
     setSpacing(6);
     widthProperty().addListener(change -> fit());
   }
 
   private void fit() {
-    boolean room = getWidth() >= ROOM_FOR_NAMES;
-    rows.forEach(row -> row.inFull(room));
+    rows.forEach(row -> row.inFull(getWidth() >= ROOM_FOR_NAMES));
   }
 
   private void refreshUnlessFilling() {
@@ -142,28 +141,15 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     }
   }
 
-  private List<StopAdvice> stops() {
-    Advice advice = document.planned().advice();
-    return advice == null ? List.of() : advice.stops();
-  }
-
-  private Optional<Itinerary.Visit> here() {
-    List<StopAdvice> stops = stops();
-    return visit >= 0 && visit < stops.size()
-        ? Optional.of(stops.get(visit).stop().visit())
-        : Optional.empty();
+  private RoundAtStop at() {
+    return new RoundAtStop(document.planned(), visit);
   }
 
   private Outcome<Optional<TypedTime>> readStart(String text) {
-    Itinerary.Visit at = here().orElse(null);
+    Itinerary.Visit at = at().stay().orElse(null);
     return at == null
         ? Outcome.of(Optional.empty())
         : Forms.time(at.zone(), at.arrive().atZone(at.zone()).toLocalDate()).apply(text);
-  }
-
-  private void begin(@Nullable TypedTime time) {
-    begins = time;
-    refresh();
   }
 
   private void chosen(int index) {
@@ -180,37 +166,29 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     measured = null;
     start.drop();
     air.put("");
-    Itinerary.Visit at = here().orElse(null);
-    if (at != null) {
-      Instant usual = Round.usualStart(at, clock.instant());
-      begins = LogEdits.at(usual, at.zone());
-      boolean cold =
-          index == 0
-              || !usual.isBefore(at.arrive().plus(ReadingState.COLD_AFTER))
-              || at.firstStartOfDay();
+    begins = at().usualStart(clock.instant()).orElse(null);
+    if (begins != null) {
       filling = true;
-      state.setValue((cold ? ReadingState.COLD : ReadingState.WARM).word());
+      state.setValue(at().usualState(clock.instant()).word());
       filling = false;
     }
   }
 
   /** Goes where the crew is, unless it is there. */
   void goToCrew() {
-    Itinerary itinerary = Itinerary.of(document.trip()).valueOrNull();
-    if (itinerary != null) {
-      CrewPlace place = CrewPlace.of(document.trip(), itinerary);
-      int wanted = place.there() ? place.visit() : place.next(itinerary.visits());
-      if (wanted != visit) {
-        go(wanted);
-        refresh();
-      }
-    }
+    RoundAtStop.nextOf(document.trip())
+        .filter(wanted -> wanted != visit)
+        .ifPresent(
+            wanted -> {
+              go(wanted);
+              refresh();
+            });
   }
 
   /** Shows the trip as it is now. */
   void refresh() {
     Trip trip = document.trip();
-    List<StopAdvice> stops = stops();
+    List<StopAdvice> stops = RoundAtStop.stops(document.planned());
     boolean possible = !stops.isEmpty() && !trip.rig().gauges().isEmpty();
     none.setVisible(!possible);
     none.setText(
@@ -225,10 +203,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
       go(0);
     }
     filling = true;
-    List<String> names = new ArrayList<>();
-    for (StopAdvice each : stops) {
-      names.add((each.stop().visit().index() + 1) + " " + each.stop().visit().stop().place());
-    }
+    List<String> names = RoundAtStop.names(document.planned());
     if (!stop.getItems().equals(names)) {
       stop.getItems().setAll(names);
     }
@@ -251,20 +226,14 @@ final class RoundPane extends VBox implements RoundRow.Hands {
   }
 
   private Optional<Round> round() {
-    TypedTime time = begins;
-    Itinerary.Visit at = here().orElse(null);
-    return time == null || at == null || gauge.getValue() == null
-        ? Optional.empty()
-        : Optional.of(new Round(at.stop().id(), time, stateChosen(), gauge.getValue(), measured));
+    return at().round(begins, stateChosen(), gauge.getValue(), measured);
   }
 
   private ReadingState stateChosen() {
-    for (ReadingState each : ReadingState.values()) {
-      if (each.word().equals(state.getValue())) {
-        return each;
-      }
-    }
-    return ReadingState.COLD;
+    return Stream.of(ReadingState.values())
+        .filter(each -> each.word().equals(state.getValue()))
+        .findFirst()
+        .orElse(ReadingState.COLD);
   }
 
   private void layOut(Trip trip) {
@@ -315,20 +284,11 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     Outcome<Optional<Entered<GaugePressure>>> outcome =
         Forms.figure(QuantityKind.GAUGE_PRESSURE, document.units()).apply(text);
     Entered<GaugePressure> figure = outcome.value().flatMap(Function.identity()).orElse(null);
-    Entered<GaugePressure> span =
-        document.trip().rig().gauge(String.valueOf(gauge.getValue())).map(Gauge::span).orElse(null);
-    boolean over =
-        figure != null && span != null && figure.value().pascals() > span.value().pascals();
-    boolean under = figure != null && figure.value().pascals() < 0;
-    return figure != null && (over || under)
-        ? Outcome.failed(
-            Problem.of(
-                ProblemCode.OUT_OF_RANGE,
-                "",
-                figure.text(),
-                "0",
-                span == null ? "the gauge's scale" : span.text()))
-        : outcome;
+    Gauge chosen = document.trip().rig().gauge(String.valueOf(gauge.getValue())).orElse(null);
+    return Optional.ofNullable(figure)
+        .flatMap(known -> RoundAtStop.offScale(known, chosen))
+        .map(Outcome::<Optional<Entered<GaugePressure>>>failed)
+        .orElse(outcome);
   }
 
   private void figures() {
@@ -336,116 +296,37 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     if (round == null) {
       return;
     }
-    Trip trip = document.trip();
     UnitSystem units = document.units();
-    Trip trial = trip;
-    Map<String, ReadingCheck> real = read();
+    RoundAtStop at = at();
+    Set<String> real = at.read(round.state()).keySet();
+    List<String> tires = rows.stream().map(row -> row.tire).toList();
+    Map<String, ReadingCheck> expected = at.expected(round, tires, document.planner());
     for (RoundRow row : rows) {
-      if (!real.containsKey(row.tire)) {
-        trial = LogEdits.with(trial, reading(round, row, ANY_FIGURE));
-      }
-    }
-    List<ReadingCheck> checks = document.planner().plan(trial).checks(visit);
-    for (RoundRow row : rows) {
-      ReadingCheck logged = real.get(row.tire);
-      ReadingCheck check =
-          logged != null
-              ? logged
-              : RoundTelling.of(checks, reading(round, row, ANY_FIGURE)).orElse(null);
+      ReadingCheck check = expected.get(row.tire);
+      ReadingCheck logged = real.contains(row.tire) ? check : null;
       row.show(
           LiveLines.expected(check, units),
           logged == null ? "" : LiveLines.off(logged, units),
           LiveLines.unexpected(logged));
       row.reading.show(logged == null ? "" : logged.reading().pressure().text());
-      row.setTo.show(setHere(row.tire));
+      row.setTo.show(at.setTo(row.tire).map(Entered::text).orElse(""));
     }
-    for (TireAdvice advice : stops().get(visit).tires()) {
+    for (TireAdvice advice : at.tires()) {
       rows.stream()
           .filter(row -> row.tire.equals(advice.tire().fitted().tire().id()))
           .forEach(row -> row.show(advice.mark()));
     }
   }
 
-  /** The readings of this stop in the chosen state, by tire. */
-  private Map<String, ReadingCheck> read() {
-    Map<String, ReadingCheck> all = new LinkedHashMap<>();
-    for (TireAdvice advice : stops().get(visit).tires()) {
-      for (ReadingCheck check : advice.tire().readings()) {
-        if (check.reading().state() == stateChosen()) {
-          all.put(check.reading().tire(), check);
-        }
-      }
-    }
-    return all;
-  }
-
-  private String setHere(String tire) {
-    Itinerary.Visit at = here().orElse(null);
-    String text = "";
-    for (LogEvent event : document.trip().log()) {
-      if (at != null
-          && event instanceof LogEvent.Adjustment adjustment
-          && adjustment.tire().equals(tire)
-          && !event.time().instant().isBefore(at.arrive())
-          && !event.time().instant().isAfter(at.leave())) {
-        text = adjustment.to().text();
-      }
-    }
-    return text;
-  }
-
-  private LogEvent.Reading reading(Round round, RoundRow row, Entered<GaugePressure> figure) {
-    return round.reading(row.tire, row.order, figure, latest());
-  }
-
-  /** No reading of the stop is later than its departure, unless the rig is known to stand there. */
-  private @Nullable Instant latest() {
-    Itinerary.Visit at = here().orElse(null);
-    if (at == null) {
-      return null;
-    }
-    boolean noted = false;
-    for (LogEvent event : document.trip().log()) {
-      if (event instanceof LogEvent.Arrived arrived && arrived.stop().equals(at.stop().id())) {
-        noted = true;
-      } else if (event instanceof LogEvent.Left left && left.stop().equals(at.stop().id())) {
-        noted = false;
-      }
-    }
-    return noted ? null : at.leave();
-  }
-
-  /** A reading with another figure; it keeps all else. */
-  private static LogEvent.Reading mended(
-      LogEvent.Reading old, Entered<GaugePressure> figure, Round round) {
-    return new LogEvent.Reading(
-        old.time(),
-        old.tire(),
-        figure,
-        round.gauge(),
-        old.state(),
-        old.air(),
-        old.tireTemperature(),
-        old.remarks());
-  }
-
   @Override
   public void read(RoundRow row, Optional<Entered<GaugePressure>> figure) {
-    Round round = round().orElse(null);
-    Trip trip = document.trip();
-    ReadingCheck before = read().get(row.tire);
-    if (round == null) {
-      return;
-    }
-    Trip cleared =
-        before == null ? trip : LogEdits.without(trip, trip.log().indexOf(before.reading()));
-    if (figure.isEmpty()) {
-      document.edit(cleared);
-    } else if (before != null) {
-      document.edit(LogEdits.with(cleared, mended(before.reading(), figure.get(), round)));
-    } else {
-      document.edit(LogEdits.with(trip, reading(round, row, figure.get())));
-    }
+    round()
+        .ifPresent(
+            round ->
+                document.edit(
+                    figure
+                        .map(typed -> at().with(round, row.tire, row.order, typed))
+                        .orElseGet(() -> at().without(round, row.tire))));
   }
 
   @Override
@@ -453,9 +334,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     round()
         .ifPresent(
             round ->
-                document.edit(
-                    LogEdits.adjusted(
-                        document.trip(), row.tire, figure, round.gauge(), minute(round, row))));
+                document.edit(at().adjusted(round, row.tire, row.order, figure, clock.instant())));
   }
 
   @Override
@@ -477,25 +356,19 @@ final class RoundPane extends VBox implements RoundRow.Hands {
       said.tell(row, visit, round(), document.planned(), null, List.of(), null);
       return;
     }
-    Trip trip = document.trip();
-    ReadingCheck before = read().get(row.tire);
+    RoundAtStop stop = at();
+    ReadingCheck before = stop.read(round.state()).get(row.tire);
     boolean logged = before != null && before.reading().pressure().equals(figure);
     int question = ++asked;
-    LogEvent.Reading typed =
-        before == null ? reading(round, row, figure) : mended(before.reading(), figure, round);
-    Trip trial =
-        logged
-            ? trip
-            : LogEdits.with(
-                before == null
-                    ? trip
-                    : LogEdits.without(trip, trip.log().indexOf(before.reading())),
-                typed);
-    LogEvent.Reading judged = logged && before != null ? before.reading() : typed;
+    Trip trial = logged ? document.trip() : stop.with(round, row.tire, row.order, figure);
+    LogEvent.Reading judged =
+        logged && before != null
+            ? before.reading()
+            : stop.reading(round, row.tire, row.order, figure);
     Planner planner = document.planner();
     Plan known = document.planned();
     int at = visit;
-    Instant minute = minute(round, row).instant();
+    Instant minute = stop.minute(round, row.order, clock.instant()).instant();
     UnitSystem units = document.units();
     Tasks.compute(
         () -> {
@@ -518,16 +391,6 @@ final class RoundPane extends VBox implements RoundRow.Hands {
   }
 
   private record Answer(Plan planned, List<ReadingCheck> checks, @Nullable String setNow) {}
-
-  /** When a tire is set: now where the crew stands there now, else when it was read. */
-  private TypedTime minute(Round round, RoundRow row) {
-    Itinerary.Visit at = here().orElse(null);
-    TypedTime read = round.time(row.order, latest());
-    Instant now = clock.instant();
-    return at != null && !now.isBefore(read.instant()) && !now.isAfter(at.leave())
-        ? LogEdits.at(now, at.zone())
-        : read;
-  }
 
   /** When the round is begun, for what else is noted at its stop. */
   Optional<TypedTime> time() {

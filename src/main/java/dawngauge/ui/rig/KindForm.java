@@ -79,7 +79,7 @@ final class KindForm extends VBox {
   private static String summary(TireSpec spec) {
     List<String> parts = new ArrayList<>();
     Stream.of(TireFields.SIZE, TireFields.LOAD_RANGE)
-        .map(field -> Cells.text(field, spec))
+        .map(field -> field.text(spec))
         .filter(text -> !text.isEmpty())
         .forEach(parts::add);
     LoadInflationTable rows = spec.rows();

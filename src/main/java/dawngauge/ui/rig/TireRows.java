@@ -1,6 +1,7 @@
 package dawngauge.ui.rig;
 
 import dawngauge.field.TireFields;
+import dawngauge.ledger.Wording;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.AxleRef;
@@ -14,6 +15,7 @@ import dawngauge.ui.fields.Cells;
 import dawngauge.ui.fields.FieldBook;
 import dawngauge.ui.fields.FieldBook.Words;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import javafx.geometry.VPos;
@@ -152,11 +154,16 @@ final class TireRows extends GridPane {
     return new VBox(field, book.note(() -> DawnReadings.said(book.trip(), id)));
   }
 
-  /** Copies a tire to others; kind, date code and tread are what tires of one purchase share. */
+  /** Copies to other tires what tires of one purchase share. */
   private MenuButton copy(String id, Supplier<String> where, Supplier<AxleRef> axle) {
     MenuButton button = new MenuButton("Copy to");
     button.setMinWidth(USE_PREF_SIZE);
-    String what = "Copy kind, date code and tread";
+    String what =
+        "Copy "
+            + Wording.list(
+                TireFields.OF_ONE_PURCHASE.stream()
+                    .map(field -> field.label().toLowerCase(Locale.ROOT))
+                    .toList());
     button.setTooltip(new Tooltip(what));
     book.onRefresh(() -> button.setAccessibleText(what + " of " + where.get()));
     button
@@ -171,7 +178,12 @@ final class TireRows extends GridPane {
 
   private MenuItem copying(String to, String id, Predicate<AxleRef> wanted) {
     MenuItem item = new MenuItem(to);
-    item.setOnAction(event -> book.edit(() -> RigEdits.copyTire(book.trip(), tire(id), wanted)));
+    item.setOnAction(
+        event ->
+            book.edit(
+                () ->
+                    RigEdits.withTiresOf(
+                        book.trip(), wanted, other -> TireFields.ofOnePurchase(tire(id), other))));
     return item;
   }
 

@@ -1,5 +1,6 @@
 package dawngauge.ui.route;
 
+import dawngauge.field.RouteFields;
 import dawngauge.problem.Outcome;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
@@ -61,7 +62,7 @@ final class CellField {
       case TIME -> "Stay, or when it leaves";
       case PLACE -> "Place";
       case AIR -> "Temperature, or low/high";
-      default -> AirField.NAME;
+      default -> RouteFields.STOP_AIR.label();
     };
   }
 

@@ -7,6 +7,7 @@ import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Speed;
 import dawngauge.trip.Leg;
 import dawngauge.trip.LegEdits;
+import dawngauge.trip.Trip;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
 import java.util.List;
@@ -25,12 +26,13 @@ final class LegFields extends EditorGrid {
     heading(() -> "Leg to " + stop.next().place());
     field(
         () -> LegEdits.isGuessed(stop.leg()) ? "Distance, guessed" : "Distance",
-        new FigureField<>(
-            "Distance",
-            stop.legBy(
-                text -> Forms.figure(QuantityKind.DISTANCE, stop.units()).apply(text),
-                value -> LegEdits.withDistance(stop.leg(), value.orElse(null))),
-            stop.document()::edit),
+        new FigureField<Trip>(
+                "Distance",
+                stop.legBy(
+                    text -> Forms.figure(QuantityKind.DISTANCE, stop.units()).apply(text),
+                    value -> LegEdits.withDistance(stop.leg(), value.orElse(null))),
+                stop.document()::edit)
+            .confirming(),
         () -> text(stop.leg().distance()));
     note(
         () ->

@@ -1,6 +1,8 @@
 package dawngauge.ui.route;
 
+import dawngauge.field.Codec;
 import dawngauge.field.Fault;
+import dawngauge.field.Member;
 import dawngauge.field.WeightFields;
 import dawngauge.field.WorksheetFields;
 import dawngauge.problem.Outcome;
@@ -81,7 +83,7 @@ final class LoadForm extends VBox {
                 cells.cell(WeightFields.LOAD_WEIGHT),
                 cells.cell(WeightFields.LOAD_SOURCE),
                 cells.cell(WeightFields.LOAD_OFFERED)),
-            shares(cells),
+            shares(),
             deck(),
             message);
   }
@@ -95,27 +97,25 @@ final class LoadForm extends VBox {
     }
   }
 
-  private VBox shares(Cells<LoadChange> cells) {
+  private VBox shares() {
     List<Node> nodes = new ArrayList<>();
     for (AxleRef axle : axles(book.rig())) {
-      Words words = new Words(axle.words(), "part of it", name);
-      FigureField<Optional<Entered<Ratio>>> field =
-          book.field(
-              words,
-              text ->
-                  text.isEmpty()
-                      ? Outcome.of(Optional.empty())
-                      : WeightFields.LOAD_AXLES
-                          .values()
-                          .typed()
-                          .apply(book.units(), text)
-                          .map(Optional::of),
-              () -> FieldBook.text(draft.axles().get(axle)),
-              value -> drafted(withShare(axle, value.orElse(null))));
-      field.getProperties().put(Cells.MEMBER, WeightFields.LOAD_AXLES);
-      nodes.add(FieldBook.cell(words, field));
+      nodes.add(
+          share(
+              new Words(axle.words(), "part of it", name),
+              WeightFields.LOAD_AXLES,
+              WeightFields.LOAD_AXLES.values(),
+              () -> draft.axles().get(axle),
+              share -> withShare(axle, share)));
     }
-    nodes.add(cells.cell(WeightFields.LOAD_HITCH));
+    var hitch = WeightFields.LOAD_HITCH;
+    nodes.add(
+        share(
+            new Words(hitch.label(), hitch.stands(), name),
+            hitch,
+            hitch.codec(),
+            () -> draft.hitch(),
+            share -> draft.withHitch(share)));
     HBox evenly = new HBox(6, new Label("Evenly on"));
     for (Vehicle vehicle : book.rig().vehicles()) {
       List<AxleRef> all = axles(vehicle);
@@ -130,6 +130,26 @@ final class LoadForm extends VBox {
       }
     }
     return new VBox(4, evenly, FieldBook.cells(nodes.toArray(Node[]::new)));
+  }
+
+  /** A part of the weight by itself: whether all are 100 % together is judged of the draft. */
+  private Node share(
+      Words words,
+      Member<LoadChange> member,
+      Codec<Entered<Ratio>> codec,
+      Supplier<@Nullable Entered<Ratio>> shown,
+      Function<@Nullable Entered<Ratio>, LoadChange> with) {
+    FigureField<Optional<Entered<Ratio>>> field =
+        book.field(
+            words,
+            text ->
+                text.isEmpty()
+                    ? Outcome.of(Optional.empty())
+                    : codec.typed().apply(book.units(), text).map(Optional::of),
+            () -> FieldBook.text(shown.get()),
+            value -> drafted(with.apply(value.orElse(null))));
+    field.getProperties().put(Cells.MEMBER, member);
+    return FieldBook.cell(words, field);
   }
 
   private LoadChange withShare(AxleRef axle, @Nullable Entered<Ratio> share) {

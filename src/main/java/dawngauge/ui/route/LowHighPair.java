@@ -26,14 +26,19 @@ final class LowHighPair {
      *
      * @param own what is typed, or null where the field was cleared
      * @param waiting what waits in the other field, or null
+     * @param alone whether the one in this field stands for both so far
      */
-    Outcome<Trip> of(@Nullable Entered<Temperature> own, @Nullable Entered<Temperature> waiting);
+    Outcome<Trip> of(
+        @Nullable Entered<Temperature> own, @Nullable Entered<Temperature> waiting, boolean alone);
   }
 
   private final Supplier<UnitSystem> units;
   private final Consumer<Trip> edit;
   private final FigureField<Trip> low;
   private final FigureField<Trip> high;
+
+  /** The field whose figure stands for both, where only that one has been typed here. */
+  private @Nullable FigureField<Trip> alone;
 
   /**
    * Two fields.
@@ -62,11 +67,13 @@ final class LowHighPair {
   }
 
   private Outcome<Trip> lowered(String text, Change ofLow) {
-    return EditedStop.then(read(text), typed -> ofLow.of(typed.orElse(null), waiting(high)));
+    return EditedStop.then(
+        read(text), typed -> ofLow.of(typed.orElse(null), waiting(high), alone == low));
   }
 
   private Outcome<Trip> raised(String text, Change ofHigh) {
-    return EditedStop.then(read(text), typed -> ofHigh.of(typed.orElse(null), waiting(low)));
+    return EditedStop.then(
+        read(text), typed -> ofHigh.of(typed.orElse(null), waiting(low), alone == high));
   }
 
   private Outcome<Optional<Entered<Temperature>>> read(String text) {
@@ -80,8 +87,17 @@ final class LowHighPair {
   }
 
   private void take(Trip trip, boolean ofLow) {
+    FigureField<Trip> own = ofLow ? low : high;
     FigureField<Trip> other = ofLow ? high : low;
     boolean waited = waiting(other) != null;
+    boolean first = other.field().getText().isBlank();
+    if (own.typed().isEmpty()) {
+      alone = other;
+    } else if (waited || (alone != own && !first)) {
+      alone = null;
+    } else {
+      alone = own;
+    }
     edit.accept(trip);
     if (waited) {
       other.drop();

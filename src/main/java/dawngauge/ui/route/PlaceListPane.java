@@ -35,9 +35,13 @@ public final class PlaceListPane extends BorderPane {
       List.of(
           "What is understood of each line is shown here. Lines may look so:",
           "Alamosa CO",
-          "Raton, New Mexico @ 45 min",
-          "36.06, -102.51",
-          "Old mill = 35.22, -101.83 @ 2 h");
+          "Raton, New Mexico @ 45 min, hose",
+          "36.06, -102.51 @ overnight 06:00",
+          "Old mill = 35.22, -101.83 @ overnight, 9 h");
+
+  private static final String NO_ARRIVAL =
+      "When a night ends is known once the departure is typed: type that first, or write how long"
+          + " the night is, such as \"overnight, 9 h\".";
 
   private final TripDocument document;
   private final IntSupplier chosen;
@@ -160,14 +164,23 @@ public final class PlaceListPane extends BorderPane {
 
   /** What the trip would be. */
   private Trip next(PlaceList places, boolean whole) {
-    List<RouteOfPlaces.Wanted> wanted =
-        places.lines().stream()
-            .filter(line -> line.taken() != null)
-            .map(line -> new RouteOfPlaces.Wanted(spot(line), line.stay()))
-            .toList();
+    List<RouteOfPlaces.Wanted> wanted = wanted(places);
     return whole
         ? RouteOfPlaces.replace(document.trip(), wanted)
         : RouteOfPlaces.insert(document.trip(), after(), wanted);
+  }
+
+  private static List<RouteOfPlaces.Wanted> wanted(PlaceList places) {
+    return places.lines().stream()
+        .filter(line -> line.taken() != null)
+        .map(line -> new RouteOfPlaces.Wanted(spot(line), line.stay()))
+        .toList();
+  }
+
+  private boolean canPut(@Nullable PlaceList places, boolean whole) {
+    return places != null
+        && places.isUsable()
+        && RouteOfPlaces.nightsEnd(next(places, whole), whole ? 0 : after(), wanted(places));
   }
 
   private static Spot spot(PlaceList.Line line) {
@@ -183,10 +196,10 @@ public final class PlaceListPane extends BorderPane {
     int after = after();
     add.setText(after == 0 ? "Add to the route" : "Add after stop " + after);
     PlaceList places = list;
-    boolean usable = places != null && places.isUsable();
-    add.setDisable(!usable);
-    replace.setDisable(!usable);
-    state.setText(places == null ? "" : words(places, stops.isEmpty()));
+    add.setDisable(!canPut(places, false));
+    replace.setDisable(!canPut(places, true));
+    boolean open = places != null && places.isUsable() && add.isDisabled() && replace.isDisabled();
+    state.setText(places == null ? "" : open ? NO_ARRIVAL : words(places, stops.isEmpty()));
     understood.getChildren().clear();
     if (places == null || places.lines().isEmpty()) {
       EXAMPLES.forEach(line -> understood.getChildren().add(PlaceListRow.quiet(line)));

@@ -54,7 +54,11 @@ final class PlaceListRow extends VBox {
     StringBuilder facts = new StringBuilder();
     facts.append(elevation == null ? "elevation not known" : "about " + elevation.text());
     facts.append(zone == null ? "" : " · " + zone.getId());
+    var leave = stop.leave();
+    facts.append(stop.kind() == Stop.Kind.OVERNIGHT ? " · overnight" : "");
     facts.append(stay == null ? "" : " · stay " + Forms.text(stay));
+    facts.append(leave == null ? "" : " · leaves " + Forms.text(leave));
+    facts.append(stop.air().available() ? " · hose" : "");
     var distance = leg == null ? null : leg.distance();
     return facts
         .append(distance == null ? "" : " · about " + distance.text() + " of road")

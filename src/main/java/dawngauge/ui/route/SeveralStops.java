@@ -1,11 +1,12 @@
 package dawngauge.ui.route;
 
+import dawngauge.field.Codec;
+import dawngauge.field.Field;
+import dawngauge.field.RouteFields;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
-import dawngauge.quantity.QuantityKind;
-import dawngauge.quantity.Speed;
 import dawngauge.quantity.Temperature;
 import dawngauge.trip.GroupAir;
 import dawngauge.trip.GroupEdits;
@@ -16,16 +17,13 @@ import dawngauge.trip.StopClock;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.FigureFields;
-import dawngauge.ui.common.Forms;
 import dawngauge.ui.common.TripDocument;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.NavigableSet;
-import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.scene.layout.VBox;
@@ -48,29 +46,18 @@ public final class SeveralStops extends VBox {
     getChildren().add(grid);
     grid.heading(() -> ids.size() + " stops together");
     grid.wideNote(() -> String.join(" · ", stops().map(Stop::place).toList()));
-    shared(
-        "Stay",
-        Forms::span,
-        () -> behindStart().map(stop -> stop.stay() == null ? "" : Forms.text(stop.stay())),
-        this::withStay);
-    shared(
-        "Air hose",
-        text ->
-            text.isEmpty()
-                ? Outcome.of(Optional.empty())
-                : AirField.parse(text, document.units()).map(Optional::of),
-        () -> stops().map(stop -> AirField.text(stop.air())),
-        (trip, air) -> GroupEdits.withStops(trip, rows(), stop -> stop.withAir(air)));
+    ofStops(RouteFields.STOP_STAY, () -> rows().tailSet(1)); // a start's stay is nothing to a trip
+    ofStops(RouteFields.STOP_AIR, this::rows);
     grid.heading(() -> "Air temperature at all of them");
     shared(
         "Steady",
-        text -> Forms.figure(QuantityKind.TEMPERATURE, document.units()).apply(text),
+        RouteFields.TEMPERATURE,
         () -> stops().map(stop -> EditorGrid.text(air(stop).temperature())),
         (trip, typed) -> GroupAir.withSteady(trip, rows(), typed));
     lowHigh();
     grid.heading(() -> "Legs that leave them");
-    speed("Average speed", Leg::averageSpeed, Leg::withAverageSpeed);
-    speed("Top speed", Leg::topSpeed, Leg::withTopSpeed);
+    ofLegs(RouteFields.LEG_AVERAGE_SPEED);
+    ofLegs(RouteFields.LEG_TOP_SPEED);
   }
 
   /** Shows the stops of some rows, counted from 0. What is typed for others is dropped. */
@@ -100,37 +87,45 @@ public final class SeveralStops extends VBox {
     return rows().stream().map(document.trip().route().stops()::get);
   }
 
-  /** The stops but the start, whose stay is nothing to the trip. */
-  private Stream<Stop> behindStart() {
-    return rows().tailSet(1).stream().map(document.trip().route().stops()::get);
-  }
-
   private StopAir air(Stop stop) {
     return StopAir.of(document.trip(), stop.id());
   }
 
-  private Trip withStay(Trip trip, Duration stay) {
-    return GroupEdits.withStops(trip, rows().tailSet(1), stop -> stop.withStay(stay));
+  private <V> void ofStops(Field<Stop, V> field, Supplier<SortedSet<Integer>> of) {
+    shared(
+        field.label(),
+        field.codec(),
+        () -> of.get().stream().map(document.trip().route().stops()::get).map(field::text),
+        (trip, value) ->
+            GroupEdits.withStops(trip, of.get(), stop -> field.with().apply(stop, value)));
   }
 
-  /** A field that sets what is typed at all stops. */
-  private <T> void shared(
+  private <V> void ofLegs(Field<Leg, V> field) {
+    shared(
+        field.label(),
+        field.codec(),
+        () ->
+            rows().headSet(document.trip().route().legs().size()).stream()
+                .map(document.trip().route().legs()::get)
+                .map(field::text),
+        (trip, value) -> GroupEdits.withLegs(trip, rows(), leg -> field.with().apply(leg, value)));
+  }
+
+  /** A field that sets what is typed, which must be something, at all stops. */
+  private <V> void shared(
       String name,
-      Function<String, Outcome<Optional<T>>> reader,
+      Codec<V> codec,
       Supplier<Stream<String>> shown,
-      BiFunction<Trip, T, Trip> change) {
-    FigureField<T> field =
+      BiFunction<Trip, V, Trip> change) {
+    FigureField<V> field =
         new FigureField<>(
             name + " of all",
-            text -> EditedStop.then(reader.apply(text), SeveralStops::needed),
+            text ->
+                text.isEmpty()
+                    ? Outcome.failed(Problem.of(ProblemCode.NOTHING_FOR_ALL, ""))
+                    : codec.typed().apply(document.units(), text),
             value -> document.edit(change.apply(document.trip(), value)));
     grid.field(() -> name, field, () -> follow(field, shown.get().toList()));
-  }
-
-  private static <T> Outcome<T> needed(Optional<T> typed) {
-    return typed
-        .map(Outcome::of)
-        .orElseGet(() -> Outcome.failed(Problem.of(ProblemCode.NOTHING_FOR_ALL, "")));
   }
 
   /** The text that all have; else the field says that they differ. */
@@ -146,8 +141,8 @@ public final class SeveralStops extends VBox {
         new LowHighPair(
             " of all",
             document::units,
-            (low, high) -> withDays(low, low, high),
-            (high, low) -> withDays(high, low, high),
+            (low, high, alone) -> withDays(low, low, high, alone),
+            (high, low, alone) -> withDays(high, low, high, alone),
             document::edit);
     grid.field(() -> "Low, each day", pair.low(), () -> follow(pair.low(), days(StopAir::low)));
     grid.field(() -> "High, each day", pair.high(), () -> follow(pair.high(), days(StopAir::high)));
@@ -156,10 +151,11 @@ public final class SeveralStops extends VBox {
   private Outcome<Trip> withDays(
       @Nullable Entered<Temperature> own,
       @Nullable Entered<Temperature> low,
-      @Nullable Entered<Temperature> high) {
+      @Nullable Entered<Temperature> high,
+      boolean alone) {
     return own == null
         ? Outcome.failed(Problem.of(ProblemCode.NOTHING_FOR_ALL, ""))
-        : GroupAir.withDays(document.trip(), rows(), low, high);
+        : GroupAir.withDays(document.trip(), rows(), low, high, alone);
   }
 
   private interface OfDay {
@@ -175,21 +171,5 @@ public final class SeveralStops extends VBox {
                   .days().stream().map(date -> EditorGrid.text(figure.of(air(stop), date)));
             })
         .toList();
-  }
-
-  private interface SpeedChange {
-    Leg of(Leg leg, Entered<Speed> speed);
-  }
-
-  private void speed(
-      String name, Function<Leg, @Nullable Entered<Speed>> typed, SpeedChange change) {
-    shared(
-        name,
-        text -> Forms.positive(QuantityKind.SPEED, document.units()).apply(text),
-        () ->
-            rows().headSet(document.trip().route().legs().size()).stream()
-                .map(document.trip().route().legs()::get)
-                .map(leg -> EditorGrid.text(typed.apply(leg))),
-        (trip, speed) -> GroupEdits.withLegs(trip, rows(), leg -> change.of(leg, speed)));
   }
 }

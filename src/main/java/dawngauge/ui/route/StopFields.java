@@ -1,9 +1,14 @@
 package dawngauge.ui.route;
 
+import static dawngauge.field.RouteFields.STOP_AIR;
+
 import dawngauge.geo.Coordinate;
 import dawngauge.geo.Spot;
 import dawngauge.ledger.Wording;
+import dawngauge.quantity.Elevation;
+import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
+import dawngauge.trip.Air;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
 import dawngauge.trip.StopEdits;
@@ -13,6 +18,7 @@ import dawngauge.ui.common.Forms;
 import dawngauge.ui.common.PlaceOffers;
 import dawngauge.ui.common.Texts;
 import java.time.Duration;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -34,10 +40,11 @@ final class StopFields extends EditorGrid {
     kind();
     field(
         () -> StopEdits.isEstimated(stop.stop()) ? "Elevation, estimate" : "Elevation",
-        new FigureField<>(
-            "Elevation",
-            text -> Forms.figure(QuantityKind.ELEVATION, stop.units()).apply(text),
-            value -> stop.edit(s -> StopEdits.withElevation(s, value.orElse(null)))),
+        new FigureField<Optional<Entered<Elevation>>>(
+                "Elevation",
+                text -> Forms.figure(QuantityKind.ELEVATION, stop.units()).apply(text),
+                value -> stop.edit(s -> StopEdits.withElevation(s, value.orElse(null))))
+            .confirming(),
         () -> text(stop.stop().elevation()));
     field(
         () -> "Lat, lon",
@@ -48,22 +55,23 @@ final class StopFields extends EditorGrid {
         });
     field(
         () -> StopEdits.isZoneEstimated(stop.stop()) ? "Time zone, estimate" : "Time zone",
-        new FigureField<>(
-            "Time zone",
-            Forms::zone,
-            value -> stop.edit(s -> StopEdits.withZone(s, value.orElse(null)))),
+        new FigureField<Optional<ZoneId>>(
+                "Time zone",
+                Forms::zone,
+                value -> stop.edit(s -> StopEdits.withZone(s, value.orElse(null))))
+            .confirming(),
         () -> {
           var zone = stop.stop().zone();
           return zone == null ? "" : zone.getId();
         });
     times();
-    AirField.add(
-        this,
+    FigureField<Air> hose =
         new FigureField<>(
-            AirField.NAME,
-            text -> AirField.parse(text, stop.units()),
-            value -> stop.edit(s -> s.withAir(value))),
-        () -> AirField.text(stop.stop().air()));
+            STOP_AIR.label(),
+            text -> STOP_AIR.codec().typed().apply(stop.units(), text),
+            value -> stop.edit(s -> s.withAir(value)));
+    hose.field().setPromptText("none, yes, or up to 100 psi");
+    field(STOP_AIR::label, hose, () -> STOP_AIR.text(stop.stop()));
   }
 
   private void place() {

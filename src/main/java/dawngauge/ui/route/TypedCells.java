@@ -1,5 +1,6 @@
 package dawngauge.ui.route;
 
+import dawngauge.field.RouteFields;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -9,6 +10,7 @@ import dawngauge.quantity.Temperature;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.GroupAir;
 import dawngauge.trip.GroupEdits;
+import dawngauge.trip.LeaveDay;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
 import dawngauge.trip.StopAir;
@@ -48,9 +50,6 @@ record TypedCells(Trip trip, UnitSystem units) {
           GridColumns.Kind.AIR,
           GridColumns.Kind.HOSE);
 
-  /** Who comes before this hour stands there for the rest of that night. */
-  private static final int LATE_NIGHT = 4;
-
   private static final Pattern OVERNIGHT = Pattern.compile("overnight +(\\d?\\d:\\d\\d)");
   private static final Pattern CLOCK = Pattern.compile("\\d?\\d:\\d\\d");
   private static final Pattern LOW_HIGH = Pattern.compile("([^/\\s][^/]*)/\\s*([^/\\s][^/]*)");
@@ -64,7 +63,7 @@ record TypedCells(Trip trip, UnitSystem units) {
       case TIME -> time(stop);
       case PLACE -> stop.place();
       case AIR -> air(row, stop);
-      case HOSE -> AirField.text(stop.air());
+      case HOSE -> RouteFields.STOP_AIR.text(stop);
       default -> "";
     };
   }
@@ -108,7 +107,10 @@ record TypedCells(Trip trip, UnitSystem units) {
               .map(place -> GroupEdits.withStops(trip, rows, stop -> stop.withPlace(place)));
       case AIR -> airs(rows, text);
       case HOSE ->
-          AirField.parse(text, units)
+          RouteFields.STOP_AIR
+              .codec()
+              .typed()
+              .apply(units, text)
               .map(hose -> GroupEdits.withStops(trip, rows, stop -> stop.withAir(hose)));
       default -> Outcome.failed(Problem.of(ProblemCode.FORECAST_NOT_TYPED, ""));
     };
@@ -126,7 +128,9 @@ record TypedCells(Trip trip, UnitSystem units) {
     if (pair.matches()) {
       String high = pair.group(2).strip();
       return temperature(inUnitOf(high, pair.group(1).strip()))
-          .then(low -> temperature(high).then(most -> GroupAir.withDays(trip, rows, low, most)));
+          .then(
+              low ->
+                  temperature(high).then(most -> GroupAir.withDays(trip, rows, low, most, false)));
     }
     return temperature(text).map(steady -> GroupAir.withSteady(trip, rows, steady));
   }
@@ -185,8 +189,7 @@ record TypedCells(Trip trip, UnitSystem units) {
   private Outcome<TypedTime> leave(int row, String text, boolean night) {
     StopClock clock = new StopClock(trip, row);
     ZonedDateTime from = row == 0 ? clock.leaves() : clock.arrives();
-    boolean later = night && from != null && from.getHour() >= LATE_NIGHT;
-    LocalDate day = from == null ? null : from.toLocalDate().plusDays(later ? 1 : 0);
+    LocalDate day = from == null ? null : LeaveDay.first(from, night);
     Outcome<TypedTime> typed = time(clock, day, text);
     TypedTime time = typed.valueOrNull();
     boolean early =

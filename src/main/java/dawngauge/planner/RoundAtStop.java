@@ -1,0 +1,242 @@
+package dawngauge.planner;
+
+import dawngauge.advice.Advice;
+import dawngauge.advice.StopAdvice;
+import dawngauge.advice.TireAdvice;
+import dawngauge.forecast.ReadingCheck;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.Entered;
+import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.QuantityKind;
+import dawngauge.quantity.Temperature;
+import dawngauge.trip.CrewPlace;
+import dawngauge.trip.Gauge;
+import dawngauge.trip.Itinerary;
+import dawngauge.trip.LogEdits;
+import dawngauge.trip.LogEvent;
+import dawngauge.trip.ReadingState;
+import dawngauge.trip.Round;
+import dawngauge.trip.Trip;
+import dawngauge.trip.TypedTime;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A round with the gauge at one stop of a plan: when it begins, what it read already, and the trip
+ * with what is noted next.
+ *
+ * @param plan the trip and what follows from it
+ * @param visit the stop, 0 first; one that is not there is none
+ */
+public record RoundAtStop(Plan plan, int visit) {
+
+  /** What is expected does not hang on the figure; some figure is needed to ask for it. */
+  private static final Entered<GaugePressure> ANY_FIGURE =
+      Entered.of(QuantityKind.GAUGE_PRESSURE, "1 psi");
+
+  /** The stops at which a round can be; none where no time on the way is known. */
+  public static List<StopAdvice> stops(Plan plan) {
+    Advice advice = plan.advice();
+    return advice == null ? List.of() : advice.stops();
+  }
+
+  /** What those stops are called, with their numbers in the route. */
+  public static List<String> names(Plan plan) {
+    return stops(plan).stream()
+        .map(each -> each.stop().visit())
+        .map(at -> (at.index() + 1) + " " + at.stop().place())
+        .toList();
+  }
+
+  /** The stop at which the crew is, or the next one it comes to; none where no time is known. */
+  public static Optional<Integer> nextOf(Trip trip) {
+    return Itinerary.of(trip)
+        .value()
+        .map(
+            itinerary -> {
+              CrewPlace place = CrewPlace.of(trip, itinerary);
+              return place.there() ? place.visit() : place.next(itinerary.visits());
+            });
+  }
+
+  /** Why a figure cannot be read on a gauge: it is beyond its scale. Zero is a flat tire. */
+  public static Optional<Problem> offScale(Entered<GaugePressure> figure, @Nullable Gauge gauge) {
+    Entered<GaugePressure> span = gauge == null ? null : gauge.span();
+    return span != null && figure.value().pascals() > span.value().pascals()
+        ? Optional.of(Problem.of(ProblemCode.OUT_OF_RANGE, "", figure.text(), "0", span.text()))
+        : Optional.empty();
+  }
+
+  /** What is judged of the stop's tires; nothing where the stop is not there. */
+  public List<TireAdvice> tires() {
+    List<StopAdvice> stops = stops(plan);
+    return visit >= 0 && visit < stops.size() ? stops.get(visit).tires() : List.of();
+  }
+
+  /** When the rig stands there. */
+  public Optional<Itinerary.Visit> stay() {
+    List<StopAdvice> stops = stops(plan);
+    return visit >= 0 && visit < stops.size()
+        ? Optional.of(stops.get(visit).stop().visit())
+        : Optional.empty();
+  }
+
+  /** When a round usually begins there. */
+  public Optional<TypedTime> usualStart(Instant now) {
+    return stay().map(at -> LogEdits.at(Round.usualStart(at, now), at.zone()));
+  }
+
+  /** Tires are cold at the start of the trip and of a day, and after a long enough stay. */
+  public ReadingState usualState(Instant now) {
+    return stay()
+        .filter(
+            at ->
+                visit == 0
+                    || at.firstStartOfDay()
+                    || !Round.usualStart(at, now)
+                        .isBefore(at.arrive().plus(ReadingState.COLD_AFTER)))
+        .map(at -> ReadingState.COLD)
+        .orElse(ReadingState.WARM);
+  }
+
+  /** The round there as it is chosen; none while its start or its gauge is missing. */
+  public Optional<Round> round(
+      @Nullable TypedTime start,
+      ReadingState state,
+      @Nullable String gauge,
+      @Nullable Entered<Temperature> air) {
+    return start == null || gauge == null
+        ? Optional.empty()
+        : stay().map(at -> new Round(at.stop().id(), start, state, gauge, air));
+  }
+
+  /** The readings of this stop in a state, by tire. */
+  public Map<String, ReadingCheck> read(ReadingState state) {
+    Map<String, ReadingCheck> all = new LinkedHashMap<>();
+    for (TireAdvice advice : tires()) {
+      for (ReadingCheck check : advice.tire().readings()) {
+        if (check.reading().state() == state) {
+          all.put(check.reading().tire(), check);
+        }
+      }
+    }
+    return all;
+  }
+
+  /** What a tire was last set to here. */
+  public Optional<Entered<GaugePressure>> setTo(String tire) {
+    Optional<Entered<GaugePressure>> last = Optional.empty();
+    Itinerary.Visit at = stay().orElse(null);
+    for (LogEvent event : plan.trip().log()) {
+      if (at != null
+          && event instanceof LogEvent.Adjustment adjustment
+          && adjustment.tire().equals(tire)
+          && !event.time().instant().isBefore(at.arrive())
+          && !event.time().instant().isAfter(at.leave())) {
+        last = Optional.of(adjustment.to());
+      }
+    }
+    return last;
+  }
+
+  /** No reading of the stop is later than its departure, unless the rig is known to stand there. */
+  public @Nullable Instant latest() {
+    Itinerary.Visit at = stay().orElse(null);
+    if (at == null) {
+      return null;
+    }
+    boolean noted = false;
+    for (LogEvent event : plan.trip().log()) {
+      if (event instanceof LogEvent.Arrived arrived && arrived.stop().equals(at.stop().id())) {
+        noted = true;
+      } else if (event instanceof LogEvent.Left left && left.stop().equals(at.stop().id())) {
+        noted = false;
+      }
+    }
+    return noted ? null : at.leave();
+  }
+
+  /** When a tire is set: now where the crew stands there now, else when it was read. */
+  public TypedTime minute(Round round, int order, Instant now) {
+    TypedTime read = round.time(order, latest());
+    return stay()
+        .filter(at -> !now.isBefore(read.instant()) && !now.isAfter(at.leave()))
+        .map(at -> LogEdits.at(now, at.zone()))
+        .orElse(read);
+  }
+
+  /**
+   * A reading of a tire: a new one, or the one that is there with another figure; it keeps all else
+   * but the gauge.
+   *
+   * @param order of the tire in the round, 0 first
+   */
+  public LogEvent.Reading reading(
+      Round round, String tire, int order, Entered<GaugePressure> figure) {
+    ReadingCheck before = read(round.state()).get(tire);
+    if (before == null) {
+      return round.reading(tire, order, figure, latest());
+    }
+    LogEvent.Reading old = before.reading();
+    return new LogEvent.Reading(
+        old.time(),
+        old.tire(),
+        figure,
+        round.gauge(),
+        old.state(),
+        old.air(),
+        old.tireTemperature(),
+        old.remarks());
+  }
+
+  /** The trip with a reading, in the place of the one that is there. */
+  public Trip with(Round round, String tire, int order, Entered<GaugePressure> figure) {
+    return LogEdits.with(without(round, tire), reading(round, tire, order, figure));
+  }
+
+  /** The trip without the reading of a tire. */
+  public Trip without(Round round, String tire) {
+    Trip trip = plan.trip();
+    ReadingCheck before = read(round.state()).get(tire);
+    return before == null ? trip : LogEdits.without(trip, trip.log().indexOf(before.reading()));
+  }
+
+  /** The trip with a tire set to a pressure. */
+  public Trip adjusted(
+      Round round, String tire, int order, Entered<GaugePressure> figure, Instant now) {
+    return LogEdits.adjusted(plan.trip(), tire, figure, round.gauge(), minute(round, order, now));
+  }
+
+  /**
+   * What each tire was expected to read, or is where it was not read yet.
+   *
+   * @param tires in the order of the round
+   * @param planner plans the trip with a reading of each
+   */
+  public Map<String, ReadingCheck> expected(Round round, List<String> tires, Planner planner) {
+    Map<String, ReadingCheck> known = read(round.state());
+    Trip trial = plan.trip();
+    Map<String, LogEvent.Reading> asked = new LinkedHashMap<>();
+    for (int order = 0; order < tires.size(); order++) {
+      String tire = tires.get(order);
+      if (!known.containsKey(tire)) {
+        asked.put(tire, round.reading(tire, order, ANY_FIGURE, latest()));
+        trial = LogEdits.with(trial, round.reading(tire, order, ANY_FIGURE, latest()));
+      }
+    }
+    Map<String, ReadingCheck> all = new LinkedHashMap<>(known);
+    List<ReadingCheck> checks = planner.plan(trial).checks(visit);
+    asked.forEach(
+        (tire, reading) ->
+            checks.stream()
+                .filter(check -> check.reading().equals(reading))
+                .findFirst()
+                .ifPresent(check -> all.put(tire, check)));
+    return all;
+  }
+}
