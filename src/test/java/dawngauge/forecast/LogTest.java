@@ -89,6 +89,28 @@ class LogTest {
     assertThat(settledAtTheEnd(trip)).isBetween(66.0, 69.5);
   }
 
+  /**
+   * A warm reading far above what is expected is warmth, for air does not come by itself: taken for
+   * air it would hide the next dawn's low tire. Just filled, it is air.
+   */
+  @Test
+  void aWarmReadingFarAboveIsNoAir() {
+    Trip warm =
+        day(RigBuilder.trailer())
+            .read("2027-06-01T05:50Z", "T1", "80 psi")
+            .read("2027-06-01T08:00Z", "T1", "99 psi", "hand", ReadingState.WARM)
+            .trip();
+    Trip filled =
+        day(RigBuilder.trailer())
+            .read("2027-06-01T05:50Z", "T1", "80 psi")
+            .read("2027-06-01T08:00Z", "T1", "99 psi", "hand", ReadingState.JUST_FILLED)
+            .trip();
+
+    assertThat(settledAtTheEnd(warm)).isCloseTo(80, within(0.01));
+    assertThat(Forecasts.first(warm).get(1).readings().get(0).deviations()).isGreaterThan(2);
+    assertThat(settledAtTheEnd(filled)).isBetween(88.0, 94.0);
+  }
+
   @Test
   void airAddedToAColdTireIsKept() {
     Trip trip =
