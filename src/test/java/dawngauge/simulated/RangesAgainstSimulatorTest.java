@@ -69,17 +69,17 @@ class RangesAgainstSimulatorTest {
   }
 
   /**
-   * A warm reading that nobody expected is taken for air: the next dawn's is then under its range.
+   * A warm reading that nobody expected is taken for warmth, not for air: the next dawn's holds.
+   * Taken for air, 29.8 % of the cold ones did, 4.0 psi under what was expected.
    */
   @Test
   void asReadingsCome() {
     ReadingRanges ranges = ranges(World.PLAIN, Known.AS_THEY_COME, HeatFactors.NONE, HAULS);
-    noWorse(
-        ranges,
-        Map.of(
-            Stratum.ALL, 0.519, // fails
-            Stratum.COLD, 0.298, // fails
-            Stratum.COLD_DAWN, 0.234)); // fails
+    Tally cold = ranges.of(Stratum.COLD);
+    double allowed = ALLOWED * cold.byHauls();
+    assertThat(cold.held()).isBetween(0.86 - allowed, 0.94 + allowed);
+    assertThat(cold.mean()).isCloseTo(0, within(1.0)); // psi; −0.49 over 1,000 hauls
+    noWorse(ranges, Map.of(Stratum.COLD_DAWN, 0.918, Stratum.ALL, 0.465)); // ALL fails
   }
 
   /**
