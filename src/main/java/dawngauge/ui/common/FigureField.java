@@ -3,10 +3,12 @@ package dawngauge.ui.common;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.UnitSystem;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.beans.binding.Bindings;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -105,6 +107,15 @@ public final class FigureField<T> extends VBox {
   public void named(String other) {
     name = other;
     field.setAccessibleText(other);
+  }
+
+  /** Shows an example while it is empty, in the units that are shown. */
+  public void exampled(TripDocument document, String us, String si) {
+    field
+        .promptTextProperty()
+        .bind(
+            Bindings.createStringBinding(
+                () -> document.units() == UnitSystem.US ? us : si, document.unitsProperty()));
   }
 
   /** The text field itself. */

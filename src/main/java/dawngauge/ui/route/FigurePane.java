@@ -51,7 +51,7 @@ final class FigurePane extends VBox {
               tell();
             });
     reading.field().setPrefColumnCount(7);
-    reading.field().setPromptText("84 psi");
+    reading.exampled(document, "84 psi", "5.8 bar");
     tire.setAccessibleText("Tire");
     tire.setMinWidth(WIDE);
     state.setMinWidth(WIDE * 0.75);

@@ -70,7 +70,7 @@ final class StopFields extends EditorGrid {
             STOP_AIR.label(),
             text -> STOP_AIR.codec().typed().apply(stop.units(), text),
             value -> stop.edit(s -> s.withAir(value)));
-    hose.field().setPromptText("none, yes, or up to 100 psi");
+    hose.exampled(stop.document(), "none, yes, or up to 100 psi", "none, yes, or up to 7 bar");
     field(STOP_AIR::label, hose, () -> STOP_AIR.text(stop.stop()));
   }
 

@@ -77,7 +77,7 @@ final class WhatIfPane extends BorderPane {
     span = new FigureField<>("Hours", Forms::span, value -> taken(() -> later = value));
     degrees.field().setPrefColumnCount(6);
     span.field().setPrefColumnCount(7);
-    degrees.field().setPromptText("10 °F");
+    degrees.exampled(document, "10 °F", "5 °C");
     span.field().setPromptText("2 h 30 min");
     part.managedProperty().bind(part.visibleProperty());
     degrees.managedProperty().bind(degrees.visibleProperty());
