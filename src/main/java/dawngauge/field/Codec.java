@@ -9,6 +9,8 @@ import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Ratio;
 import dawngauge.quantity.UnitSystem;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -129,6 +131,25 @@ public record Codec<T>(
         (units, entered) -> units.format(entered.value()),
         Json.TEXT,
         List.of());
+  }
+
+  /**
+   * The same, with words that may be typed in the place of a value.
+   *
+   * @param said in small letters, with what each stands for
+   */
+  public Codec<T> orSaid(Map<String, String> said) {
+    return new Codec<>(
+        what,
+        example,
+        standIn,
+        parse,
+        text,
+        (units, entry) ->
+            typed.apply(units, said.getOrDefault(entry.strip().toLowerCase(Locale.ROOT), entry)),
+        shown,
+        json,
+        choices);
   }
 
   /** What is typed, with the unit in which its kind is shown where it is a bare number. */
