@@ -256,7 +256,7 @@ public final class TireFields {
           "heatFactor",
           "Heat factor",
           "from readings of this tire, cold and after driving; 1 if left out",
-          Codec.number(0.3, 3),
+          Codec.number(Tire.LEAST_HEAT_FACTOR, Tire.MOST_HEAT_FACTOR),
           tire -> tire.heatFactor() == 1 ? null : Double.valueOf(tire.heatFactor()),
           (tire, value) -> tire.withHeatFactor(value == null ? 1 : value));
 

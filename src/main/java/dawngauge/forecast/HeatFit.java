@@ -2,6 +2,7 @@ package dawngauge.forecast;
 
 import dawngauge.physics.WarmUp;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.Median;
 import dawngauge.quantity.Unit;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
@@ -26,14 +27,25 @@ import org.jspecify.annotations.Nullable;
  * @param factor the factor by the readings
  * @param sigma one standard deviation of it
  * @param readings how many count
+ * @param usual the middle of the factors of the rig's other tires; 1 with fewer than three
  */
 public record HeatFit(
-    String tire, WheelPosition position, double before, double factor, double sigma, int readings) {
+    String tire,
+    WheelPosition position,
+    double before,
+    double factor,
+    double sigma,
+    int readings,
+    double usual) {
 
-  /** Outside of these nothing is offered: it would be a fault that is learned. */
+  /** So many times what is usual, or less, is a fault: it is not to be learned. */
   private static final double LEAST = 0.6;
 
+  /** The same upwards. */
   private static final double MOST = 1.4;
+
+  /** A brake or a bearing heats one wheel; what so many others do is no fault of one. */
+  private static final int LEAST_OTHERS = 3;
 
   /** A smaller change is none, nor is one within its own spread; ours. */
   private static final double NEWS = 0.05;
@@ -45,12 +57,18 @@ public record HeatFit(
 
   /** Whether it may be offered to the user. */
   public boolean offered() {
-    return factor >= LEAST && factor <= MOST && Math.abs(factor - before) >= Math.max(NEWS, sigma);
+    return !beyond() && Math.abs(factor - before) >= Math.max(NEWS, sigma);
   }
 
   /** Whether it is so far off that a fault is likelier than a trait. */
   public boolean beyond() {
-    return factor < LEAST || factor > MOST;
+    return factor < Math.max(Tire.LEAST_HEAT_FACTOR, LEAST * usual)
+        || factor > Math.min(Tire.MOST_HEAT_FACTOR, MOST * usual);
+  }
+
+  /** Whether it would be a fault, were the other tires not alike. */
+  public boolean asOthers() {
+    return !beyond() && (factor < LEAST || factor > MOST);
   }
 
   /** The factors of all tires that have readings for them, in walking order. */
@@ -63,7 +81,18 @@ public record HeatFit(
           .flatMap(tire -> fit(forecaster, position, tire))
           .ifPresent(fits::add);
     }
-    return fits;
+    return fits.stream().map(fit -> fit.among(fits)).toList();
+  }
+
+  private HeatFit among(List<HeatFit> all) {
+    double[] others =
+        all.stream()
+            .filter(other -> !other.position.equals(position))
+            .mapToDouble(HeatFit::factor)
+            .toArray();
+    return others.length < LEAST_OTHERS
+        ? this
+        : new HeatFit(tire, position, before, factor, sigma, readings, Median.of(others));
   }
 
   private static Optional<HeatFit> fit(Forecaster forecaster, WheelPosition position, Tire tire) {
@@ -105,7 +134,8 @@ public record HeatFit(
                 tire.heatFactor(),
                 sum / sureness,
                 Math.sqrt(1 / sureness),
-                count));
+                count,
+                1));
   }
 
   /** Warm readings that have a cold one the same day before, nothing set and no wheel changed. */

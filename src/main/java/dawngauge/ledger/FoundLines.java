@@ -53,7 +53,12 @@ public final class FoundLines {
           + " So far off, a brake, a bearing, the load or the pressure is likelier than a trait of"
           + " the tire: look before going on. It is not offered.";
     }
-    return words + (change.isEmpty() ? "" : " With it: " + change);
+    String alike =
+        fit.asOthers()
+            ? " The other tires are alike, so it is no fault of this one; if the load may be more than"
+                + " typed, weigh it."
+            : "";
+    return words + alike + (change.isEmpty() ? "" : " With it: " + change);
   }
 
   /** A factor in two decimals. */

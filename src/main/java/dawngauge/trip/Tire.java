@@ -31,6 +31,12 @@ public record Tire(
     Remarks remarks)
     implements TireBuilder.With {
 
+  /** What scales the modelled rise is no less than this. */
+  public static final double LEAST_HEAT_FACTOR = 0.3;
+
+  /** And no more than this. */
+  public static final double MOST_HEAT_FACTOR = 3;
+
   /** What makes a tire unfit at sight (49 CFR 393.75(a)). */
   public enum Damage {
     /** Flat. */

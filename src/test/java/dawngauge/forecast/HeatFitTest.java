@@ -5,6 +5,7 @@ import static dawngauge.testdata.StopBuilder.stop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dawngauge.ledger.FoundLines;
 import dawngauge.testdata.Forecasts;
 import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.Trips;
@@ -21,7 +22,11 @@ import org.junit.jupiter.api.Test;
 class HeatFitTest {
 
   private static Trips day() {
-    return Trips.of(RigBuilder.trailer())
+    return day(1);
+  }
+
+  private static Trips day(int axles) {
+    return Trips.of(RigBuilder.trailer().axles(axles))
         .stop(stop("home").leaves("2027-06-01T06:00Z").steady("60 °F"))
         .leg("120 mi", "60 mph")
         .stop(stop("noon").stays(Duration.ofHours(1)).steady("60 °F"))
@@ -76,6 +81,29 @@ class HeatFitTest {
     HeatFit fit = fits(String.format(Locale.ROOT, "%.1f psi", warm(3.5))).get(0);
     assertThat(fit.offered()).isFalse();
     assertThat(fit.beyond()).isTrue();
+  }
+
+  /** A brake heats one wheel: what all others do too is the model, or the load. */
+  @Test
+  void whatAllTiresDoIsNoFaultOfOne() {
+    Trips trips = day(2).readAll("2027-06-01T05:50Z", "80 psi");
+    String hot = String.format(Locale.ROOT, "%.1f psi", warm(2.6));
+    for (int tire = 1; tire <= 4; tire++) {
+      trips.read("2027-06-01T08:0" + tire + "Z", "T" + tire, hot, "hand", ReadingState.WARM);
+    }
+    List<HeatFit> fits = HeatFit.of(Forecasts.forecaster(trips.trip()));
+    assertThat(fits).hasSize(4);
+    assertThat(fits)
+        .allSatisfy(
+            fit -> {
+              assertThat(fit.factor()).isBetween(1.45, 2.6);
+              assertThat(fit.usual()).isCloseTo(fit.factor(), within(0.1));
+              assertThat(fit.beyond()).isFalse();
+              assertThat(fit.asOthers()).isTrue();
+              assertThat(fit.offered()).isTrue();
+              assertThat(FoundLines.of(trips.trip(), fit, "")).contains("other tires are alike");
+            });
+    assertThat(fits("99.0 psi").get(0).usual()).as("alone").isEqualTo(1);
   }
 
   @Test
