@@ -64,10 +64,18 @@ public record FigureNow(
    * @param published the cold pressure by 49 CFR 393.75 Table 1; NaN where its only row does not
    *     apply
    * @param expected what the gauge was expected to show; NaN where not known
+   * @param warmth whether it is so far above that it tells of warmth: the cold pressure behind it
+   *     is then that which was known before
    * @param ranLow whether it tells of a tire that ran low, had it rolled so
    */
   public record Meaning(
-      double low, double likely, double high, double published, double expected, RanLow ranLow) {}
+      double low,
+      double likely,
+      double high,
+      double published,
+      double expected,
+      boolean warmth,
+      RanLow ranLow) {}
 
   /**
    * The figures for a tire at a stop; empty where none is fitted.
@@ -241,6 +249,13 @@ public record FigureNow(
     double likely = state == ReadingState.COLD_IN_SUN ? Double.NaN : settled;
     double low = settled - Quantile.NINETY_WITHIN * sigma;
     double high = settled + Quantile.NINETY_WITHIN * sigma;
+    boolean warmth =
+        state == ReadingState.WARM
+            && Readings.isWarmth(shown - moment.reading(), moment.settledSigma(), sigma);
+    if (warmth) {
+      likely = moment.settled();
+      low = likely - Quantile.NINETY_WITHIN * moment.settledSigma();
+    }
     if (state == ReadingState.COLD_IN_SUN) {
       double air = moment.airKelvins();
       double hottest = (shown + around) / (air + 2 * Readings.SUN_MIDDLE) * air - around;
@@ -255,6 +270,7 @@ public record FigureNow(
             high,
             published == null ? Double.NaN : shown - published.pressure().pascals(),
             state == ReadingState.COLD_IN_SUN ? Double.NaN : moment.reading(),
+            warmth,
             RanLow.ofReading(state, shown, settled, sigma, errors, at.limits().reference())));
   }
 }

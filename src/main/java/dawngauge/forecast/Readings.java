@@ -199,6 +199,18 @@ public final class Readings {
   }
 
   /**
+   * Whether a reading of a tire that is not cold is so far above what is expected that it tells of
+   * warmth, for air does not come by itself.
+   *
+   * @param off how much more it shows than expected, in pascal
+   * @param before one standard deviation of a settled reading by what was known, in pascal
+   * @param now the same by the reading alone
+   */
+  public static boolean isWarmth(double off, double before, double now) {
+    return off > UNEXPECTED * Math.hypot(before, now);
+  }
+
+  /**
    * What is known after a reading. A cold one replaces what was known. A warm one that was about as
    * expected is joined with it by weight, since a morning's cold reading often tells more. One that
    * was lower replaces it; one that was higher tells of warmth, for air does not come by itself,
@@ -211,13 +223,13 @@ public final class Readings {
     double off = read.gaugePascals() - expected.reading();
     double before = expected.settledSigma();
     double now = settledSigma(read, expected.airKelvins());
-    boolean unexpected = Math.abs(off) > UNEXPECTED * Math.hypot(before, now);
+    boolean warmth = isWarmth(off, before, now);
     boolean added =
         reading.state() == ReadingState.JUST_FILLED || reading.tireTemperature() != null;
-    if (unexpected && (off < 0 || added)) {
+    if (isWarmth(-off, before, now) || (warmth && added)) {
       return read;
     }
-    double weight = unexpected ? 0 : before * before / (before * before + now * now);
+    double weight = warmth ? 0 : before * before / (before * before + now * now);
     double fill = expected.fill() + weight * (read.fill() - expected.fill());
     double repeat = before * Math.sqrt(1 - weight);
     return new FillOrigin(

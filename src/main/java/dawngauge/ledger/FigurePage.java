@@ -246,6 +246,14 @@ public final class FigurePage {
           Wording.shown(meaning.low()),
           Wording.shown(meaning.high()),
           "27 °F");
+    } else if (meaning.warmth()) {
+      add(
+          watch,
+          "{0} warm is far more than expected, and air does not come by itself: it is warmer than"
+              + " modelled, or air was added. Cold it may have no more than {1}: let no air out;"
+              + " look at brake, bearing and load, and gauge it cold.",
+          Wording.figure(reading),
+          Wording.shown(meaning.likely()));
     } else {
       add(
           watch,

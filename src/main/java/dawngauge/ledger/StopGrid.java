@@ -273,11 +273,6 @@ public final class StopGrid {
     return cell;
   }
 
-  /** Whether another forecast stands beside this one. */
-  public boolean hasOther() {
-    return other != null;
-  }
-
   /**
    * How much more or less the other forecast's figure is, "+2" or "−3"; empty where there is no
    * other, nothing changes, or either figure is one to set or not known.

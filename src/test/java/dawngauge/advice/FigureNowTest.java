@@ -74,9 +74,9 @@ class FigureNowTest {
     FigureNow now = at(colderDawn("110 psi"), 1);
     Moment arrival = Objects.requireNonNull(now.at().arrival());
     FigureNow.Meaning meaning =
-        now.meaning(GaugePressure.of(84, Unit.PSI), ReadingState.WARM).orElseThrow();
-    assertThat(meaning.published() / PSI).isCloseTo(79, within(1e-6));
-    double cold = (84 + 14.696) * arrival.airKelvins() / arrival.tireKelvins() - 14.696;
+        now.meaning(GaugePressure.of(78, Unit.PSI), ReadingState.WARM).orElseThrow();
+    assertThat(meaning.published() / PSI).isCloseTo(73, within(1e-6));
+    double cold = (78 + 14.696) * arrival.airKelvins() / arrival.tireKelvins() - 14.696;
     assertThat(meaning.likely() / PSI).isCloseTo(cold, within(0.01));
     assertThat(meaning.low()).isLessThan(meaning.likely());
     assertThat(meaning.high()).isGreaterThan(meaning.likely());
@@ -112,6 +112,25 @@ class FigureNowTest {
     assertThat(ranLow(now, 69)).isEqualTo(RanLow.LIKELY);
     assertThat(ranLow(now, 71)).isEqualTo(RanLow.MAYBE);
     assertThat(ranLow(now, 80)).isEqualTo(RanLow.NO);
+  }
+
+  /** What the page says of a reading far too high is what the forecast goes on with. */
+  @Test
+  void aReadingFarTooHighIsWarmthHereAsInTheForecast() {
+    FigureNow.Meaning meaning =
+        at(colderDawn("110 psi"), 1)
+            .meaning(GaugePressure.of(99, Unit.PSI), ReadingState.WARM)
+            .orElseThrow();
+    assertThat(meaning.warmth()).isTrue();
+    Scenario noted = colderDawn("110 psi").read(WheelSlot.LEFT, 2.05, "99 psi", ReadingState.WARM);
+    Moment after = Objects.requireNonNull(at(noted, 1).at().leaving());
+    assertThat(at(noted, 1).at().readings()).hasSize(1);
+    assertThat(meaning.likely() / PSI).isCloseTo(after.settled() / PSI, within(0.5));
+    FigureNow.Meaning usual =
+        at(colderDawn("110 psi"), 1)
+            .meaning(GaugePressure.of(78, Unit.PSI), ReadingState.WARM)
+            .orElseThrow();
+    assertThat(usual.warmth()).isFalse();
   }
 
   private static RanLow ranLow(FigureNow now, double psi) {
