@@ -74,9 +74,17 @@ final class FigureRule {
     double wanted = Double.isNaN(aim) ? moment.settled() : aim;
     Moment check = at.check();
     Moment set = check == null ? moment : check;
-    List<TireAtStop> aimed = track.with(visit, new Setting(SetFigure.shown(set, wanted))).stops();
-    double needed = lookahead.needed(lookahead.until(visit, aimed), wanted, set.airKelvins());
+    double needed = needed(visit, track, set, wanted);
+    // Asked again of a tire with that much air: what is unsure of it goes with its pressure.
+    needed =
+        needed > wanted && Double.isFinite(needed) ? needed(visit, track, set, needed) : needed;
     return new Wanted(at, set, Math.max(wanted, needed), needed);
+  }
+
+  /** What the way ahead asks of a tire that settles at a pressure when it is set. */
+  private double needed(int visit, Track track, Moment set, double settled) {
+    List<TireAtStop> so = track.with(visit, new Setting(SetFigure.shown(set, settled))).stops();
+    return lookahead.needed(lookahead.until(visit, so), settled, set.airKelvins());
   }
 
   /** What a figure leaves in the tire that was chosen already. */

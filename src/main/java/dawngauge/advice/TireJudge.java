@@ -42,6 +42,7 @@ final class TireJudge {
   private final @Nullable TirePlan plan;
   private final List<LeftLow> leftLow = new ArrayList<>();
   private boolean belowAimSinceStart;
+  private boolean handsOffToldToday;
 
   TireJudge(Forecaster forecaster, Thresholds thresholds, @Nullable TirePlan plan) {
     this.plan = plan;
@@ -99,18 +100,25 @@ final class TireJudge {
       reasons.addAll(loads.at(visit, stops, set, over));
     }
     handsOff(at, set, reasons);
+    handsOffToldToday &= !forecaster.itinerary().visits().get(visit).firstStartOfDay();
     reasons.addAll(rechecks.at(visit, stops));
     rechecks.remember(visit, at, set);
     return new TireAdvice(at, reasons, set, decided.timed(), decided.readingTaken());
   }
 
-  /** A tire over its cold limit while warm is not to be touched, unless it is to be set. */
-  private static void handsOff(TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
+  /**
+   * A tire over its cold limit while warm is not to be touched, unless it is to be set. Told once a
+   * day, for on most days most tires of a trailer are so at every stop; and wherever it stands cold
+   * on a warm day, when a gauge tempts most.
+   */
+  private void handsOff(TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
     double highest = Math.max(read(at.arrival()), read(at.check()));
     Moment known = at.check() == null ? at.arrival() : at.check();
-    if (known != null
+    if ((!handsOffToldToday || at.cold())
+        && known != null
         && highest > at.limits().ceiling() + known.origin().errors().step() / 2
         && set == null) {
+      handsOffToldToday = true;
       reasons.add(
           new Reason(
               Mark.CLEAR,

@@ -89,7 +89,10 @@ final class TireWays {
     return check;
   }
 
-  /** How a difference of fills at the first stop grows to each later one. */
+  /**
+   * How a difference of fills at the first stop grows to each later one. A reading on the way may
+   * end it, or be taken another way with more air in the tire; from there on it is kept as it was.
+   */
   private static double[] growth(Track track, int first) {
     Moment check = check(track.stops(), first);
     double much = check.fill() * SMALL;
@@ -100,7 +103,8 @@ final class TireWays {
     for (int at = first + 1; at < growth.length; at++) {
       Moment high = more.get(at).check();
       Moment low = same.get(at).check();
-      growth[at] = high != null && low != null ? (high.fill() - low.fill()) / much : growth[at - 1];
+      double grown = high != null && low != null ? (high.fill() - low.fill()) / much : 0;
+      growth[at] = grown > 0 ? grown : growth[at - 1];
     }
     return growth;
   }

@@ -160,7 +160,7 @@ final class Scene {
       return null;
     }
     // What a tire warms and cools by goes with this figure alone.
-    double kind = WarmUp.riseAtSixtyMph(rated);
+    double kind = WarmUp.rollingTimeConstant(rated);
     return decays.computeIfAbsent(kind, key -> new Decay(timeline, rated));
   }
 

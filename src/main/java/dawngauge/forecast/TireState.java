@@ -168,8 +168,7 @@ final class TireState {
     double pressure = GasLaw.atReference(by.fill()) / capacity.ratedPascals();
     return pressure <= 0
         ? Double.NaN
-        : WarmUp.rise(
-            WarmUp.riseAtSixtyMph(rated), part, pressure, speed, tire.tire().heatFactor());
+        : WarmUp.rise(part, pressure, speed, tire.tire().heatFactor());
   }
 
   /** The tire here, good enough to judge it by; null where nothing is known or air is bridged. */

@@ -50,7 +50,7 @@ class ReviewCommandTest {
         .contains("Never let air out of a warm tire")
         // As the account and the readings of the tire stand in the text and in the window.
         .contains("air lost, or gauge and air -7.1")
-        .contains("Wed 7 Apr 08:44, cold 70.0 72.3 69.9 to 74.8 -2.3");
+        .contains("Wed 7 Apr 08:44, cold 70.0 72.3 69.8 to 74.7 -2.3");
     assertThat(run("review", LOGGED, "--pdf", "--out", file.toString()).code())
         .isEqualTo(ExitCode.CANNOT_WRITE);
   }

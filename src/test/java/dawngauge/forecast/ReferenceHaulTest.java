@@ -46,7 +46,6 @@ class ReferenceHaulTest {
   private static double rise(TireAtStop at, double pressurePart, double speed) {
     FittedTire tire = at.fitted();
     return WarmUp.rise(
-        WarmUp.riseAtSixtyMph(tire.ratedSingleKilograms()),
         at.limits().load().kilograms() / known(tire.capacity()).ratedKilograms(),
         pressurePart,
         speed,
@@ -225,10 +224,10 @@ class ReferenceHaulTest {
 
   /**
    * What a rise at the cold pressure instead of the running one costs: a warm tire is firmer and
-   * runs a little cooler. Computed: at most 0.23 psi too high.
+   * runs a little cooler. Computed: at most 0.40 psi too high.
    */
   @Test
   void takingTheColdPressureForTheRiseCosts() {
-    assertThat(worst(byExactAir(true))).isBetween(0.2, 0.3);
+    assertThat(worst(byExactAir(true))).isBetween(0.35, 0.45);
   }
 }

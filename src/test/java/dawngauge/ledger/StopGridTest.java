@@ -202,7 +202,7 @@ class StopGridTest {
         .isEqualTo("Raton NM, pickup axle 1 left, reads not known, not known");
     assertThat(grid.cell(1, 0))
         .as("expected, but not judged on the leg without air")
-        .isEqualTo(new StopGrid.Cell("66", Mark.UNKNOWN, false, false, "p1l"));
+        .isEqualTo(new StopGrid.Cell("69", Mark.UNKNOWN, false, false, "p1l"));
   }
 
   @Test

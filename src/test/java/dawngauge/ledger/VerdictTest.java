@@ -79,8 +79,8 @@ class VerdictTest {
     Verdict spring = of(demo("spring-fleece-haul"));
     assertThat(texts(spring).get(4)).isEqualTo("lowest load margin +12 %, p1l after Alamosa CO");
     assertThat(spring.parts().get(4).rows()).containsExactly(0);
-    assertThat(texts(spring).get(1)).isEqualTo("2 to set");
-    assertThat(spring.parts().get(1).rows()).containsExactly(4, 9);
+    assertThat(texts(spring).get(1)).isEqualTo("3 to set");
+    assertThat(spring.parts().get(1).rows()).containsExactly(4, 9, 10);
     assertThat(texts(spring).get(3)).isEqualTo("all known");
     assertThat(texts(of(demo("autumn-stock-haul"))).get(4))
         .isEqualTo("lowest load margin +5 %, t2r after Golden BC");

@@ -40,8 +40,7 @@ final class Warmth {
   }
 
   double rise(double loadPart, double pressurePart, double speed, double heatFactor) {
-    double r60 = 25 + 13 * part;
-    return r60
+    return 38
         * loadPart
         * Math.pow(pressurePart, -0.4)
         * Math.sqrt(speed / (60 * 0.44704))

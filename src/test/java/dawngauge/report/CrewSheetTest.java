@@ -299,8 +299,8 @@ class CrewSheetTest {
       List<String> busy = rows.stream().map(PdfTree::words).toList();
       assertThat(busy.get(0))
           .startsWith("12:29 5. Dalhart TX hose up to 110 psi")
-          .contains("Add: p2li 68 → 70 on arrival", "Add: t2r 82 → 86 on arrival")
-          .contains("Add: t2r to 86 psi on arrival (82 at 13:14, 80 cold)")
+          .contains("Add: p2li 71 → 73 on arrival", "Add: t2r 84 → 89 on arrival")
+          .contains("Add: t2r to 89 psi on arrival (83 at 13:14, 80 cold)")
           .contains("pickup axle 2 left inner (p2li)");
       assertThat(busy.get(1))
           .startsWith("06:20 10. Graham TX next day, before leaving · no hose")

@@ -191,7 +191,7 @@ class ForecastTextTest {
   void readAndSetFiguresSaySo() {
     List<List<String>> blocks = blocks(Plans.print(Plans.demo(), UnitSystem.US, null));
     assertThat(table(blocks.get(0))).anyMatch(line -> line.matches("  t2r +72 +read .*"));
-    assertThat(table(blocks.get(4))).anyMatch(line -> line.matches("  t2r .* 82 +set .* adjust"));
+    assertThat(table(blocks.get(4))).anyMatch(line -> line.matches("  t2r .* 83 +set .* adjust"));
   }
 
   @Test

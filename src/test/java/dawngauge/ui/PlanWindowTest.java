@@ -42,7 +42,7 @@ class PlanWindowTest extends WindowTest {
         .anySatisfy(
             line ->
                 assertThat(line)
-                    .startsWith("Add: trailer axle 2 right (t2r) to 86 psi on arrival (82 at ")
+                    .startsWith("Add: trailer axle 2 right (t2r) to 89 psi on arrival (83 at ")
                     .endsWith(", 80 cold)"))
         .anySatisfy(
             line ->
@@ -86,7 +86,7 @@ class PlanWindowTest extends WindowTest {
   @Test
   void aFigureIsChosenByHandOrRefused() {
     OpenWindow open = planned();
-    open.write("Figure for t2r at 5. Dalhart TX", "81");
+    open.write("Figure for t2r at 5. Dalhart TX", "82");
     open.keys(KeyCode.ENTER);
     open.until(
         "it is the plan's",
@@ -94,7 +94,7 @@ class PlanWindowTest extends WindowTest {
             open.texts("plan-line").stream()
                 .anyMatch(
                     line ->
-                        line.matches("Add: .* \\(t2r\\) to [0-9]+ psi on arrival \\(81 at .*")));
+                        line.matches("Add: .* \\(t2r\\) to [0-9]+ psi on arrival \\(82 at .*")));
     open.write("Figure for t2r at 5. Dalhart TX", "95");
     open.keys(KeyCode.ENTER);
     open.until(
@@ -103,7 +103,7 @@ class PlanWindowTest extends WindowTest {
             open.texts("figure-line").stream()
                 .anyMatch(line -> line.contains("the 95 psi that you chose at Dalhart TX is not")));
     assertThat(open.texts("plan-line"))
-        .anySatisfy(line -> assertThat(line).contains("t2r", "on arrival (82 at "));
+        .anySatisfy(line -> assertThat(line).contains("t2r", "on arrival (83 at "));
   }
 
   @Test
@@ -139,13 +139,13 @@ class PlanWindowTest extends WindowTest {
     assertThat(open.texts("card-do")).contains("Cold: 60 psi");
     assertThat(open.texts("figure-line"))
         .anySatisfy(line -> assertThat(line).contains("never let air out"));
-    open.write("Reading to be explained", "66");
+    open.write("Reading to be explained", "69");
     open.keys(KeyCode.ENTER);
     open.until(
         "the reading is explained",
         () ->
             open.texts("figure-line").stream()
-                .anyMatch(line -> line.startsWith("66 psi warm is 61 psi cold")));
+                .anyMatch(line -> line.startsWith("69 psi warm is 61 psi cold")));
     assertThat(open.document.dirtyProperty().get()).as("nothing of it is an edit").isFalse();
   }
 }

@@ -106,7 +106,7 @@ class ReadingsWindowTest extends WindowTest {
     open.until("the figure is told", () -> !open.texts("set-now").isEmpty());
     assertThat(open.texts("set-now"))
         .containsExactly(
-            "Add 6 psi: to 84 psi until 12:54, 80 psi cold. Let no air out of it warm.");
+            "Add 8 psi: to 86 psi until 12:48, 80 psi cold. Let no air out of it warm.");
     open.keys(KeyCode.ENTER);
     open.write("Set to, trailer axle 2 right", "84");
     open.keys(KeyCode.ENTER);
