@@ -100,7 +100,9 @@ final class TireJudge {
       reasons.addAll(loads.at(visit, stops, set, over));
     }
     handsOff(at, set, reasons);
-    handsOffToldToday &= !forecaster.itinerary().visits().get(visit).firstStartOfDay();
+    if (forecaster.itinerary().visits().get(visit).firstStartOfDay()) {
+      handsOffToldToday = false;
+    }
     reasons.addAll(rechecks.at(visit, stops));
     rechecks.remember(visit, at, set);
     return new TireAdvice(at, reasons, set, decided.timed(), decided.readingTaken());

@@ -63,11 +63,13 @@ public record TripChance(double chance, int notKnown) {
     double under = chance.asCertified() ? 0 : chance.underFloor();
     WholeTrip.Moment now =
         new WholeTrip.Moment(
+            tire,
             day,
             under,
             Math.hypot(moment.limitSigma(), carrying.needSigma()),
             moment.gaugeSigma(),
-            moment.airSigma());
+            moment.airReadSigma(),
+            moment.airNowSigma());
     likeliest.merge(
         new TireDay(tire, day), now, (one, other) -> other.chance() > one.chance() ? other : one);
     return true;

@@ -13,6 +13,7 @@ import dawngauge.tire.LoadInflationTable.Row;
 import dawngauge.tire.TireClass;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.AxleRef;
+import dawngauge.trip.HeatRecord;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Tire;
@@ -260,6 +261,16 @@ public final class TireFields {
           tire -> tire.heatFactor() == 1 ? null : Double.valueOf(tire.heatFactor()),
           (tire, value) -> tire.withHeatFactor(value == null ? 1 : value));
 
+  /** How warm it ran on earlier trips. */
+  public static final Field<Tire, HeatRecord> HEAT_RECORD =
+      Field.optional(
+          "heatRecord",
+          "Earlier trips",
+          "heat factor by their readings, ± 1 σ; kept by Start the next trip, empty to drop it",
+          TripCodecs.HEAT_RECORD,
+          Tire::heatRecord,
+          Tire::withHeatRecord);
+
   /** Known leak. */
   public static final Field<Tire, Entered<GaugePressure>> LOSS_PER_DAY =
       Field.optional(
@@ -289,7 +300,14 @@ public final class TireFields {
           Tire::remarks,
           Tire::withRemarks,
           List.<Member<Tire>>of(
-              TIRE_ID, TIRE_KIND, DATE_CODE, TREAD, HEAT_FACTOR, LOSS_PER_DAY, DAMAGE));
+              TIRE_ID,
+              TIRE_KIND,
+              DATE_CODE,
+              TREAD,
+              HEAT_FACTOR,
+              HEAT_RECORD,
+              LOSS_PER_DAY,
+              DAMAGE));
 
   /** Axles that a spare is meant for. */
   public static final Texts<Spare, AxleRef> SERVES =

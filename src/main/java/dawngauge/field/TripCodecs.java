@@ -9,6 +9,8 @@ import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Air;
 import dawngauge.trip.AxleRef;
+import dawngauge.trip.HeatRecord;
+import dawngauge.trip.Tire;
 import dawngauge.trip.WheelPosition;
 import dawngauge.trip.WheelSlot;
 import java.time.DateTimeException;
@@ -78,6 +80,11 @@ public final class TripCodecs {
           Codec.Json.PAIR,
           List.of());
 
+  private static final HeatRecord LEAST_HEAT =
+      new HeatRecord(Tire.LEAST_HEAT_FACTOR, HeatRecord.LEAST_SPREAD);
+  private static final HeatRecord MOST_HEAT =
+      new HeatRecord(Tire.MOST_HEAT_FACTOR, HeatRecord.MOST_SPREAD);
+
   /** A day. */
   public static final Codec<LocalDate> DATE =
       new Codec<>(
@@ -87,7 +94,43 @@ public final class TripCodecs {
           TripCodecs::parseDate,
           DateTimeFormatter.ISO_LOCAL_DATE::format);
 
+  /** How warm a tire ran on earlier trips. */
+  public static final Codec<HeatRecord> HEAT_RECORD =
+      new Codec<>(
+          "a heat factor and one standard deviation of it",
+          "\"1.25 ± 0.08\"",
+          new HeatRecord(1, HeatRecord.MOST_SPREAD),
+          TripCodecs::parseHeatRecord,
+          TripCodecs::heatRecordText);
+
+  private static final Pattern HEAT =
+      Pattern.compile(
+          "([0-9]{1,3}(?:\\.[0-9]{1,6})?) ?(?:±|\\+-|\\+/-) ?([0-9]{1,3}(?:\\.[0-9]{1,6})?)");
+
   private TripCodecs() {}
+
+  private static Outcome<HeatRecord> parseHeatRecord(String text) {
+    Matcher parts = HEAT.matcher(text);
+    if (parts.matches()) {
+      double factor = Double.parseDouble(parts.group(1));
+      double spread = Double.parseDouble(parts.group(2));
+      if (factor >= LEAST_HEAT.factor()
+          && factor <= MOST_HEAT.factor()
+          && spread >= LEAST_HEAT.spread()
+          && spread <= MOST_HEAT.spread()) {
+        return Outcome.of(new HeatRecord(factor, spread));
+      }
+    }
+    return Codec.failed(
+        ProblemCode.OUT_OF_RANGE,
+        Codec.shortened(text),
+        heatRecordText(LEAST_HEAT),
+        heatRecordText(MOST_HEAT));
+  }
+
+  private static String heatRecordText(HeatRecord record) {
+    return record.factor() + " ± " + record.spread();
+  }
 
   private static Outcome<LocalDate> parseDate(String text) {
     try {

@@ -1,7 +1,5 @@
 package dawngauge.forecast;
 
-import dawngauge.physics.WarmUp;
-
 /**
  * Temperature of the air in one tire along the timeline, by the closed form of each piece, with
  * what is needed for its spread: the part driven by running, what an unsure load does to it, and
@@ -58,9 +56,13 @@ final class Heat {
     return warmthKnown;
   }
 
-  /** One standard deviation of how much warmer than the air the tire is. */
-  double warmSigma() {
-    double rise = WarmUp.RISE_SPREAD * byRunning;
+  /**
+   * One standard deviation of how much warmer than the air the tire is.
+   *
+   * @param riseSpread of {@link HeatFit#riseSpread}
+   */
+  double warmSigma(double riseSpread) {
+    double rise = riseSpread * byRunning;
     double rolling = withSlowRolling - kelvins;
     double parked = withSlowParking - kelvins;
     return Math.sqrt(rise * rise + byLoad * byLoad + rolling * rolling + parked * parked);

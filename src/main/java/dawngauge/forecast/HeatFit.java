@@ -4,6 +4,7 @@ import dawngauge.physics.WarmUp;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Median;
 import dawngauge.quantity.Unit;
+import dawngauge.trip.HeatRecord;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.RigEdits;
@@ -19,7 +20,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * How much more or less than modelled a tire warms up, by its warm readings. Only those count that
  * have a cold reading of the same tire on the same day before them, and nothing set between. Before
- * any reading the factor is 1 ± 0.25; a reading moves it as far as it is sure.
+ * any reading the factor is 1 ± 0.25, or what earlier trips told; a reading moves it as far as it
+ * is sure.
  *
  * @param tire id of the tire
  * @param position where it stood at the last of the readings
@@ -71,6 +73,30 @@ public record HeatFit(
     return !beyond() && (factor < LEAST || factor > MOST);
   }
 
+  /** One standard deviation of a tire's rise, as a part of it: less where earlier trips told. */
+  public static double riseSpread(Tire tire) {
+    return tire.heatRecord() == null ? WarmUp.RISE_SPREAD : riseSpread(tire.heatRecord());
+  }
+
+  /** The same by a record. */
+  public static double riseSpread(HeatRecord known) {
+    return Math.min(
+        WarmUp.RISE_SPREAD, Math.hypot(known.spread() / known.factor(), WarmUp.RISE_SPREAD_KNOWN));
+  }
+
+  /** What is kept of it for the rig's next trips; nothing of what is likelier a fault. */
+  public Optional<HeatRecord> record() {
+    return beyond()
+        ? Optional.empty()
+        : Optional.of(
+            new HeatRecord(
+                hundredths(factor), Math.max(HeatRecord.LEAST_SPREAD, hundredths(sigma))));
+  }
+
+  private static double hundredths(double number) {
+    return Math.rint(number * 100) / 100;
+  }
+
   /** The factors of all tires that have readings for them, in walking order. */
   public static List<HeatFit> of(Forecaster forecaster) {
     List<HeatFit> fits = new ArrayList<>();
@@ -96,8 +122,11 @@ public record HeatFit(
   }
 
   private static Optional<HeatFit> fit(Forecaster forecaster, WheelPosition position, Tire tire) {
-    double sureness = 1 / (WarmUp.RISE_SPREAD * WarmUp.RISE_SPREAD);
-    double sum = sureness;
+    HeatRecord earlier = tire.heatRecord();
+    double spread = riseSpread(tire);
+    double first = earlier == null ? 1 : earlier.factor();
+    double sureness = 1 / (first * spread * first * spread);
+    double sum = first * sureness;
     int count = 0;
     for (LogEvent.Reading reading : counting(forecaster.trip(), tire.id())) {
       Trip alone = withoutOtherWarm(forecaster.trip(), reading);
@@ -117,7 +146,7 @@ public record HeatFit(
         continue;
       }
       double seen = now + plain.off() / slope;
-      double byRise = WarmUp.RISE_SPREAD * now * slope;
+      double byRise = spread * now * slope;
       double rest = plain.sigma() * plain.sigma() - byRise * byRise;
       double least = 2 * plain.repeatSigma() * plain.repeatSigma();
       double weight = slope * slope / Math.max(rest, least);

@@ -45,6 +45,19 @@ public record Moment(
     double coldSide,
     double warmSigma) {
 
+  /**
+   * The part of the settled pressure's spread that is the air's when it was read or set, pascal.
+   */
+  public double airReadSigma() {
+    return Math.min(airSigma, Uncertainty.airThen(origin, fill, airKelvins));
+  }
+
+  /** The rest of what is the air's, in pascal. */
+  public double airNowSigma() {
+    double read = airReadSigma();
+    return Math.sqrt(airSigma * airSigma - read * read);
+  }
+
   /** How much the tire reads above its settled pressure; negative while it lags warming air. */
   public double buildUp() {
     return reading - settled;

@@ -35,6 +35,7 @@ public final class Readings {
   private final Timeline timeline;
   private final int node;
   private final Heat heat;
+  private final double heatSigma;
   private final boolean warmthKnown;
 
   Readings(Scene scene, TireState tire, int node) {
@@ -42,6 +43,7 @@ public final class Readings {
     this.timeline = scene.timeline;
     this.node = node;
     this.heat = tire.heat();
+    this.heatSigma = tire.warmSigma();
     this.warmthKnown = tire.warmthKnown();
   }
 
@@ -58,7 +60,7 @@ public final class Readings {
     boolean cold = reading.state() == ReadingState.COLD;
     boolean sun = reading.state() == ReadingState.COLD_IN_SUN;
     double over = warmthKnown ? heat.kelvins() - timeline.air[node] : 0;
-    double warmSigma = warmthKnown ? heat.warmSigma() : 0;
+    double warmSigma = warmthKnown ? heatSigma : 0;
     if (own != null) {
       over = own.value().kelvins() - air;
       airSigma = 0;
@@ -91,7 +93,7 @@ public final class Readings {
             heat.kelvins() - timeline.air[node],
             timeline.sigma[node],
             true,
-            heat.warmSigma())
+            heatSigma)
         : null;
   }
 
@@ -117,7 +119,7 @@ public final class Readings {
         before.origin().errors().offset(),
         timeline.sigma[node],
         true,
-        warmthKnown ? heat.warmSigma() : 0);
+        warmthKnown ? heatSigma : 0);
   }
 
   private @Nullable FillOrigin origin(
@@ -211,25 +213,29 @@ public final class Readings {
   }
 
   /**
-   * What is known after a reading. A cold one replaces what was known. A warm one that was about as
-   * expected is joined with it by weight, since a morning's cold reading often tells more. One that
-   * was lower replaces it; one that was higher tells of warmth, for air does not come by itself,
-   * unless the tire was just filled or its own temperature is known.
+   * What is known after a reading. A cold one replaces what was known. A warm one that tells of
+   * less air is joined with it by weight, since a morning's cold reading often tells more; one that
+   * tells of far less replaces it. One that tells of more tells of warmth, for air does not come by
+   * itself, unless the tire was just filled or its own temperature is known.
+   *
+   * @return null where it tells of warmth alone, so that what was known stays
    */
-  static FillOrigin joined(FillOrigin read, Moment expected, LogEvent.Reading reading) {
+  static @Nullable FillOrigin joined(FillOrigin read, Moment expected, LogEvent.Reading reading) {
     if (reading.state() == ReadingState.COLD) {
       return read;
     }
     double off = read.gaugePascals() - expected.reading();
     double before = expected.settledSigma();
     double now = settledSigma(read, expected.airKelvins());
-    boolean warmth = isWarmth(off, before, now);
     boolean added =
         reading.state() == ReadingState.JUST_FILLED || reading.tireTemperature() != null;
-    if (isWarmth(-off, before, now) || (warmth && added)) {
+    if (isWarmth(-off, before, now) || (isWarmth(off, before, now) && added)) {
       return read;
     }
-    double weight = warmth ? 0 : before * before / (before * before + now * now);
+    if (read.fill() > expected.fill() && !added) {
+      return null;
+    }
+    double weight = before * before / (before * before + now * now);
     double fill = expected.fill() + weight * (read.fill() - expected.fill());
     double repeat = before * Math.sqrt(1 - weight);
     return new FillOrigin(

@@ -73,17 +73,23 @@ final class TireLog {
     }
     double settled = found.fill() * timeline.air[node] - timeline.pressure[node];
     FillOrigin known = expected == null ? found : Readings.joined(found, expected, reading);
+    double expectedReading = expected == null ? Double.NaN : taken.expected(expected, reading);
+    double expectedSigma = expected == null ? Double.NaN : taken.expectedSigma(expected, reading);
+    boolean mayHaveRolled = mayHaveRolled();
+    if (known != null) {
+      state.known(known);
+    }
     readings.add(
         new ReadingCheck(
             reading,
-            expected == null ? Double.NaN : taken.expected(expected, reading),
-            expected == null ? Double.NaN : taken.expectedSigma(expected, reading),
+            expectedReading,
+            expectedSigma,
             settled,
             Readings.settledSigma(found, timeline.air[node]),
-            mayHaveRolled(),
+            mayHaveRolled,
             expected == null ? Double.NaN : expected.fill(),
             found.fill(),
-            known.fill(),
+            state.fill(),
             found.airKelvins(),
             timeline.pressure[node],
             found.errors(),
@@ -91,7 +97,6 @@ final class TireLog {
             found.tireKelvins(),
             found.warmSigma()));
     all.add(readings.get(readings.size() - 1));
-    state.known(known);
     Entered<Temperature> own = reading.tireTemperature();
     if (own != null) {
       state.warm(own.value().kelvins());

@@ -58,6 +58,11 @@ final class TireState {
     return heat;
   }
 
+  /** One standard deviation of how much warmer than the air it is, in kelvin. */
+  double warmSigma() {
+    return heat.warmSigma(HeatFit.riseSpread(tire.tire()));
+  }
+
   boolean warmthKnown() {
     return warmthKnown;
   }
@@ -74,6 +79,11 @@ final class TireState {
   /** It rolled, or was read. */
   void rolled(boolean sinceReading) {
     rolledSinceReading = sinceReading;
+  }
+
+  /** The air in it, in pascal per kelvin; NaN where it is not known. */
+  double fill() {
+    return fill;
   }
 
   /** The air in it is known now. */
@@ -183,7 +193,7 @@ final class TireState {
       return null;
     }
     return warmthKnown
-        ? Uncertainty.moment(by, fill, timeline, node, heat.kelvins(), heat.warmSigma())
+        ? Uncertainty.moment(by, fill, timeline, node, heat.kelvins(), warmSigma())
         : Uncertainty.moment(by, fill, timeline, node, timeline.air[node], 0).withoutReading();
   }
 }

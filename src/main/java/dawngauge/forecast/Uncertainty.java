@@ -50,7 +50,7 @@ final class Uncertainty {
     double growth = air / origin.tireKelvins();
     double lost = (origin.fill() - fill) * air * LOSS_SIGMA;
     double weather = 2 * BAROMETER * BAROMETER * (1 - Math.exp(-age / BAROMETER_MEMORY));
-    double airThen = fill * growth * origin.airSigma();
+    double airThen = airThen(origin, fill, air);
     double airNow = fill * timeline.sigma[node];
     double warmThen = fill * growth * origin.warmSigma();
     double byAir = sq(airThen) + sq(airNow) - 2 * memory * airThen * airNow;
@@ -78,6 +78,11 @@ final class Uncertainty {
         Math.sqrt(byAir),
         fill * timeline.coldSide[node] * (1 - memory),
         warm);
+  }
+
+  /** What the error of the air at a reading makes of the settled pressure in other air, pascal. */
+  static double airThen(FillOrigin origin, double fill, double airKelvins) {
+    return fill * airKelvins / origin.tireKelvins() * origin.airSigma();
   }
 
   private static double sq(double number) {

@@ -2,11 +2,18 @@ package dawngauge.ledger;
 
 import dawngauge.forecast.HeatFit;
 import dawngauge.forecast.TireLoss;
+import dawngauge.physics.WarmUp;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.rules.Quantile;
+import dawngauge.trip.HeatRecord;
+import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** What the readings tell of single tires, in words. */
 public final class FoundLines {
@@ -59,6 +66,51 @@ public final class FoundLines {
                 + " typed, weigh it."
             : "";
     return words + alike + (change.isEmpty() ? "" : " With it: " + change);
+  }
+
+  /** What is asked before it is kept how warm the tires ran; empty where nothing is to be kept. */
+  public static String toKeep(Trip trip, List<HeatFit> fits) {
+    return told(
+        trip,
+        fits.stream()
+            .flatMap(fit -> fit.record().map(record -> new Known(fit.position(), record)).stream())
+            .toList(),
+        "By their warm readings these tires run so many times as warm as modelled: {0}. Keep that"
+            + " with the rig? On the next trip the ranges of their warm readings are then {1} as"
+            + " wide. Rig, Earlier trips shows it and drops it.");
+  }
+
+  /** What earlier trips told of the tires; empty where nothing is kept. */
+  public static String kept(Trip trip) {
+    List<Known> known = new ArrayList<>();
+    for (WheelPosition position : trip.rig().positions()) {
+      trip.rig()
+          .fittedAt(position)
+          .map(Tire::heatRecord)
+          .ifPresent(record -> known.add(new Known(position, record)));
+    }
+    return told(
+        trip,
+        known,
+        "By earlier trips these tires run so many times as warm as modelled: {0}. The ranges of"
+            + " their warm readings are {1} as wide by it.");
+  }
+
+  private record Known(WheelPosition position, HeatRecord heat) {}
+
+  private static String told(Trip trip, List<Known> known, String sentence) {
+    if (known.isEmpty()) {
+      return "";
+    }
+    String each =
+        known.stream()
+            .map(one -> trip.rig().shortForm(one.position()) + " " + factor(one.heat().factor()))
+            .collect(Collectors.joining(", "));
+    double part =
+        known.stream().mapToDouble(one -> HeatFit.riseSpread(one.heat())).average().orElse(0)
+            / WarmUp.RISE_SPREAD;
+    String percent = Math.round(100 * part) + " %";
+    return sentence.replace("{0}", each).replace("{1}", percent);
   }
 
   /** A factor in two decimals. */

@@ -24,6 +24,9 @@ public final class WarmUp {
   /** Spread of the rise: 1 σ of its natural logarithm. Inferred. */
   public static final double RISE_SPREAD = 0.25;
 
+  /** What is left of it from trip to trip where a tire's own factor is known. Inferred. */
+  public static final double RISE_SPREAD_KNOWN = 0.1;
+
   /** Spread of the rolling time constant: 1 σ of its natural logarithm. Inferred. */
   public static final double ROLLING_SPREAD = 0.35;
 

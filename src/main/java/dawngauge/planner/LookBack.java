@@ -1,5 +1,6 @@
 package dawngauge.planner;
 
+import dawngauge.forecast.HeatFit;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
@@ -7,6 +8,7 @@ import dawngauge.quantity.Unit;
 import dawngauge.review.LossFit;
 import dawngauge.review.TireReview;
 import dawngauge.review.TripReview;
+import dawngauge.trip.HeatRecord;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.NextTrip;
@@ -57,8 +59,12 @@ final class LookBack {
     return withoutLeaks(trip).withLog(log);
   }
 
-  /** The next trip of a rig, with the steady leaks that a review found. */
-  static Trip next(Trip trip, @Nullable TripReview review) {
+  /**
+   * The next trip of a rig, with the steady leaks that a review found.
+   *
+   * @param heat how warm the tires ran by the readings; empty where that is not to be kept
+   */
+  static Trip next(Trip trip, @Nullable TripReview review, List<HeatFit> heat) {
     Map<String, Entered<GaugePressure>> leaks = new LinkedHashMap<>();
     for (TireReview tire : review == null ? List.<TireReview>of() : review.tires()) {
       if (tire.lostAir() && tire.fit().kind() != LossFit.Kind.ONCE) {
@@ -66,7 +72,11 @@ final class LookBack {
         leaks.put(tire.tire(), Entered.of(QuantityKind.GAUGE_PRESSURE, tenths + " psi"));
       }
     }
-    return NextTrip.after(trip, leaks);
+    Map<String, HeatRecord> ran = new LinkedHashMap<>();
+    for (HeatFit fit : heat) {
+      fit.record().ifPresent(record -> ran.put(fit.tire(), record));
+    }
+    return NextTrip.after(trip, leaks, ran);
   }
 
   /** The trip as it was planned at the last start of a day that the log knows of. */

@@ -276,9 +276,13 @@ public final class Plan {
             });
   }
 
-  /** The next trip of the rig, with the steady leaks that the review of this one found. */
-  public Trip nextTrip() {
-    return LookBack.next(trip, review.get().orElse(null));
+  /**
+   * The next trip of the rig, with the steady leaks that the review of this one found.
+   *
+   * @param keepsHeat whether it keeps how warm the tires ran
+   */
+  public Trip nextTrip(boolean keepsHeat) {
+    return LookBack.next(trip, review.get().orElse(null), keepsHeat ? heatFits() : List.of());
   }
 
   /** The trip as it was planned at the last start of a day that the log knows of. */

@@ -1,25 +1,34 @@
 package dawngauge.rules;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.random.HaltonSequenceGenerator;
 
 /**
  * The chance that some tire has too little for its load on some day of a trip, from the chances of
- * each tire at its likeliest moment of each day. Errors that are shared are drawn together: the
- * constant error of the gauge over the whole trip, that of the air over a day. Days are independent
- * beyond that.
+ * each tire at its likeliest moment of each day. Errors last as long as what makes them: the
+ * constant error of the gauge and the air at the reading are drawn once for all tires, the air of a
+ * day anew each day for all tires, what is a tire's own (its load above all, and the reading) once
+ * for that tire.
  *
- * <p>P = 1 − E_g Π_days E_a Π_tires Φ((distance + g·x + a·y) / own), both expectations over
- * standard normal x and y by Gauss–Hermite quadrature with 20 nodes (Abramowitz and Stegun 1964,
- * 25.4.46).
+ * <p>P = 1 − E Π_tires Φ(least over its days of (distance + g·x + b·u + a·y_day) / own); x, u and y
+ * are standard normal, E the mean over 1,000 points of Halton's sequence (Halton 1960).
  */
 public final class WholeTrip {
 
-  private static final GaussIntegrator NODES = new GaussIntegratorFactory().hermite(20);
+  private static final int POINTS = 1000;
+
+  /** Before these the sequence is not yet even. */
+  private static final int SKIPPED = 40;
+
+  /** As many as the sequence has; later days are drawn with earlier ones. */
+  private static final int MOST_DRAWN = 40;
+
+  /** Of the gauge and of the air at the reading. */
+  private static final int OF_THE_TRIP = 2;
 
   /** The own part of an error is never taken for less than this part of it. */
   private static final double LEAST_OWN = 0.05;
@@ -27,24 +36,37 @@ public final class WholeTrip {
   private WholeTrip() {}
 
   /**
-   * A tire at its likeliest moment of a day.
+   * A tire at its likeliest moment of a day. Parts of the error are standard deviations in the unit
+   * of {@code sigma}.
    *
+   * @param tire which one
    * @param day any number of the day
    * @param chance that it has too little for its load then
    * @param sigma one standard deviation of its distance from what its load needs
    * @param gauge the part of it that is the gauge's constant error
-   * @param air the part of it that is the air's
+   * @param airRead the part of it that is the air's when the tire was read or set
+   * @param air the part of it that is the air's now
    */
-  public record Moment(long day, double chance, double sigma, double gauge, double air) {
+  public record Moment(
+      String tire,
+      long day,
+      double chance,
+      double sigma,
+      double gauge,
+      double airRead,
+      double air) {
     private double distance() {
       return Quantile.deviations(1 - chance) * sigma;
     }
 
     private double own() {
-      double own = Math.sqrt(Math.max(0, sigma * sigma - gauge * gauge - air * air));
-      return Math.max(own, LEAST_OWN * sigma);
+      double own = sigma * sigma - gauge * gauge - airRead * airRead - air * air;
+      return Math.max(Math.sqrt(Math.max(0, own)), LEAST_OWN * sigma);
     }
   }
+
+  /** The same with what does not change from draw to draw, in deviations of its own error. */
+  private record Parts(double distance, double gauge, double airRead, double air, int drawn) {}
 
   /**
    * The chance over all moments, 0 to 1: never under the largest of them, never over their sum.
@@ -54,39 +76,62 @@ public final class WholeTrip {
   public static double chance(List<Moment> moments) {
     double largest = 0;
     double sum = 0;
-    Map<Long, List<Moment>> days = new TreeMap<>();
+    Map<Long, Integer> days = new TreeMap<>();
     for (Moment moment : moments) {
       largest = Math.max(largest, moment.chance);
       sum += moment.chance;
-      if (moment.chance > 0 && moment.chance < 1) {
-        days.computeIfAbsent(moment.day, day -> new ArrayList<>()).add(moment);
-      }
+      days.put(moment.day, 0);
     }
-    if (largest >= 1) {
-      return 1;
+    if (largest >= 1 || sum == 0) {
+      return largest;
     }
-    double sound = 0;
-    for (int i = 0; i < NODES.getNumberOfPoints(); i++) {
-      double product = 1;
-      for (List<Moment> day : days.values()) {
-        product *= ofDay(day, Math.sqrt(2) * NODES.getPoint(i));
-      }
-      sound += NODES.getWeight(i) / Math.sqrt(Math.PI) * product;
+    int drawn = OF_THE_TRIP;
+    for (Map.Entry<Long, Integer> day : days.entrySet()) {
+      day.setValue(drawn);
+      drawn = drawn + 1 < MOST_DRAWN ? drawn + 1 : OF_THE_TRIP;
     }
+    double sound = sound(byTire(moments, days), Math.min(MOST_DRAWN, OF_THE_TRIP + days.size()));
     return Math.min(Math.min(1, sum), Math.max(largest, 1 - sound));
   }
 
-  /** Chance that all tires of a day are sound with a gauge so many deviations off. */
-  private static double ofDay(List<Moment> tires, double gauge) {
-    double sound = 0;
-    for (int i = 0; i < NODES.getNumberOfPoints(); i++) {
-      double air = Math.sqrt(2) * NODES.getPoint(i);
-      double product = 1;
-      for (Moment tire : tires) {
-        double left = tire.distance() + tire.gauge * gauge + tire.air * air;
-        product *= Quantile.under(left / tire.own());
+  private static List<List<Parts>> byTire(List<Moment> moments, Map<Long, Integer> days) {
+    Map<String, List<Parts>> tires = new LinkedHashMap<>();
+    for (Moment moment : moments) {
+      if (moment.chance > 0) {
+        double own = moment.own();
+        tires
+            .computeIfAbsent(moment.tire, tire -> new ArrayList<>())
+            .add(
+                new Parts(
+                    moment.distance() / own,
+                    moment.gauge / own,
+                    moment.airRead / own,
+                    moment.air / own,
+                    days.getOrDefault(moment.day, OF_THE_TRIP)));
       }
-      sound += NODES.getWeight(i) / Math.sqrt(Math.PI) * product;
+    }
+    return List.copyOf(tires.values());
+  }
+
+  private static double sound(List<List<Parts>> tires, int dimensions) {
+    HaltonSequenceGenerator points = new HaltonSequenceGenerator(dimensions);
+    points.skipTo(SKIPPED);
+    double sound = 0;
+    for (int point = 0; point < POINTS; point++) {
+      double[] draw = points.nextVector();
+      for (int i = 0; i < draw.length; i++) {
+        draw[i] = Quantile.deviations(draw[i]);
+      }
+      double product = 1;
+      for (List<Parts> tire : tires) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Parts day : tire) {
+          double left = day.distance + day.gauge * draw[0] + day.airRead * draw[1];
+          least = Math.min(least, left + day.air * draw[day.drawn]);
+        }
+        product *= Quantile.under(least);
+      }
+      sound += product / POINTS;
     }
     return sound;
   }

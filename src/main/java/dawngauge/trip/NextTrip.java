@@ -20,8 +20,11 @@ public final class NextTrip {
    * Begins it.
    *
    * @param leaks leaks that the readings told of, by the tire's id: pressure lost a day
+   * @param heat how warm the tires ran, by the tire's id; those that are not in it keep what they
+   *     have
    */
-  public static Trip after(Trip trip, Map<String, Entered<GaugePressure>> leaks) {
+  public static Trip after(
+      Trip trip, Map<String, Entered<GaugePressure>> leaks, Map<String, HeatRecord> heat) {
     Trip next = trip;
     Map<WheelPosition, Tire> fitted = LogEdits.fittedAt(trip, Instant.MAX);
     Map<AxleRef, Map<WheelSlot, String>> byAxle = new LinkedHashMap<>();
@@ -37,6 +40,12 @@ public final class NextTrip {
     for (Map.Entry<String, Entered<GaugePressure>> leak : leaks.entrySet()) {
       Tire tire = next.rig().tire(leak.getKey()).orElseThrow();
       next = RigEdits.withTire(next, tire.withLossPerDay(leak.getValue()));
+    }
+    for (Map.Entry<String, HeatRecord> ran : heat.entrySet()) {
+      Tire tire = next.rig().tire(ran.getKey()).orElseThrow();
+      next =
+          RigEdits.withTire(
+              next, tire.withHeatFactor(ran.getValue().factor()).withHeatRecord(ran.getValue()));
     }
     List<Stop> stops = trip.route().stops();
     List<Stop> start =

@@ -67,6 +67,12 @@ public final class RigEdits {
     return withTires(trip, old -> old.id().equals(tire.id()) ? tire : old);
   }
 
+  /** Drops what is kept of earlier trips of how warm tires ran, and their factors with it. */
+  public static Trip withoutHeatRecords(Trip trip) {
+    return withTires(
+        trip, old -> old.heatRecord() == null ? old : old.withHeatRecord(null).withHeatFactor(1));
+  }
+
   /** Changes all tires fitted on some axles. */
   public static Trip withTiresOf(Trip trip, Predicate<AxleRef> wanted, UnaryOperator<Tire> change) {
     Set<String> fitted = new HashSet<>();

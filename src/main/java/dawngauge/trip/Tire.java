@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param heatFactor scales the modelled rise by running; 1 unless fitted from the user's readings
  * @param lossPerDay a known leak: gauge pressure lost a day at 68 °F at the present pressure
  * @param damage what was seen on it
+ * @param heatRecord how warm it ran on earlier trips, or null where nothing is kept of that
  * @param remarks note and extras
  */
 @RecordBuilder
@@ -28,6 +29,7 @@ public record Tire(
     double heatFactor,
     @Nullable Entered<GaugePressure> lossPerDay,
     Set<Damage> damage,
+    @Nullable HeatRecord heatRecord,
     Remarks remarks)
     implements TireBuilder.With {
 
@@ -58,6 +60,19 @@ public record Tire(
     public String word() {
       return word;
     }
+  }
+
+  /** A tire without earlier trips. */
+  public Tire(
+      String id,
+      String type,
+      @Nullable String dateCode,
+      @Nullable Entered<TreadDepth> tread,
+      double heatFactor,
+      @Nullable Entered<GaugePressure> lossPerDay,
+      Set<Damage> damage,
+      Remarks remarks) {
+    this(id, type, dateCode, tread, heatFactor, lossPerDay, damage, null, remarks);
   }
 
   /** Copies the set. */

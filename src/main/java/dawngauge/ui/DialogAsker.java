@@ -146,6 +146,13 @@ final class DialogAsker implements FileAsker {
     return dialog.showAndWait();
   }
 
+  @Override
+  public boolean keepHeat(String told) {
+    ButtonType keep = new ButtonType("Keep it", ButtonBar.ButtonData.YES);
+    ButtonType drop = new ButtonType("Do not keep it", ButtonBar.ButtonData.CANCEL_CLOSE);
+    return ask(told, keep, drop) == keep;
+  }
+
   private ButtonType ask(String text, ButtonType... answers) {
     Alert alert = new Alert(Alert.AlertType.CONFIRMATION, text, answers);
     alert.initOwner(stage);

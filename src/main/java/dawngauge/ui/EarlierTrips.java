@@ -1,5 +1,6 @@
 package dawngauge.ui;
 
+import dawngauge.ledger.FoundLines;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
@@ -39,6 +40,13 @@ final class EarlierTrips {
     this.notices = notices;
     this.rig = rig;
     this.showRig = showRig;
+  }
+
+  /** The next trip of this rig; asks whether to keep how warm its tires ran. */
+  Trip next() {
+    Plan plan = document.planner().plan(document.trip());
+    String told = FoundLines.toKeep(plan.trip(), plan.heatFits());
+    return plan.nextTrip(!told.isEmpty() && asker.keepHeat(told));
   }
 
   /** Compares with the last trip of a rig of the same name; asks for a file where none is found. */

@@ -72,6 +72,13 @@ public interface FileAsker {
    */
   Optional<String> agree(String what, List<String> told, String offered, String wrong);
 
+  /**
+   * Whether to keep with the rig how warm its tires ran.
+   *
+   * @param told what would be kept, and what comes of it
+   */
+  boolean keepHeat(String told);
+
   /** What becomes of edits that are not saved. */
   enum Leave {
     /** They are saved first. */

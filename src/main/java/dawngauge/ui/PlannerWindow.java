@@ -406,7 +406,7 @@ public final class PlannerWindow {
   /** Goes on with the next trip of this rig; what the review found goes along. */
   void startNext() {
     if (files.mayLeave()) {
-      document.recover(planner.plan(document.trip()).nextTrip(), Optional.empty());
+      document.recover(earlier.next(), Optional.empty());
       showRoute();
       notices.tell(
           "next",

@@ -108,11 +108,15 @@ class LoggedHaulTest {
 
   @Test
   void theNextTripKnowsTheLeakAndTheGauges() {
-    Trip next = PLANNER.plan(TRIP).nextTrip();
+    Trip next = PLANNER.plan(TRIP).nextTrip(true);
     assertThat(Objects.requireNonNull(next.rig().tire("T4").orElseThrow().lossPerDay()).text())
         .isEqualTo("2.5 psi");
     assertThat(next.rig().tire("T1").orElseThrow().lossPerDay()).isNull();
     assertThat(next.rig().gauges()).isEqualTo(TRIP.rig().gauges());
+    assertThat(next.rig().tire("T1").orElseThrow().heatRecord()).isNotNull();
+    assertThat(PLANNER.plan(TRIP).nextTrip(false).rig().tire("T1").orElseThrow().heatRecord())
+        .as("asked first")
+        .isNull();
     assertThat(next.log()).isEmpty();
     assertThat(next.route().stops()).hasSize(1);
     assertThat(next.route().stops().get(0).place()).isEqualTo("Childress TX");

@@ -9,6 +9,7 @@ import dawngauge.ledger.FoundLines;
 import dawngauge.testdata.Forecasts;
 import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.Trips;
+import dawngauge.trip.HeatRecord;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.Tire;
@@ -108,7 +109,7 @@ class HeatFitTest {
 
   @Test
   void withoutAColdReadingOfTheDayOrWithAirSetBetweenNothingIsFitted() {
-    Trips without = day().read("2027-06-01T08:00Z", "T1", "86 psi", "hand", ReadingState.WARM);
+    Trips without = day().read("2027-06-01T08:00Z", "T1", "92 psi", "hand", ReadingState.WARM);
     assertThat(HeatFit.of(Forecasts.forecaster(without.trip()))).isEmpty();
     Trips set =
         day()
@@ -121,5 +122,56 @@ class HeatFitTest {
             .readAll("2027-06-01T05:50Z", "80 psi")
             .read("2027-06-01T08:00Z", "T1", "88 psi", "hand", ReadingState.COLD_IN_SUN);
     assertThat(HeatFit.of(Forecasts.forecaster(sun.trip()))).isEmpty();
+  }
+
+  /**
+   * What earlier trips told stands in the place of 1 ± 0.25, a tenth of it joined from trip to
+   * trip: 1.3 ± 0.1 is √((0.1/1.3)² + 0.1²) = 0.126 of the rise, where 0.25 is told without.
+   */
+  @Test
+  void earlierTripsMakeTheNextSurer() {
+    Trip trip = day().readAll("2027-06-01T05:50Z", "80 psi").trip();
+    Tire tire = trip.rig().tire("T1").orElseThrow().withHeatFactor(1.3);
+    Tire known = tire.withHeatRecord(new HeatRecord(1.3, 0.1));
+    assertThat(HeatFit.riseSpread(known)).isCloseTo(0.1262, within(1e-4));
+    assertThat(HeatFit.riseSpread(tire)).isEqualTo(0.25);
+    assertThat(HeatFit.riseSpread(tire.withHeatRecord(new HeatRecord(1, 1)))).isEqualTo(0.25);
+    double unsure = arriving(RigEdits.withTire(trip, tire)).readingSigma();
+    double sure = arriving(RigEdits.withTire(trip, known)).readingSigma();
+    assertThat(sure / unsure).isBetween(0.4, 0.8);
+    Trip warm =
+        RigEdits.withTire(trip, known)
+            .withLog(
+                day()
+                    .readAll("2027-06-01T05:50Z", "80 psi")
+                    .read("2027-06-01T08:00Z", "T1", "92 psi", "hand", ReadingState.WARM)
+                    .trip()
+                    .log());
+    HeatFit fit = HeatFit.of(Forecasts.forecaster(warm)).get(0);
+    assertThat(fit.factor()).isBetween(1.0, 1.3);
+    assertThat(fit.sigma()).isLessThan(1.3 * 0.1262);
+    HeatRecord kept = fit.record().orElseThrow();
+    assertThat(kept.factor()).isCloseTo(fit.factor(), within(0.005));
+    assertThat(kept.spread()).isCloseTo(fit.sigma(), within(0.005));
+  }
+
+  private static Moment arriving(Trip trip) {
+    return Forecasts.known(Forecasts.first(trip).get(1).arrival());
+  }
+
+  @Test
+  void whatIsKeptIsToldAndDropped() {
+    Trip trip = day().readAll("2027-06-01T05:50Z", "80 psi").trip();
+    assertThat(FoundLines.kept(trip)).isEmpty();
+    Tire tire = trip.rig().tire("T1").orElseThrow().withHeatFactor(1.3);
+    Trip known = RigEdits.withTire(trip, tire.withHeatRecord(new HeatRecord(1.3, 0.1)));
+    // 0.1262 / 0.25
+    assertThat(FoundLines.kept(known)).contains("t1l 1.30").contains("are 50 % as wide");
+    assertThat(RigEdits.withoutHeatRecords(known)).isEqualTo(trip);
+    List<HeatFit> fits = fits(String.format(Locale.ROOT, "%.3f psi", warm(1.2)));
+    assertThat(FoundLines.toKeep(trip, fits))
+        .contains("t1l 1.1")
+        .contains("Keep that with the rig?");
+    assertThat(FoundLines.toKeep(trip, List.of())).isEmpty();
   }
 }

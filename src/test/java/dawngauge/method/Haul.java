@@ -43,11 +43,17 @@ record Haul(String name, String text) {
         of(SPRING, "a flat trailer tire", trip -> tire(trip, 6).withArray("damage").add("flat")),
         of(SPRING, "room for speed", trip -> type(trip, 2).put("maxColdPressure", "95 psi")),
         of(SPRING, "a warm runner", trip -> tire(trip, 6).put("heatFactor", 1.3)),
+        of(SPRING, "earlier trips", Haul::withEarlierTrips),
         of(SPRING, "a pass with its air", Haul::withAirOnThePass),
         of(SPRING, "a valley at dawn", Haul::withValley),
         of(AUTUMN, "measured warmth and air", Haul::withMeasured),
         of(AUTUMN, "forecast by lead", trip -> ambient(trip, 6).remove("uncertainty")),
         of(AUTUMN, "typical days behind the hours", Haul::withTypicalDays));
+  }
+
+  private static void withEarlierTrips(ObjectNode trip) {
+    tire(trip, 6).put("heatFactor", 1.2).put("heatRecord", "1.2 ± 0.08");
+    tire(trip, 7).put("heatFactor", 0.9).put("heatRecord", "0.9 ± 0.4");
   }
 
   private static Haul of(String demo, String name, Edit edit) {

@@ -1,6 +1,7 @@
 package dawngauge.method;
 
 import dawngauge.trip.Gauge;
+import dawngauge.trip.HeatRecord;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Tire;
@@ -67,7 +68,7 @@ final class OneTire {
     this.samples = samples;
     this.tire = trip.rig().fittedAt(position).orElseThrow();
     this.curves = new Curves(trip.rig(), position);
-    this.warmth = new Warmth(curves.ratedSingle, samples.kelvins[0]);
+    this.warmth = new Warmth(curves.ratedSingle, samples.kelvins[0], recordOf(tire));
     this.byAir = Arrays.stream(samples.kelvins).map(warmth::byAir).toArray();
     samples.straighten(byAir);
     Weights weights = new Weights(trip);
@@ -99,6 +100,11 @@ final class OneTire {
       }
       stops.add(new AtStop(arrival, leaving, i < set.length - 1 ? low : null, aheadKnown));
     }
+  }
+
+  private static String recordOf(Tire tire) {
+    HeatRecord record = tire.heatRecord();
+    return record == null ? "" : record.factor() + " ± " + record.spread();
   }
 
   private double rise(double load, double speed) {
@@ -170,6 +176,7 @@ final class OneTire {
     boolean sun = reading.state() == ReadingState.COLD_IN_SUN;
     Moment expected = at(node);
     double before = fill;
+    Origin earlier = origin;
     double shown = reading.pressure().value().pascals() + readsLow(node, reading.gauge());
     double air = reading.air() == null ? samples.kelvins[node] : reading.air().value().kelvins();
     double kelvins = air + warmth.kelvins() - samples.kelvins[node] + (sun ? 7.5 : 0);
@@ -193,9 +200,14 @@ final class OneTire {
     boolean filled =
         reading.state() == ReadingState.JUST_FILLED || reading.tireTemperature() != null;
     if (off >= -2 && (off <= 2 || !filled)) {
-      double weight = off > 2 ? 0 : s1 * s1 / (s1 * s1 + s2 * s2);
+      if (read.fill > before && !filled) {
+        fill = before;
+        origin = earlier;
+        return;
+      }
+      double weight = s1 * s1 / (s1 * s1 + s2 * s2);
       fill = before + weight * (read.fill - before);
-      double repeat = off > 2 ? s1 : 1 / Math.sqrt(1 / (s1 * s1) + 1 / (s2 * s2));
+      double repeat = 1 / Math.sqrt(1 / (s1 * s1) + 1 / (s2 * s2));
       origin = new Origin(read.seconds, fill, kelvins, repeat, read.offset, 0, true, 0);
     }
   }

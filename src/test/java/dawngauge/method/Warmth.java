@@ -11,7 +11,18 @@ final class Warmth {
   private double byRise;
   private double byLoad;
 
-  Warmth(double ratedSingle, double air) {
+  private final double riseSpread;
+
+  /**
+   * @param record of earlier trips, such as "1.2 ± 0.08"; empty without one
+   */
+  Warmth(double ratedSingle, double air, String record) {
+    String[] known = record.split(" ± ", -1);
+    riseSpread =
+        known.length < 2
+            ? 0.25
+            : Math.min(
+                0.25, Math.hypot(Double.parseDouble(known[1]) / Double.parseDouble(known[0]), 0.1));
     double over = (ratedSingle - 3200 * POUND) / (2800 * POUND);
     part = Math.max(0, Math.min(1, over));
     kelvins = air;
@@ -33,7 +44,7 @@ final class Warmth {
   }
 
   double sigma() {
-    double rise = 0.25 * byRise;
+    double rise = riseSpread * byRise;
     double rolling = slowRolling - kelvins;
     double standing = slowStanding - kelvins;
     return Math.sqrt(rise * rise + byLoad * byLoad + rolling * rolling + standing * standing);

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 /**
  * The chance of the whole trip against the second simulator, seeded. What was to hold: observed
  * over told 0.7 to 1.4 where 2 to 5, 5 to 15 and 15 to 30 % are told. Over 46,000 hauls it was
- * 0.63, 0.72 and 0.60: too much is told, so that the lower side fails. Asserted is that no more is
+ * 0.66, 0.74 and 0.64: too much is told, so that the lower side fails. Asserted is that no more is
  * told than that, nor too little. More hauls come with {@code -Dsimulated.chances=…}; what came of
  * them is printed, and stands in docs/accuracy.md. Three counting errors are allowed.
  */
@@ -22,7 +22,7 @@ class ChancesAgainstSimulatorTest {
   private static final double ALLOWED = 3;
 
   /** As measured; the target is 0.7. */
-  private static final double LEAST = 0.60;
+  private static final double LEAST = 0.64;
 
   private static final double MOST = 1.4;
 

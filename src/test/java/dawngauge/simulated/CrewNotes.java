@@ -6,6 +6,7 @@ import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.StopBuilder;
 import dawngauge.testdata.TireBuilder;
 import dawngauge.testdata.Trips;
+import dawngauge.trip.HeatRecord;
 import dawngauge.trip.ProfilePoint;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
@@ -30,6 +31,10 @@ final class CrewNotes {
   private static final String TOP = "65 mph";
 
   private final SimulatedHaul haul;
+
+  /** What a few trips leave unsure of a heat factor, as a part of it; inferred. */
+  private static final double LEARNED_SPREAD = 0.08;
+
   private final double heatFactor;
   private final LocalDate firstDay;
 
@@ -112,7 +117,13 @@ final class CrewNotes {
       case GROUP -> built.scale(RigBuilder.Scale.GROUP).weighed(ticket);
       case NONE -> built.weighed(null);
     }
-    return built.gawr(number("%.0f lb", rig.rating())).losing(null).heatFactor(heatFactor);
+    HeatRecord record =
+        heatFactor == 1 ? null : new HeatRecord(heatFactor, LEARNED_SPREAD * heatFactor);
+    return built
+        .gawr(number("%.0f lb", rig.rating()))
+        .losing(null)
+        .heatFactor(heatFactor)
+        .heatRecord(record);
   }
 
   private StopBuilder place(int index) {

@@ -42,34 +42,34 @@ class RangesAgainstSimulatorTest {
         });
   }
 
-  /** Cold readings hold; warm ones of all but truck tires lie over their ranges, by 5.4 psi. */
+  /** Cold readings hold; warm ones lie over their ranges, by 3.1 psi but for truck tires. */
   @Test
   void fromTheFirstMorning() {
     ReadingRanges ranges = ranges(World.PLAIN, Known.FIRST_MORNING, HeatFactors.NONE, HAULS);
     Tally cold = ranges.of(Stratum.COLD);
     double allowed = ALLOWED * cold.byHauls();
     assertThat(cold.held()).isBetween(0.86 - allowed, 0.94 + allowed);
-    assertThat(cold.mean()).isCloseTo(0, within(0.5)); // psi; 0.02 over 1,000 hauls
+    assertThat(cold.mean()).isCloseTo(0, within(0.5)); // psi; 0.05 over 1,000 hauls
     Tally dawn = ranges.of(Stratum.COLD_DAWN);
     assertThat(dawn.count()).isGreaterThan(100);
     assertThat(dawn.held() + allowed - 2 * dawn.binomial()).isGreaterThanOrEqualTo(0.80);
     noWorse(
         ranges,
         Map.of(
-            Stratum.COLD_DAWN, 0.915,
-            Stratum.ALL, 0.456, // fails
-            Stratum.WARM, 0.272, // fails
-            Stratum.WARM_SMALL, 0.081, // fails
-            Stratum.DUALS, 0.577, // fails
-            Stratum.UNWEIGHED, 0.468, // fails
-            Stratum.DAY_FIVE, 0.500, // fails
-            Stratum.PASS, 0.270)); // fails
+            Stratum.COLD_DAWN, 0.916,
+            Stratum.ALL, 0.772, // fails
+            Stratum.WARM, 0.714, // fails
+            Stratum.WARM_SMALL, 0.659, // fails
+            Stratum.DUALS, 0.851,
+            Stratum.UNWEIGHED, 0.799, // fails
+            Stratum.DAY_FIVE, 0.795, // fails
+            Stratum.PASS, 0.692)); // fails
     Tally small = ranges.of(Stratum.WARM_SMALL);
-    assertThat(small.mean()).as("psi over what was expected").isLessThan(5.43 + 1);
+    assertThat(small.mean()).as("psi over what was expected").isLessThan(3.07 + 1);
   }
 
   /**
-   * A warm reading that nobody expected is taken for warmth, not for air: the next dawn's holds.
+   * A warm reading over what was expected is taken for warmth, not for air: the next dawn's holds.
    * Taken for air, 29.8 % of the cold ones did, 4.0 psi under what was expected.
    */
   @Test
@@ -78,14 +78,13 @@ class RangesAgainstSimulatorTest {
     Tally cold = ranges.of(Stratum.COLD);
     double allowed = ALLOWED * cold.byHauls();
     assertThat(cold.held()).isBetween(0.86 - allowed, 0.94 + allowed);
-    assertThat(cold.mean()).isCloseTo(0, within(1.0)); // psi; −0.49 over 1,000 hauls
-    noWorse(ranges, Map.of(Stratum.COLD_DAWN, 0.918, Stratum.ALL, 0.465)); // ALL fails
+    assertThat(cold.mean()).isCloseTo(0, within(1.0)); // psi; 0.04 over 1,000 hauls
+    noWorse(ranges, Map.of(Stratum.COLD_DAWN, 0.930, Stratum.ALL, 0.758)); // ALL fails
   }
 
   /**
-   * With heat factors by which warm readings are right in the middle all strata hold, so that
-   * nothing else is amiss; the ranges of warm readings are then wider than need be: over 1,000
-   * hauls 2.71 psi are told for 1.78.
+   * With a record of earlier trips all strata hold, so that nothing else is amiss, and no range is
+   * wider than need be: over 1,000 hauls 1.97 and 1.91 psi are told for 1.83 and 1.75.
    */
   @Test
   void withTheWarmthOfTheRigKnown() {
@@ -99,8 +98,8 @@ class RangesAgainstSimulatorTest {
             .isGreaterThanOrEqualTo(0.86);
       }
       Tally all = ranges.of(Stratum.ALL);
-      assertThat(all.mean()).isCloseTo(0, within(0.8)); // psi; 0.02 and 0.12 over 1,000 hauls
-      assertThat(all.told() / all.spread()).as("as wide").isLessThan(2); // 1.52, 1.70
+      assertThat(all.mean()).isCloseTo(0, within(0.8)); // psi; −0.11 and 0.07 over 1,000 hauls
+      assertThat(all.told() / all.spread()).as("as wide").isLessThan(1.4); // 1.08, 1.09
     }
   }
 

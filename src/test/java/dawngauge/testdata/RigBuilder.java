@@ -11,6 +11,7 @@ import dawngauge.tire.TireSpec;
 import dawngauge.trip.Axle;
 import dawngauge.trip.AxleRef;
 import dawngauge.trip.Gauge;
+import dawngauge.trip.HeatRecord;
 import dawngauge.trip.LabelFitment;
 import dawngauge.trip.Remarks;
 import dawngauge.trip.Rig;
@@ -51,6 +52,7 @@ public final class RigBuilder {
   private @Nullable String ownStep;
   private boolean spare;
   private double heatFactor = 1;
+  private @Nullable HeatRecord heatRecord;
   private @Nullable Entered<GaugePressure> lossPerDay =
       Entered.of(QuantityKind.GAUGE_PRESSURE, "0 psi");
 
@@ -174,6 +176,12 @@ public final class RigBuilder {
     return this;
   }
 
+  /** What earlier trips told of how warm every tire runs, the spare aside. */
+  public RigBuilder heatRecord(@Nullable HeatRecord record) {
+    heatRecord = record;
+    return this;
+  }
+
   /** How much more than modelled every tire warms up, the spare aside. */
   public RigBuilder heatFactor(double factor) {
     heatFactor = factor;
@@ -198,7 +206,16 @@ public final class RigBuilder {
         String id = "T" + (tires.size() + 1);
         fitted.put(slot, id);
         tires.add(
-            new Tire(id, spec.name(), null, null, heatFactor, lossPerDay, Set.of(), Remarks.NONE));
+            new Tire(
+                id,
+                spec.name(),
+                null,
+                null,
+                heatFactor,
+                lossPerDay,
+                Set.of(),
+                heatRecord,
+                Remarks.NONE));
       }
       built.add(
           new Axle(dual, gawr, label, wheel, null, valve, leftShare, target, fitted, Remarks.NONE));

@@ -66,6 +66,12 @@ final class FakeAsker implements FileAsker {
   }
 
   @Override
+  public boolean keepHeat(String told) {
+    asked.add("heat " + told);
+    return agrees;
+  }
+
+  @Override
   public Optional<String> rigName(String offered) {
     asked.add("rig " + offered);
     return Optional.of("Kept");

@@ -7,6 +7,7 @@ import dawngauge.testdata.StopBuilder;
 import dawngauge.testdata.Trips;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
+import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.tripfile.TripFile;
 import java.io.IOException;
@@ -14,6 +15,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.function.Predicate;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
@@ -195,6 +198,27 @@ class TripWindowTest extends WindowTest {
     open.keys(KeyCode.SHORTCUT, KeyCode.D);
     open.until("it is dark", open::isDark);
     assertThat(open.document.trip()).isEqualTo(trip);
+  }
+
+  /** Warmth goes along only where that is agreed to, and is dropped again by a button. */
+  @Test
+  void theNextTripKeepsHowWarmTiresRanOnceAsked() {
+    Trip logged =
+        planner().store().open(Path.of("demo-data", "spring-fleece-haul-logged.dawngauge")).get();
+    OpenWindow open = open(logged);
+    open.answers.leave = FileAsker.Leave.DROP;
+    menu(open, "File", "Start the next trip from this one");
+    open.until("the next trip is there", () -> open.document.trip().log().isEmpty());
+    assertThat(open.answers.asked)
+        .anySatisfy(text -> assertThat(text).startsWith("heat By their warm"));
+    Tire kept = open.document.trip().rig().tire("T1").orElseThrow();
+    assertThat(kept.heatRecord()).isNotNull();
+    open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT5);
+    Predicate<Button> forget = button -> "Forget it".equals(button.getText());
+    open.until("it is told", () -> !open.nodes(Button.class, forget).isEmpty());
+    open.run(() -> open.nodes(Button.class, forget).get(0).fire());
+    open.until("it is gone", () -> open.nodes(Button.class, forget).isEmpty());
+    assertThat(open.document.trip().rig().tire("T1").orElseThrow().heatRecord()).isNull();
   }
 
   private static void menu(OpenWindow open, String menu, String item) {

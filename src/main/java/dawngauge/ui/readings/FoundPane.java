@@ -68,6 +68,10 @@ final class FoundPane extends VBox {
               asModelled.add(trip.rig().shortForm(fit.position()));
             }
           }
+          String kept = FoundLines.kept(trip);
+          if (!kept.isEmpty()) {
+            found.add(new Found(kept, "Forget it", RigEdits.withoutHeatRecords(trip)));
+          }
           if (!asModelled.isEmpty()) {
             found.add(
                 new Found(
