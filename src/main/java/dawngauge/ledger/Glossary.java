@@ -14,7 +14,8 @@ public final class Glossary {
    */
   public record Entry(String word, String meaning) {}
 
-  private static final List<Entry> ALL = BundledEntries.of("/dawngauge/help/glossary.md");
+  private static final List<Entry> ALL =
+      List.copyOf(BundledEntries.of("/dawngauge/help/glossary.md"));
 
   private Glossary() {}
 
