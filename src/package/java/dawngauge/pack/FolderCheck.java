@@ -36,6 +36,7 @@ import javax.net.ssl.KeyManagerFactory;
 import javax.net.ssl.SSLContext;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,6 +57,12 @@ class FolderCheck {
   void find(@TempDir Path folder) {
     home = folder;
     program = new Program(List.of(FOLDER.resolve("bin/dawngauge").toString()), home);
+  }
+
+  /** What is handed on holds no classes that were laid down here. */
+  @AfterEach
+  void tidy() throws IOException {
+    Folders.remove(FOLDER.resolve("cache"));
   }
 
   @Test

@@ -50,6 +50,12 @@ public final class MakePackages {
   }
 
   private void make(Path partsList) throws IOException, InterruptedException {
+    if (!Files.exists(partsList)) {
+      throw new IllegalStateException(
+          "no list of parts at "
+              + partsList
+              + ": its plugin makes none under mvn -o; leave that out");
+    }
     Folders.remove(work);
     Folders.remove(out);
     Files.createDirectories(work);
