@@ -4,6 +4,7 @@ import dawngauge.cli.CommandLineFace;
 import dawngauge.cli.Console;
 import dawngauge.cli.ExitCode;
 import dawngauge.cli.StandardOutput;
+import dawngauge.ledger.ProgramVersion;
 import dawngauge.planner.FeedDesk;
 import dawngauge.planner.Planner;
 import dawngauge.planner.UserDesk;
@@ -77,7 +78,11 @@ public final class Main {
             failures);
     WeatherDesk weather =
         new FeedDesk(
-            desk, FeedSettings.of(folder), cache(folder), "Dawngauge/0.1.0", Clock.systemUTC());
+            desk,
+            FeedSettings.of(folder),
+            cache(folder),
+            "Dawngauge/" + ProgramVersion.NUMBER,
+            Clock.systemUTC());
     return CommandLineFace.run(
         planner,
         console,

@@ -1,5 +1,6 @@
 package dawngauge.cli;
 
+import dawngauge.ledger.ProgramVersion;
 import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
@@ -25,7 +26,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
     name = "dawngauge",
     description =
         "Forecasts tire pressure and load margin along a haul from the morning's cold reading.",
-    version = "Dawngauge 0.1.0",
+    versionProvider = CommandLineFace.Version.class,
     footer = {
       "",
       "With no command it opens the window, or prints the forecast where none can be opened.",
@@ -65,6 +66,14 @@ public final class CommandLineFace implements Callable<Integer> {
       description = "Print the version and exit.")
   @SuppressWarnings("UnusedVariable") // acted on by picocli
   private boolean version;
+
+  /** What {@code --version} prints. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"Dawngauge " + ProgramVersion.NUMBER};
+    }
+  }
 
   private CommandLineFace(Planner planner, Console console, WindowOpener opener) {
     this.opener = opener;

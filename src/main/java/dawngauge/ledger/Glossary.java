@@ -1,13 +1,10 @@
 package dawngauge.ledger;
 
-import dawngauge.geo.BundledLines;
 import java.util.List;
 import java.util.Locale;
 
 /** The words that are used, as {@code docs/glossary.md} explains them. */
 public final class Glossary {
-
-  private static final String START = "- **";
 
   /**
    * A word.
@@ -18,11 +15,7 @@ public final class Glossary {
   public record Entry(String word, String meaning) {}
 
   private static final List<Entry> ALL =
-      List.copyOf(
-          BundledLines.of("/dawngauge/help/glossary.md").stream()
-              .filter(line -> line.startsWith(START))
-              .map(Glossary::entry)
-              .toList());
+      List.copyOf(BundledEntries.of("/dawngauge/help/glossary.md"));
 
   private Glossary() {}
 
@@ -39,10 +32,5 @@ public final class Glossary {
             entry ->
                 (entry.word() + " " + entry.meaning()).toLowerCase(Locale.ROOT).contains(wanted))
         .toList();
-  }
-
-  private static Entry entry(String line) {
-    int end = line.indexOf("**: ", START.length());
-    return new Entry(line.substring(START.length(), end), line.substring(end + 4));
   }
 }

@@ -1,6 +1,5 @@
 package dawngauge.ui;
 
-import dawngauge.ledger.Ledger;
 import dawngauge.planner.Plan;
 import dawngauge.planner.UserDesk;
 import dawngauge.report.CrewSheet;
@@ -10,8 +9,6 @@ import dawngauge.trip.RouteEdits;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.route.RouteView;
 import java.util.function.Supplier;
-import javafx.scene.control.Alert;
-import javafx.scene.control.ButtonType;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
@@ -26,16 +23,6 @@ import javafx.scene.input.KeyCombination;
 final class Menus {
 
   static final String COPY_WRONG = "Copy what went wrong";
-
-  private static final String ABOUT =
-      "Dawngauge 0.1.0 forecasts tire pressure and load margin along a haul.\n\n"
-          + "Map: Natural Earth and U.S. Census Bureau, public domain. Ground: ETOPO5, NOAA, public domain. Places: GeoNames, CC BY 4.0, geonames.org. Climate normals: NOAA"
-          + " National Centers for Environmental Information; U.S. Department of Agriculture,"
-          + " Agricultural Research Service and Forest Service. Forecasts, where you ask for them: U.S. National Weather Service,"
-          + " public domain; MET Norway, CC BY 4.0.\n\n"
-          + "Built on OpenJFX (GPL v2 with Classpath Exception), AtlantaFX (MIT), Jackson, picocli,"
-          + " Hipparchus, OkHttp, jpx and commons-suncalc (Apache 2.0), directories (MPL 2.0), OpenPDF and JXMapViewer2 (LGPL 2.1)"
-          + " and biweekly (BSD), and FastCSV (MIT). The sheet is set in the DejaVu fonts.\n\n";
 
   private final PlannerWindow window;
   private final TripDocument document;
@@ -325,7 +312,7 @@ final class Menus {
             null,
             item("Cautions, keys and words", "F1", window::help),
             wrong,
-            item("About Dawngauge", "", Menus::about));
+            item(AboutDialog.TITLE, "", AboutDialog::show));
     help.setOnShowing(
         event -> {
           boolean nothing = desk.failures().text().isEmpty();
@@ -342,14 +329,5 @@ final class Menus {
     }
     item.setOnAction(event -> action.run());
     return item;
-  }
-
-  private static void about() {
-    Alert alert =
-        new Alert(Alert.AlertType.INFORMATION, ABOUT + Ledger.CAUTIONS.get(0), ButtonType.CLOSE);
-    alert.setTitle("About Dawngauge");
-    alert.setHeaderText("About Dawngauge");
-    alert.getDialogPane().setPrefWidth(560);
-    alert.show();
   }
 }

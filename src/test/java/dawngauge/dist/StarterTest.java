@@ -41,6 +41,7 @@ class StarterTest {
     Path lib = Files.createDirectories(program.resolve("lib"));
     Path bin = Files.createDirectories(program.resolve("bin"));
     Path starter = Files.copy(Path.of("src", "dist", "bin", "dawngauge"), bin.resolve("dawngauge"));
+    Files.copy(Path.of("src", "dist", "jvm-options"), lib.resolve("jvm-options"));
     Files.setPosixFilePermissions(starter, PosixFilePermissions.fromString("rwxr-xr-x"));
     Path source = Files.createDirectories(folder.resolve("dawngauge")).resolve("Main.java");
     Files.writeString(source, MAIN);
@@ -91,6 +92,30 @@ class StarterTest {
     assertThat(run(program)).isEqualTo(new Run(0, "\n"));
     assertThat(archives(program.resolve("cache"))).hasSize(2).contains(laidDown.get(0));
     assertThat(archives(cache)).isEmpty();
+  }
+
+  /** As from a folder of commands, by a link; what it starts is the program that it leads to. */
+  @Test
+  void aLinkStartsTheProgram() throws Exception {
+    Path commands = Files.createDirectories(folder.resolve("commands/bin"));
+    Files.createSymbolicLink(commands.resolve("dawngauge"), program.resolve("bin/dawngauge"));
+    assertThat(run(commands.getParent(), "forecast")).isEqualTo(new Run(3, "forecast\n"));
+    assertThat(archives(program.resolve("cache"))).hasSize(1);
+  }
+
+  /** As packages lay it out: jars one deeper, beside a Java that goes before the machine's. */
+  @Test
+  void aJavaOfItsOwnGoesFirst() throws Exception {
+    Path lib = program.resolve("lib");
+    Path app = Files.createDirectories(lib.resolve("app"));
+    for (String name : List.of("program.jar", "jvm-options")) {
+      Files.move(lib.resolve(name), app.resolve(name));
+    }
+    assertThat(run(program, "forecast")).isEqualTo(new Run(3, "forecast\n"));
+    Path own = Files.createDirectories(lib.resolve("runtime/bin")).resolve("java");
+    Files.writeString(own, "#!/bin/sh\necho own\n");
+    Files.setPosixFilePermissions(own, PosixFilePermissions.fromString("rwxr-xr-x"));
+    assertThat(run(program, "forecast")).isEqualTo(new Run(0, "own\n"));
   }
 
   /** A folder that was moved starts as before, and replaces what belonged to the old place. */

@@ -137,7 +137,8 @@ class DialogColorsWindowTest extends WindowTest {
     open.run(words::hide);
     Menu help = menus(open).get(menus(open).size() - 1);
     MenuItem about = help.getItems().get(help.getItems().size() - 1);
-    asked(open, about::fire, "About Dawngauge");
+    asked(
+        open, about::fire, "About Dawngauge", "Apache License 2.0", "GeoNames", "OpenJFX", "Close");
   }
 
   @InBothThemes
