@@ -47,7 +47,7 @@ record GridWords(StopGrid grid) {
         + text
         + mark
         + (sets ? ", " + setSpoken(line, figures, cell) : "")
-        + (change.isEmpty() ? "" : ", what if: " + change);
+        + (change.isEmpty() ? "" : ", what if: " + change.replace("→", "set to "));
   }
 
   private static String setSpoken(StopLine line, StopLine.TireRow figures, StopGrid.Cell cell) {

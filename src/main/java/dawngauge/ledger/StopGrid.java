@@ -10,7 +10,6 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Trip;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -273,25 +272,10 @@ public final class StopGrid {
     return cell;
   }
 
-  /**
-   * How much more or less the other forecast's figure is, "+2" or "−3"; empty where there is no
-   * other, nothing changes, or either figure is one to set or not known.
-   */
+  /** What the other forecast makes of a figure; empty without one. See {@link GridDifference}. */
   public String change(int row, int column) {
     Cell now = cell(row, column);
-    Cell then = other == null ? now : other.of(row, now.tire());
-    boolean figures =
-        Stream.of(now, then)
-            .noneMatch(cell -> cell.framed() || cell.text().isEmpty() || isNotKnown(cell));
-    if (!figures) {
-      return "";
-    }
-    BigDecimal more = new BigDecimal(then.text()).subtract(new BigDecimal(now.text()));
-    return more.signum() == 0 ? "" : (more.signum() < 0 ? "−" : "+") + more.abs().toPlainString();
-  }
-
-  private static boolean isNotKnown(Cell cell) {
-    return cell.text().equals(NOT_KNOWN);
+    return other == null ? "" : GridDifference.between(now, other.of(row, now.tire()));
   }
 
   /** The figure of one tire, which need not be the worst off of its column. */

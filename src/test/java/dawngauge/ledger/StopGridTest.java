@@ -179,8 +179,8 @@ class StopGridTest {
           assertThat(beside.cell(row, column)).isEqualTo(plain.cell(row, column));
           String change = beside.change(row, column);
           changed += change.isEmpty() ? 0 : 1;
-          assertThat(change).matches("|[+−]\\d+");
-          assertThat(beside.cell(row, column).framed() && !change.isEmpty()).isFalse();
+          assertThat(change).matches("|[+−→]\\d+");
+          assertThat(beside.cell(row, column).framed() && change.matches("[+−].*")).isFalse();
         }
       }
       assertThat(changed).as(display.word()).isGreaterThan(50);
@@ -188,6 +188,28 @@ class StopGridTest {
     }
     StopGrid cold = grid("spring-fleece-haul", Display.COLD_HERE).beside(colder);
     assertThat(cold.spoken(1, 6)).endsWith(", what if: −2");
+  }
+
+  /** The plan as a layer: where it would set a tire, its figure stands below that of the cell. */
+  @Test
+  void theFiguresOfThePlanStandBelowThoseOfTheForecast() {
+    Trip trip = demo("spring-fleece-haul");
+    Trip followed = trip.withPlan(trip.plan().following(true));
+    Advice byPlan = Objects.requireNonNull(PLANNER.plan(followed).advice());
+    StopGrid beside = grid("spring-fleece-haul", Display.READS).beside(byPlan);
+    StopGrid alone = whole(PLANNER.plan(followed), UnitSystem.US, Display.READS);
+    int set = 0;
+    for (int row = 0; row < beside.rows(); row++) {
+      for (int column = 0; column < beside.columns().size(); column++) {
+        StopGrid.Cell then = alone.cell(row, column);
+        if (then.framed() && !then.text().equals(beside.cell(row, column).text())) {
+          assertThat(beside.change(row, column)).isEqualTo("→" + then.text());
+          assertThat(beside.spoken(row, column)).endsWith("what if: set to " + then.text());
+          set++;
+        }
+      }
+    }
+    assertThat(set).isPositive();
   }
 
   @Test

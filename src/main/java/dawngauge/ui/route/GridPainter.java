@@ -282,8 +282,9 @@ final class GridPainter {
         if (cell.framed()) {
           g.setStroke(palette.accent());
           g.setLineWidth(FRAME);
+          double frame = change.isEmpty() ? in : 0; // two lines need all of the cell
           g.strokeRect(
-              column.x() + 1.5, top + in + 0.5, column.width() - 3, sizes.row() - 2 * in - 1);
+              column.x() + 1.5, top + frame + 0.5, column.width() - 3, sizes.row() - 2 * frame - 1);
         } else {
           MarkPainter.draw(g, Mark.ADJUST, palette, column.x() + sizes.whole(5), y, sizes.whole(7));
         }

@@ -10,6 +10,7 @@ import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.Trip;
 import dawngauge.ui.common.ComparedTable;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
@@ -30,8 +31,9 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What if it came colder or warmer, or the start were earlier or later: another plan stop by stop
- * beside the one as it is. The trip is left alone.
+ * What if it came colder or warmer, the start were earlier or later, or the plan of where to set
+ * the tires were followed: another forecast stop by stop beside the one as it is. The trip is left
+ * alone.
  */
 final class WhatIfPane extends BorderPane {
 
@@ -47,6 +49,9 @@ final class WhatIfPane extends BorderPane {
   private static final String COLD_EDGE = "cold edge of the range";
   private static final String WARM_EDGE = "warm edge of the range";
   private static final String SAME = "as expected";
+  private static final String AS_IT_IS = "as it is";
+  private static final String FOLLOWED = "followed";
+  private static final String NOT_FOLLOWED = "not followed";
 
   private final TripDocument document;
   private final ChoiceBox<String> air = choice("Air", SAME, COLDER, WARMER, COLD_EDGE, WARM_EDGE);
@@ -54,6 +59,8 @@ final class WhatIfPane extends BorderPane {
       choice(
           "Part of the route", "on the whole way", "from the chosen stop on", "at the chosen stop");
   private final ChoiceBox<String> start = choice("Start", "on time", "later by", "earlier by");
+  private final ChoiceBox<String> plan =
+      choice("Plan of where to set the tires", AS_IT_IS, FOLLOWED, NOT_FOLLOWED);
   private final FigureField<Optional<Entered<TemperatureDifference>>> degrees;
   private final FigureField<Optional<Duration>> span;
   private final Consumer<@Nullable Advice> beside;
@@ -103,7 +110,9 @@ final class WhatIfPane extends BorderPane {
             part,
             new Label("and we start"),
             start,
-            span);
+            span,
+            new Label("and the plan is"),
+            plan);
     asked.getStyleClass().add("asked");
     setTop(new VBox(bar, asked, summary));
     ScrollPane scroll = new ScrollPane(table);
@@ -120,6 +129,7 @@ final class WhatIfPane extends BorderPane {
     air.setOnAction(event -> show());
     part.setOnAction(event -> show());
     start.setOnAction(event -> show());
+    plan.setOnAction(event -> show());
     document.plannedProperty().addListener(change -> showIfSeen());
     document.unitsProperty().addListener(change -> showIfSeen());
     visibleProperty().addListener(change -> showIfSeen());
@@ -199,6 +209,11 @@ final class WhatIfPane extends BorderPane {
     return weather.starting(sense == 0 ? Duration.ZERO : sense == 1 ? moved : moved.negated());
   }
 
+  private Trip withPlan(Trip trip) {
+    String how = String.valueOf(plan.getValue());
+    return how.equals(AS_IT_IS) ? trip : trip.withPlan(trip.plan().following(how.equals(FOLLOWED)));
+  }
+
   private void show() {
     String wanted = String.valueOf(air.getValue());
     degrees.setVisible(wanted.equals(COLDER) || wanted.equals(WARMER));
@@ -207,12 +222,15 @@ final class WhatIfPane extends BorderPane {
     WhatIf whatIf = asked();
     UnitSystem units = document.units();
     table.getChildren().clear();
-    if (whatIf.isNothing()) {
-      summary.setText("Choose another weather or another start; the trip is left as it is.");
+    Trip trip = withPlan(document.trip());
+    if (whatIf.isNothing() && trip.equals(document.trip())) {
+      summary.setText(
+          "Choose another weather, another start, or whether the plan is followed; the trip is left"
+              + " as it is.");
       beside.accept(null);
       return;
     }
-    Advice other = document.planner().plan(document.trip(), whatIf).advice();
+    Advice other = document.planner().plan(trip, whatIf).advice();
     Comparison comparison =
         Comparison.of(document.trip(), document.planned().advice(), other, units);
     summary.setText(comparison.summary());
