@@ -13,18 +13,29 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Notices below the head of the window: each says one thing and offers what can be done about it.
- * Nothing waits for them. A notice about the same thing takes the place of the one before.
+ * Nothing waits for them. A notice about the same thing takes the place of the one before. One
+ * about an edit belongs to the page where it was made, and is seen there only.
  */
 final class NoticeBar extends VBox {
 
   /** More are shown when they are asked for. */
   private static final int MOST = 3;
 
-  private final Map<String, HBox> notices = new LinkedHashMap<>();
+  /**
+   * A notice.
+   *
+   * @param line what is shown
+   * @param page the page that it belongs to; null where it is the window's
+   */
+  private record Notice(HBox line, @Nullable Object page) {}
 
+  private final Map<String, Notice> notices = new LinkedHashMap<>();
+
+  private @Nullable Object page;
   private boolean whole;
 
   NoticeBar() {
@@ -40,6 +51,25 @@ final class NoticeBar extends VBox {
    * @param actions what can be done about it
    */
   void tell(String about, String text, Button... actions) {
+    tell(null, about, text, actions);
+  }
+
+  /** The same of the page that is shown, such as why an edit was refused. */
+  void tellHere(String about, String text, Button... actions) {
+    tell(page, about, text, actions);
+  }
+
+  /**
+   * Another page is shown now.
+   *
+   * @param shown what stands for it
+   */
+  void turnTo(@Nullable Object shown) {
+    page = shown;
+    show();
+  }
+
+  private void tell(@Nullable Object of, String about, String text, Button... actions) {
     Label label = new Label(text.length() > 4000 ? text.substring(0, 4000) + "…" : text);
     label.getStyleClass().add("notice");
     label.setWrapText(true);
@@ -53,14 +83,14 @@ final class NoticeBar extends VBox {
     line.getChildren().add(close);
     line.getStyleClass().add("notice-line");
     notices.remove(about); // the newest stands last
-    notices.put(about, line);
+    notices.put(about, new Notice(line, of));
     show();
   }
 
   /** Tells of the edit that a document has just taken; goes when that is undone. */
   void tellEdit(TripDocument document, String about, String text, Button... actions) {
-    tell(about, text, actions);
-    HBox line = notices.get(about);
+    tellHere(about, text, actions);
+    Notice told = notices.get(about);
     Trip made = document.trip();
     document
         .plannedProperty()
@@ -68,7 +98,7 @@ final class NoticeBar extends VBox {
             new InvalidationListener() {
               @Override
               public void invalidated(Observable planned) {
-                boolean there = notices.get(about) == line;
+                boolean there = notices.get(about) == told;
                 if (there && document.holds(made)) {
                   return;
                 }
@@ -105,7 +135,11 @@ final class NoticeBar extends VBox {
   }
 
   private void show() {
-    List<HBox> all = List.copyOf(notices.values());
+    List<HBox> all =
+        notices.values().stream()
+            .filter(notice -> notice.page() == null || notice.page().equals(page))
+            .map(Notice::line)
+            .toList();
     int hidden = all.size() - MOST;
     getChildren().setAll(hidden > 0 && !whole ? all.subList(hidden, all.size()) : all);
     whole = whole && hidden > 0;
@@ -120,6 +154,6 @@ final class NoticeBar extends VBox {
       earlier.setAccessibleText("Show earlier notices");
       getChildren().add(0, earlier);
     }
-    setVisible(!notices.isEmpty());
+    setVisible(!all.isEmpty());
   }
 }

@@ -113,11 +113,12 @@ public final class PlannerWindow {
     document.unitsProperty().set(desk.state().units());
     document.onRefused(
         refused ->
-            notices.tell("edit", String.join("\n", refused.stream().map(Problem::text).toList())));
+            notices.tellHere(
+                "edit", String.join("\n", refused.stream().map(Problem::text).toList())));
     this.air = new WeatherActions(document, weather, asker, notices);
     this.route = new RouteView(document, dark);
     this.rig = new RigView(document, dark);
-    this.crew = new Crew(document, desk.clock(), text -> notices.tell("crew", text));
+    this.crew = new Crew(document, desk.clock(), text -> notices.tellHere("crew", text));
     ReadingsView readings = new ReadingsView(document, desk.clock(), crew);
     this.review = new ReviewView(document, dark, air::measured);
     this.pages =
@@ -130,6 +131,7 @@ public final class PlannerWindow {
     this.earlier = new EarlierTrips(document, desk, asker, notices, rig, this::showRig);
     this.tables = new TableFiles(document, desk, asker, notices, readings, this::showReadings);
     KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices, earlier);
+    root.centerProperty().addListener((center, before, page) -> notices.turnTo(page));
     places.selectedToggleProperty().addListener(change -> showPlace());
     places.selectToggle(
         places.getToggles().stream()
