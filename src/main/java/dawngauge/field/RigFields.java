@@ -183,7 +183,7 @@ public final class RigFields {
 
   private RigFields() {}
 
-  /** What it reaches it delivers at no higher pressure. */
+  /** No compressor delivers at a pressure that it does not reach. */
   private static List<Fault> flowFaults(Rig rig) {
     Entered<GaugePressure> top = rig.compressorTop();
     Entered<GaugePressure> at = rig.compressorFlowAt();
