@@ -233,17 +233,25 @@ public final class TireFields {
           Tire::dateCode,
           Tire::withDateCode);
 
-  /** Where tread is worn down to its wear bars: 49 CFR 571.119 S6.4. */
-  private static final String AT_THE_BARS = "2/32 in";
+  /**
+   * Tread as it is seen: worn down to the wear bars (49 CFR 571.119 S6.4), or the least that still
+   * covers the head on a U.S. coin (common practice, no source).
+   */
+  private static final Map<String, String> TREAD_AS_SEEN =
+      Map.of(
+          "wear bars", "2/32 in",
+          "at the wear bars", "2/32 in",
+          "penny", "2/32 in",
+          "quarter", "4/32 in");
 
-  /** Tread, measured, or as it is seen where it is worn to the bars. */
+  /** Tread, measured or as it is seen. */
   public static final Field<Tire, Entered<TreadDepth>> TREAD =
       Field.optional(
           "tread",
           "Tread",
-          "least depth, by a tread gauge; “wear bars” where it is worn down to them",
-          Codec.figure(QuantityKind.TREAD_DEPTH)
-              .orSaid(Map.of("wear bars", AT_THE_BARS, "at the wear bars", AT_THE_BARS)),
+          "least depth, by a tread gauge; “wear bars” where it is worn down to them, “penny” (2/32)"
+              + " or “quarter” (4/32) where it just covers the head",
+          Codec.figure(QuantityKind.TREAD_DEPTH).orSaid(TREAD_AS_SEEN),
           Tire::tread,
           Tire::withTread);
 
