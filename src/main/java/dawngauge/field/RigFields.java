@@ -104,7 +104,7 @@ public final class RigFields {
   public static final Field<Rig, Entered<AirFlow>> COMPRESSOR_FLOW =
       Field.optional(
           "compressorFlow",
-          "Compressor delivers",
+          "Compressor flow",
           "compressor's sheet, free air; rest it as its sheet says",
           Codec.positive(QuantityKind.AIR_FLOW),
           Rig::compressorFlow,
@@ -114,8 +114,8 @@ public final class RigFields {
   public static final Field<Rig, Entered<GaugePressure>> COMPRESSOR_FLOW_AT =
       Field.optional(
           "compressorFlowAt",
-          "Compressor delivers it at",
-          "compressor's sheet, pressure of that flow; above it no minutes are told",
+          "Compressor flow at",
+          "compressor's sheet, pressure of that flow; no minutes above it",
           Codec.positive(QuantityKind.GAUGE_PRESSURE),
           Rig::compressorFlowAt,
           Rig::withCompressorFlowAt);

@@ -195,8 +195,8 @@ class RigChangesTest {
     assertThat(changes(was, was.withRig(changed), UnitSystem.US).lines())
         .contains(
             new RigChanges.Line("the rig", "Compressor reaches", "–", "110.0 psi"),
-            new RigChanges.Line("the rig", "Compressor delivers", "–", "1.6 cfm"),
-            new RigChanges.Line("the rig", "Compressor delivers it at", "–", "90.0 psi"),
+            new RigChanges.Line("the rig", "Compressor flow", "–", "1.6 cfm"),
+            new RigChanges.Line("the rig", "Compressor flow at", "–", "90.0 psi"),
             new RigChanges.Line("hitch of the rig", "hitch", "there", "–"),
             new RigChanges.Line("trailer axle 1", "Left share of load", "–", "52 %"))
         .anyMatch(
