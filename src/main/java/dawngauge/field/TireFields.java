@@ -19,7 +19,6 @@ import dawngauge.trip.Tire;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -233,17 +232,6 @@ public final class TireFields {
           Tire::dateCode,
           Tire::withDateCode);
 
-  /**
-   * Tread as it is seen: worn down to the wear bars (49 CFR 571.119 S6.4), or the least that still
-   * covers the head on a U.S. coin (common practice, no source).
-   */
-  private static final Map<String, String> TREAD_AS_SEEN =
-      Map.of(
-          "wear bars", "2/32 in",
-          "at the wear bars", "2/32 in",
-          "penny", "2/32 in",
-          "quarter", "4/32 in");
-
   /** Tread, measured or as it is seen. */
   public static final Field<Tire, Entered<TreadDepth>> TREAD =
       Field.optional(
@@ -251,7 +239,7 @@ public final class TireFields {
           "Tread",
           "least depth, by a tread gauge; “wear bars” where it is worn down to them, “penny” (2/32)"
               + " or “quarter” (4/32) where it just covers the head",
-          Codec.figure(QuantityKind.TREAD_DEPTH).orSaid(TREAD_AS_SEEN),
+          Codec.figure(QuantityKind.TREAD_DEPTH).orSaid(TreadAsSeen.WORDS),
           Tire::tread,
           Tire::withTread);
 
