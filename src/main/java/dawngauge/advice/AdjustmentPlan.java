@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The fewest stops at which the crew gets gauge and hose out so that each tire stays within its
@@ -57,6 +58,8 @@ public record AdjustmentPlan(
    * @param aim its aim in pascal
    * @param nextStart index of the stop from which a day is next started; −1 where there is none
    * @param atNextStart what the gauge is expected to show there before anything is set, in pascal
+   * @param compressorSeconds how long the crew's own compressor takes from what is expected; empty
+   *     where nothing is added or it is not known
    */
   public record PlannedSetting(
       TimedFigures timed,
@@ -64,7 +67,8 @@ public record AdjustmentPlan(
       double ceiling,
       double aim,
       int nextStart,
-      double atNextStart) {
+      double atNextStart,
+      OptionalDouble compressorSeconds) {
 
     /** The figure at the planned minute. */
     public SetFigure set() {

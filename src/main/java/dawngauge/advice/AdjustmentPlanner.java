@@ -6,6 +6,7 @@ import dawngauge.forecast.Moment;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
+import dawngauge.rules.OwnCompressor;
 import dawngauge.trip.CrewPlace;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
@@ -325,13 +326,22 @@ public final class AdjustmentPlanner {
       next++;
     }
     Moment dawn = next < count() - 1 ? track.get(next).check() : null;
-    return new AdjustmentPlan.PlannedSetting(
+    TimedFigures timed =
         new FigureRule(forecaster, new Lookahead(forecaster))
-            .chosen(there, check, done.gaugePascals()),
-        SetFigure.now(check),
+            .chosen(there, check, done.gaugePascals());
+    double now = SetFigure.now(check);
+    return new AdjustmentPlan.PlannedSetting(
+        timed,
+        now,
         there.limits().ceiling(),
         there.limits().aim(),
         dawn == null ? -1 : next,
-        dawn == null ? Double.NaN : SetFigure.now(dawn));
+        dawn == null ? Double.NaN : SetFigure.now(dawn),
+        OwnCompressor.secondsToRaise(
+            forecaster.trip().rig(),
+            there.fitted().spec(),
+            now,
+            timed.at().figure().pascals(),
+            check.airPressure()));
   }
 }

@@ -1,5 +1,7 @@
 package dawngauge.field;
 
+import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.AirFlow;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
@@ -98,6 +100,26 @@ public final class RigFields {
           Rig::compressorTop,
           Rig::withCompressorTop);
 
+  /** Free air that it delivers. */
+  public static final Field<Rig, Entered<AirFlow>> COMPRESSOR_FLOW =
+      Field.optional(
+          "compressorFlow",
+          "Compressor flow",
+          "compressor's sheet, free air; rest it as its sheet says",
+          Codec.positive(QuantityKind.AIR_FLOW),
+          Rig::compressorFlow,
+          Rig::withCompressorFlow);
+
+  /** At which pressure it delivers that. */
+  public static final Field<Rig, Entered<GaugePressure>> COMPRESSOR_FLOW_AT =
+      Field.optional(
+          "compressorFlowAt",
+          "Compressor flow at",
+          "compressor's sheet, pressure of that flow; no minutes above it",
+          Codec.positive(QuantityKind.GAUGE_PRESSURE),
+          Rig::compressorFlowAt,
+          Rig::withCompressorFlowAt);
+
   /** The hitch. */
   public static final OnePart<Rig, Hitch> HITCH =
       new OnePart<>("hitch", "Hitch", WeightFields.HITCH, Rig::hitch, Rig::withHitch);
@@ -113,42 +135,63 @@ public final class RigFields {
 
   /** The rig. */
   public static final Part<Rig> RIG =
-      Part.of(
-          "rig",
-          "rig",
-          new Rig(
-              "",
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of(),
-              List.of(),
-              null,
-              null,
-              List.of(),
-              Remarks.NONE),
-          Rig::remarks,
-          Rig::withRemarks,
-          List.<Member<Rig>>of(
-              RIG_NAME,
-              new Parts<>(
-                  "vehicles", "Vehicles", VehicleFields.VEHICLE, Rig::vehicles, Rig::withVehicles),
-              new Parts<>(
-                  "tireTypes",
-                  "Kinds of tires",
-                  TireFields.TIRE_TYPE,
-                  Rig::tireTypes,
-                  Rig::withTireTypes),
-              new Parts<>("tires", "Tires", TireFields.TIRE, Rig::tires, Rig::withTires),
-              new Parts<>("spares", "Spares", TireFields.SPARE, Rig::spares, Rig::withSpares),
-              new Parts<>("gauges", "Gauges", GAUGE, Rig::gauges, Rig::withGauges),
-              COMPRESSOR_TOP,
-              HITCH,
-              new Parts<>(
-                  "tickets", "Scale tickets", WeightFields.TICKET, Rig::tickets, Rig::withTickets),
-              WORKSHEET));
+      Part.<Rig>of(
+              "rig",
+              "rig",
+              new Rig(
+                  "",
+                  List.of(),
+                  List.of(),
+                  List.of(),
+                  List.of(),
+                  List.of(),
+                  null,
+                  null,
+                  List.of(),
+                  Remarks.NONE),
+              Rig::remarks,
+              Rig::withRemarks,
+              List.<Member<Rig>>of(
+                  RIG_NAME,
+                  new Parts<>(
+                      "vehicles",
+                      "Vehicles",
+                      VehicleFields.VEHICLE,
+                      Rig::vehicles,
+                      Rig::withVehicles),
+                  new Parts<>(
+                      "tireTypes",
+                      "Kinds of tires",
+                      TireFields.TIRE_TYPE,
+                      Rig::tireTypes,
+                      Rig::withTireTypes),
+                  new Parts<>("tires", "Tires", TireFields.TIRE, Rig::tires, Rig::withTires),
+                  new Parts<>("spares", "Spares", TireFields.SPARE, Rig::spares, Rig::withSpares),
+                  new Parts<>("gauges", "Gauges", GAUGE, Rig::gauges, Rig::withGauges),
+                  COMPRESSOR_TOP,
+                  COMPRESSOR_FLOW,
+                  COMPRESSOR_FLOW_AT,
+                  HITCH,
+                  new Parts<>(
+                      "tickets",
+                      "Scale tickets",
+                      WeightFields.TICKET,
+                      Rig::tickets,
+                      Rig::withTickets),
+                  WORKSHEET))
+          .checked((rig, sound) -> flowFaults(rig));
 
   private RigFields() {}
+
+  /** No compressor delivers at a pressure that it does not reach. */
+  private static List<Fault> flowFaults(Rig rig) {
+    Entered<GaugePressure> top = rig.compressorTop();
+    Entered<GaugePressure> at = rig.compressorFlowAt();
+    return top != null && at != null && at.value().compareTo(top.value()) > 0
+        ? List.of(
+            Fault.of(COMPRESSOR_FLOW_AT.key(), ProblemCode.FLOW_ABOVE_REACH, at.text(), top.text()))
+        : List.of();
+  }
 
   /** Every kind of part of a rig, itself first, and loads taken on or set down at a stop. */
   public static List<Part<?>> all() {

@@ -20,7 +20,6 @@ import dawngauge.trip.Tire;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -234,17 +233,14 @@ public final class TireFields {
           Tire::dateCode,
           Tire::withDateCode);
 
-  /** Where tread is worn down to its wear bars: 49 CFR 571.119 S6.4. */
-  private static final String AT_THE_BARS = "2/32 in";
-
-  /** Tread, measured, or as it is seen where it is worn to the bars. */
+  /** Tread, measured or as it is seen. */
   public static final Field<Tire, Entered<TreadDepth>> TREAD =
       Field.optional(
           "tread",
           "Tread",
-          "least depth, by a tread gauge; “wear bars” where it is worn down to them",
-          Codec.figure(QuantityKind.TREAD_DEPTH)
-              .orSaid(Map.of("wear bars", AT_THE_BARS, "at the wear bars", AT_THE_BARS)),
+          "least depth, by a tread gauge; “wear bars” where it is worn down to them, “penny” (2/32)"
+              + " or “quarter” (4/32) where it just covers the head",
+          Codec.figure(QuantityKind.TREAD_DEPTH).orSaid(TreadAsSeen.WORDS),
           Tire::tread,
           Tire::withTread);
 

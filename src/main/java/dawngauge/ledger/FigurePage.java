@@ -135,6 +135,7 @@ public final class FigurePage {
       follows(warm, "Set as warm as it arrives", figures.nextAfterWarm());
     }
     limit();
+    CompressorWords.figure(trip.rig(), figures, asked).ifPresent(told -> watch.add(told.in(units)));
     if (warm != null) {
       add(
           watch,

@@ -11,6 +11,7 @@ import dawngauge.trip.WheelPosition;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * An adjustment plan as it is shown: texts in the chosen units, without a toolkit.
@@ -41,9 +42,22 @@ public record PlanLines(
    *     says what could be done
    * @param limits what those that are set are never set above; empty where none is or it is not
    *     known
+   * @param minutes how long the crew's own compressor takes; empty where that is not known
    */
   public record PlanStop(
-      int visit, boolean planned, String title, String when, List<Line> lines, String limits) {}
+      int visit,
+      boolean planned,
+      String title,
+      String when,
+      List<Line> lines,
+      String limits,
+      String minutes) {
+
+    /** What stands below the lines. */
+    public List<String> beneath() {
+      return Stream.of(limits, minutes).filter(text -> !text.isEmpty()).toList();
+    }
+  }
 
   /**
    * What to set some tires to.

@@ -69,8 +69,7 @@ public final class PlanPage {
       todo.add(Wording.begun(line.text()));
       why.addAll(line.why());
     }
-    List<String> watch = stop.limits().isEmpty() ? List.of() : List.of(stop.limits());
-    return new Block.Card(stop.title() + " · " + stop.when(), todo, watch, why);
+    return new Block.Card(stop.title() + " · " + stop.when(), todo, stop.beneath(), why);
   }
 
   private static List<Block> foot(PlanLines lines) {

@@ -71,7 +71,12 @@ final class PlanWriter {
       String text = "nothing is to be set here; gauge the tires all the same";
       lines.add(new PlanLines.Line(List.of(), "", "", text, List.of()));
     }
-    return shown(planned.visit(), true, lines, limits(limits));
+    return shown(
+        planned.visit(),
+        true,
+        lines,
+        limits(limits),
+        CompressorWords.stop(planned.settings().values()));
   }
 
   private String names(List<WheelPosition> positions) {
@@ -97,11 +102,12 @@ final class PlanWriter {
                 ? "air could be added, or let out while the tires are cold"
                 : "air could be added"
             : "no air here; it could only be let out, while the tires are cold";
-    return shown(visit, false, List.of(new PlanLines.Line(List.of(), "", "", text, List.of())), "");
+    return shown(
+        visit, false, List.of(new PlanLines.Line(List.of(), "", "", text, List.of())), "", "");
   }
 
   private PlanLines.PlanStop shown(
-      int index, boolean planned, List<PlanLines.Line> lines, String limits) {
+      int index, boolean planned, List<PlanLines.Line> lines, String limits, String minutes) {
     Itinerary.Visit visit = itinerary.visits().get(index);
     String when =
         Wording.shortDay(visit.leave(), visit.zone())
@@ -111,7 +117,7 @@ final class PlanWriter {
             + " "
             + Wording.zone(visit.leave(), visit.zone());
     String title = (index + 1) + ". " + visit.stop().place();
-    return new PlanLines.PlanStop(index, planned, title, when, lines, limits);
+    return new PlanLines.PlanStop(index, planned, title, when, lines, limits, minutes);
   }
 
   /** What is expected before and after, and what kept the figure so. */

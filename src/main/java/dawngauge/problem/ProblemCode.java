@@ -369,6 +369,9 @@ public enum ProblemCode {
   BELOW_RATED_PRESSURE(
       Severity.ERROR,
       "the highest cold pressure {0} is below the rated pressure {1}; check the sidewall"),
+  FLOW_ABOVE_REACH(
+      Severity.ERROR,
+      "the compressor's flow is given at {0}, above the {1} that it reaches; read its sheet again"),
   SPLIT_NOT_WHOLE(
       Severity.ERROR,
       "the parts of the weight on axles and hitch add up to {0} %, not 100 %; mend the parts"),

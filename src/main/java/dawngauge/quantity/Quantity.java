@@ -11,6 +11,7 @@ public sealed interface Quantity
         Speed,
         Mass,
         TreadDepth,
+        AirFlow,
         Ratio {
 
   /** The number in the kind's SI unit. */

@@ -116,6 +116,18 @@ public final class QuantityKind<Q extends Quantity> {
           Unit.THIRTY_SECOND_INCH,
           Unit.MILLIMETER);
 
+  /** Free air a minute; up to 500 L/min, since larger compressors do not ride along. */
+  public static final QuantityKind<AirFlow> AIR_FLOW =
+      new QuantityKind<>(
+          "air flow",
+          Zero.SHARED,
+          AirFlow::new,
+          0,
+          0.5 / 60,
+          "1.6 cfm",
+          Unit.CUBIC_FOOT_PER_MINUTE,
+          Unit.LITER_PER_MINUTE);
+
   /** Ratio. */
   public static final QuantityKind<Ratio> RATIO =
       new QuantityKind<>("percentage", Zero.SHARED, Ratio::new, -10, 10, "10 %", Unit.PERCENT);

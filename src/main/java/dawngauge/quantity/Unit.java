@@ -37,6 +37,10 @@ public enum Unit {
   THIRTY_SECOND_INCH(0.0254 / 32, 0, "/32 in"),
   /** Millimeter. */
   MILLIMETER(1e-3, 0, "mm"),
+  /** Cubic foot per minute. */
+  CUBIC_FOOT_PER_MINUTE(0.3048 * 0.3048 * 0.3048 / 60, 0, "cfm", "CFM"),
+  /** Liter per minute. */
+  LITER_PER_MINUTE(1e-3 / 60, 0, "L/min", "l/min"),
   /** Percent. */
   PERCENT(0.01, 0, "%");
 

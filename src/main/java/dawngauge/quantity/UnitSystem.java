@@ -6,9 +6,9 @@ import java.math.RoundingMode;
 
 /** The units in which figures are shown. What was typed is never changed by it. */
 public enum UnitSystem {
-  /** psi, °F, mi, ft, lb, mph, 32nds. */
+  /** psi, °F, mi, ft, lb, mph, 32nds, cfm. */
   US,
-  /** bar, °C, km, m, kg, km/h, mm. */
+  /** bar, °C, km, m, kg, km/h, mm, L/min. */
   SI;
 
   private static final MathContext TWELVE_DIGITS = new MathContext(12);
@@ -59,6 +59,8 @@ public enum UnitSystem {
       return us ? new Shown(Unit.POUND, 0) : new Shown(Unit.KILOGRAM, 0);
     } else if (kind == QuantityKind.TREAD_DEPTH) {
       return us ? new Shown(Unit.THIRTY_SECOND_INCH, 0) : new Shown(Unit.MILLIMETER, 1);
+    } else if (kind == QuantityKind.AIR_FLOW) {
+      return us ? new Shown(Unit.CUBIC_FOOT_PER_MINUTE, 1) : new Shown(Unit.LITER_PER_MINUTE, 0);
     }
     return new Shown(Unit.PERCENT, 0);
   }

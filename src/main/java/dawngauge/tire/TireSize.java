@@ -29,7 +29,7 @@ public record TireSize(
     double rimInches,
     OptionalDouble overallDiameterMillimeters) {
 
-  private static final double MILLIMETERS_PER_INCH = 25.4;
+  static final double MILLIMETERS_PER_INCH = 25.4;
   private static final String CONSTRUCTION_AND_RIM = "(R|D|B|-)(\\d{1,2}(?:\\.5)?)";
   private static final String SERVICE =
       "(?:[ /]+(?:LR ?)?[A-N]|[ /]+\\d{2,3}(?:/\\d{2,3})?[A-Z]\\d?)*";

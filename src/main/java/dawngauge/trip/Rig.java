@@ -1,5 +1,6 @@
 package dawngauge.trip;
 
+import dawngauge.quantity.AirFlow;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.tire.TireSpec;
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param gauges the gauges in the cab
  * @param compressorTop highest gauge pressure the crew's own compressor reaches, or null if there
  *     is none aboard; it makes air available at every stop
+ * @param compressorFlow free air that it delivers, or null if not known
+ * @param compressorFlowAt gauge pressure at which it delivers that, or null if not known
  * @param hitch how the trailer is carried, or null
  * @param tickets scale tickets; the last one that weighed an axle speaks for it
  * @param worksheet what it weighs empty and what is loaded where, or null
@@ -35,6 +38,8 @@ public record Rig(
     List<Spare> spares,
     List<Gauge> gauges,
     @Nullable Entered<GaugePressure> compressorTop,
+    @Nullable Entered<AirFlow> compressorFlow,
+    @Nullable Entered<GaugePressure> compressorFlowAt,
     @Nullable Hitch hitch,
     List<ScaleTicket> tickets,
     @Nullable Worksheet worksheet,
@@ -51,7 +56,7 @@ public record Rig(
     tickets = List.copyOf(tickets);
   }
 
-  /** A rig without a worksheet. */
+  /** A rig without a worksheet, of whose compressor no more is known than what it reaches. */
   public Rig(
       String name,
       List<Vehicle> vehicles,
@@ -71,6 +76,8 @@ public record Rig(
         spares,
         gauges,
         compressorTop,
+        null,
+        null,
         hitch,
         tickets,
         null,

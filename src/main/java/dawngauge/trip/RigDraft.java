@@ -40,6 +40,8 @@ final class RigDraft {
         spares,
         gauges,
         rig.compressorTop(),
+        rig.compressorFlow(),
+        rig.compressorFlowAt(),
         hitch,
         tickets,
         worksheet,

@@ -24,6 +24,7 @@ final class HelpWindow {
     {"Enter", "the fields of the chosen stop"},
     {"Insert, Delete", "a stop after this one, remove the taken stops"},
     {"Tab", "on to the next field; a field is taken on leaving it"},
+    {"Alt with Down in a time", "choose its day from a month"},
     {"Escape", "drop what is typed in a field"},
     {"Up, Down on the trace", "go along the way; the figures are explained beside it"},
     {"Ctrl+1, Ctrl+2, Ctrl+3, Ctrl+4", "route, rig, what if, where to set the tires"},

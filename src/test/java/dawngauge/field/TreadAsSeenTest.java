@@ -4,14 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.Entered;
+import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.TreadDepth;
 import dawngauge.quantity.UnitSystem;
 import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Tread that nobody measured, since it is down to the wear bars. */
+/** Tread that nobody measured, as it is seen by the wear bars or by a coin. */
 class TreadAsSeenTest {
 
   private static final BiFunction<UnitSystem, String, Outcome<Entered<TreadDepth>>> TYPED =
@@ -28,6 +30,22 @@ class TreadAsSeenTest {
     }
   }
 
+  /** Common practice, no source: the least that still covers the head on the coin. */
+  @ParameterizedTest
+  @CsvSource({"penny, 2/32 in", "Penny, 2/32 in", "quarter, 4/32 in", "' QUARTER ', 4/32 in"})
+  void byACoinItIsTheLeastThatCoversItsHead(String said, String depth) {
+    for (UnitSystem units : UnitSystem.values()) {
+      assertThat(TYPED.apply(units, said).get())
+          .isEqualTo(Entered.of(QuantityKind.TREAD_DEPTH, depth));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"dime", "two pennies", "penny 4/32 in", "quarter inch"})
+  void anotherCoinIsRefused(String said) {
+    assertThat(TYPED.apply(UnitSystem.US, said).problems().get(0).message()).contains(said);
+  }
+
   @Test
   void anotherWordIsRefusedAsBefore() {
     assertThat(TYPED.apply(UnitSystem.US, "bald").problems().get(0).message()).contains("bald");
@@ -38,5 +56,6 @@ class TreadAsSeenTest {
   @Test
   void theFileHasFigures() {
     assertThat(TireFields.TREAD.codec().parse().apply("wear bars").hasValue()).isFalse();
+    assertThat(TireFields.TREAD.codec().parse().apply("penny").hasValue()).isFalse();
   }
 }

@@ -185,6 +185,8 @@ class RigChangesTest {
             .withLeftShare(Entered.of(QuantityKind.RATIO, "52 %"));
     Rig changed =
         rig.withCompressorTop(Entered.of(QuantityKind.GAUGE_PRESSURE, "110 psi"))
+            .withCompressorFlow(Entered.of(QuantityKind.AIR_FLOW, "1.6 cfm"))
+            .withCompressorFlowAt(Entered.of(QuantityKind.GAUGE_PRESSURE, "90 psi"))
             .withHitch(null)
             .withVehicles(
                 List.of(
@@ -193,6 +195,8 @@ class RigChangesTest {
     assertThat(changes(was, was.withRig(changed), UnitSystem.US).lines())
         .contains(
             new RigChanges.Line("the rig", "Compressor reaches", "–", "110.0 psi"),
+            new RigChanges.Line("the rig", "Compressor flow", "–", "1.6 cfm"),
+            new RigChanges.Line("the rig", "Compressor flow at", "–", "90.0 psi"),
             new RigChanges.Line("hitch of the rig", "hitch", "there", "–"),
             new RigChanges.Line("trailer axle 1", "Left share of load", "–", "52 %"))
         .anyMatch(

@@ -26,6 +26,7 @@ class FormatTest {
     shown(Speed.of(65, Unit.MILE_PER_HOUR), "65 mph", "105 km/h");
     shown(Mass.of(3520, Unit.POUND), "3520 lb", "1597 kg");
     shown(TreadDepth.of(6, Unit.THIRTY_SECOND_INCH), "6/32 in", "4.8 mm");
+    shown(AirFlow.of(1.6, Unit.CUBIC_FOOT_PER_MINUTE), "1.6 cfm", "45 L/min");
     shown(new Ratio(0.1), "10 %", "10 %");
   }
 

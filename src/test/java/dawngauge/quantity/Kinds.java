@@ -20,6 +20,7 @@ final class Kinds {
           QuantityKind.SPEED,
           QuantityKind.MASS,
           QuantityKind.TREAD_DEPTH,
+          QuantityKind.AIR_FLOW,
           QuantityKind.RATIO);
 
   private Kinds() {}

@@ -44,6 +44,7 @@ class ParseTest {
             QuantityKind.SPEED, "mph km/h",
             QuantityKind.MASS, "lb lbs kg",
             QuantityKind.TREAD_DEPTH, "/32in mm",
+            QuantityKind.AIR_FLOW, "cfm CFM L/min l/min",
             QuantityKind.RATIO, "%");
     spellings.forEach(
         (kind, units) -> {

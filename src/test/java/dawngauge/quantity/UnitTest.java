@@ -25,6 +25,7 @@ class UnitTest {
     "FOOT, 3.048E-01",
     "MILE_PER_HOUR, 4.4704E-01",
     "KILOMETER_PER_HOUR, 2.777778E-01",
+    "CUBIC_FOOT_PER_MINUTE, 4.719474E-04",
   })
   void factorIsAsPublished(Unit unit, double published) {
     QuantityKind<?> kind =
@@ -42,6 +43,8 @@ class UnitTest {
     // psi = lb × gn / in², each exact: 0.453 592 37 × 9.806 65 / 0.0254².
     assertThat(GaugePressure.of(1, Unit.PSI).pascals())
         .isCloseTo(0.45359237 * 9.80665 / (0.0254 * 0.0254), within(1e-11));
+    // Liter and minute are exact (table 6): 1e-3 m³ and 60 s.
+    assertThat(AirFlow.of(60, Unit.LITER_PER_MINUTE).cubicMetersPerSecond()).isEqualTo(1e-3);
     // 32 thirty-seconds are an inch of exactly 25.4 mm.
     assertThat(TreadDepth.of(32, Unit.THIRTY_SECOND_INCH).in(Unit.MILLIMETER))
         .isCloseTo(25.4, within(1e-12));

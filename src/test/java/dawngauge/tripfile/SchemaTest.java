@@ -138,6 +138,7 @@ class SchemaTest {
     assertUnits("speed", QuantityKind.SPEED);
     assertUnits("weight", QuantityKind.MASS);
     assertUnits("treadDepth", QuantityKind.TREAD_DEPTH);
+    assertUnits("airFlow", QuantityKind.AIR_FLOW);
     assertUnits("percentage", QuantityKind.RATIO);
   }
 

@@ -208,6 +208,14 @@ class DialogColorsWindowTest extends WindowTest {
     }
   }
 
+  @InBothThemes
+  void theMonthOfATime(UserState.Theme theme) {
+    OpenWindow open = open(theme);
+    open.focus(open.field("Leaving time"));
+    open.keys(KeyCode.ALT, KeyCode.DOWN);
+    read(open, popped(open), "April 2027", "Sun", "30", "Tue 6 Apr 2027");
+  }
+
   /** Whether pointing at a control gives it a tip. */
   private static boolean isTipped(Control control) {
     control.fireEvent(

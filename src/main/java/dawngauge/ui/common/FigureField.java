@@ -9,10 +9,13 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.binding.Bindings;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
@@ -116,6 +119,12 @@ public final class FigureField<T> extends VBox {
         .bind(
             Bindings.createStringBinding(
                 () -> document.units() == UnitSystem.US ? us : si, document.unitsProperty()));
+  }
+
+  /** Puts something small beside what is typed. */
+  void beside(Node node) {
+    HBox.setHgrow(field, Priority.ALWAYS);
+    getChildren().set(getChildren().indexOf(field), new HBox(4, field, node));
   }
 
   /** The text field itself. */

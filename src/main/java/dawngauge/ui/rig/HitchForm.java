@@ -29,7 +29,12 @@ final class HitchForm extends VBox {
             () -> "the rig",
             changed -> book.trip().withRig(changed));
     getChildren()
-        .add(FieldBook.cells(rig.wideCell(RigFields.RIG_NAME), rig.cell(RigFields.COMPRESSOR_TOP)));
+        .add(
+            FieldBook.cells(
+                rig.wideCell(RigFields.RIG_NAME),
+                rig.cell(RigFields.COMPRESSOR_TOP),
+                rig.cell(RigFields.COMPRESSOR_FLOW),
+                rig.cell(RigFields.COMPRESSOR_FLOW_AT)));
     boolean there = book.rig().hitch() != null;
     getChildren()
         .add(

@@ -55,7 +55,7 @@ final class TireRows extends GridPane {
         head("Tire", "place"),
         head(TireFields.TIRE_KIND.label(), "sidewall"),
         head(TireFields.DATE_CODE.label(), "sidewall"),
-        head(TireFields.TREAD.label(), "gauge, wear bars"),
+        head(TireFields.TREAD.label(), "gauge, bars, coin"),
         head(TireFields.DAMAGE.label(), "seen"),
         head(TireFields.LOSS_PER_DAY.label(), "known leak"),
         head(TireFields.HEAT_FACTOR.label(), "readings"),

@@ -181,8 +181,8 @@ final class PlanPane extends BorderPane {
       GridPane.setHgrow(text, Priority.ALWAYS);
       stops.add(text, sets ? 3 : 2, next++, sets ? 1 : 2, 1);
     }
-    if (!stop.limits().isEmpty()) {
-      stops.add(label(stop.limits(), "lesser"), 2, next++, 2, 1);
+    for (String text : stop.beneath()) {
+      stops.add(label(text, "lesser"), 2, next++, 2, 1);
     }
     return Math.max(next, row + 1);
   }

@@ -13,6 +13,7 @@ import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
 import dawngauge.trip.StopEdits;
 import dawngauge.trip.TypedTime;
+import dawngauge.ui.common.DayChooser;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
 import dawngauge.ui.common.PlaceOffers;
@@ -176,6 +177,7 @@ final class StopFields extends EditorGrid {
                   .apply(text);
             },
             value -> taker.take(value.orElse(null)));
+    DayChooser.on(field);
     onRefresh(
         () -> {
           ZonedDateTime known = computed.get();

@@ -16,6 +16,7 @@ import dawngauge.quantity.Temperature;
 import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.TypedTime;
+import dawngauge.ui.common.DayChooser;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
 import dawngauge.ui.common.PlaceOffers;
@@ -167,6 +168,7 @@ final class FirstEntries extends GridPane {
               }
             });
     time.field().setPromptText(TIME.format(offered));
+    DayChooser.on(time);
     row("Departure", time, "By the clock there, such as 5:00; left empty, tomorrow at six");
   }
 
