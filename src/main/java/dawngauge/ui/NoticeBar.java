@@ -6,6 +6,7 @@ import dawngauge.ui.common.TripDocument;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javafx.beans.InvalidationListener;
 import javafx.beans.Observable;
 import javafx.scene.control.Button;
@@ -98,7 +99,7 @@ final class NoticeBar extends VBox {
             new InvalidationListener() {
               @Override
               public void invalidated(Observable planned) {
-                boolean there = notices.get(about) == told;
+                boolean there = Objects.equals(told, notices.get(about));
                 if (there && document.holds(made)) {
                   return;
                 }
