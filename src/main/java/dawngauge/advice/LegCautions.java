@@ -5,6 +5,7 @@ import dawngauge.forecast.StopForecast;
 import dawngauge.quantity.Speed;
 import dawngauge.rules.Limits;
 import dawngauge.tire.TrailerSpeedRule;
+import dawngauge.trip.Descents;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.Route;
 import java.util.ArrayList;
@@ -37,7 +38,10 @@ final class LegCautions {
               TrailerSpeedRule.FREE, how, new Speed(ahead.topMetersPerSecond()), MORE_FOR_SPEED));
     }
     if (Descents.onLeg(route, stop.visit().index())) {
-      cautions.add(Descents.caution());
+      cautions.add(
+          Phrase.of(
+              "descent of over 5 % for {0} or more: let hubs and brakes cool before you gauge",
+              Descents.LONG));
     }
     return cautions;
   }

@@ -4,7 +4,9 @@ import dawngauge.physics.WarmUp;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Median;
 import dawngauge.quantity.Unit;
+import dawngauge.trip.Descents;
 import dawngauge.trip.HeatRecord;
+import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.RigEdits;
@@ -21,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * How much more or less than modelled a tire warms up, by its warm readings. Only those count that
  * have a cold reading of the same tire on the same day before them, and nothing set between. Before
  * any reading the factor is 1 ± 0.25, or what earlier trips told; a reading moves it as far as it
- * is sure.
+ * is sure. After a long steep descent a warm reading tells of the brakes: it does not count.
  *
  * @param tire id of the tire
  * @param position where it stood at the last of the readings
@@ -210,7 +212,10 @@ public record HeatFit(
     for (TireAtStop at : track.stops()) {
       for (ReadingCheck check : at.readings()) {
         if (check.reading().equals(reading)) {
-          return check;
+          List<Itinerary.Visit> visits = forecaster.itinerary().visits();
+          return Descents.before(trip.route(), stop -> visits.get(stop).passes(), at.visit())
+              ? null
+              : check;
         }
       }
     }

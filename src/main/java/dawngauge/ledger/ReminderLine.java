@@ -1,7 +1,6 @@
 package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
-import dawngauge.advice.Descents;
 import dawngauge.advice.Mark;
 import dawngauge.advice.Reminder;
 import dawngauge.advice.Reminders;
@@ -10,6 +9,7 @@ import dawngauge.forecast.StopForecast;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.Temperature;
+import dawngauge.trip.Descents;
 import dawngauge.trip.Itinerary;
 import java.time.Duration;
 import java.time.Instant;
@@ -143,8 +143,12 @@ public record ReminderLine(
     boolean sets = asked.stream().anyMatch(line -> line.mark() == Mark.ADJUST);
     List<String> todo = new ArrayList<>(first);
     todo.add(before ? beforeStart(reminder, visit) : onArrival(reminder));
-    if (!before && Descents.before(advice, reminder.visit())) {
-      todo.add(Descents.ON_ARRIVAL);
+    if (!before
+        && Descents.before(
+            advice.forecast().trip().route(),
+            at -> advice.stops().get(at).stop().visit().passes(),
+            reminder.visit())) {
+      todo.add("After the long descent let hubs and brakes cool before you gauge.");
     }
     asked.forEach(line -> todo.add(line.text()));
     String soon = sets ? soon(advice, reminder.visit(), ledger) : "";

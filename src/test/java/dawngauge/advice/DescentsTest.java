@@ -3,13 +3,19 @@ package dawngauge.advice;
 import static dawngauge.testdata.StopBuilder.stop;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.forecast.HeatFit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.testdata.Forecasts;
 import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.Trips;
+import dawngauge.trip.Descents;
+import dawngauge.trip.LogEvent;
 import dawngauge.trip.ProfilePoint;
+import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -38,6 +44,13 @@ class DescentsTest {
         Trips.point("plain", "30 mi", "2000 ft"));
   }
 
+  private static boolean before(Advice advice, int stop) {
+    return Descents.before(
+        advice.forecast().trip().route(),
+        visit -> advice.stops().get(visit).stop().visit().passes(),
+        stop);
+  }
+
   private static Advice advice(Trip trip) {
     return new Adviser(Forecasts.forecaster(trip), Scenario.THRESHOLDS).advise();
   }
@@ -48,15 +61,15 @@ class DescentsTest {
     assertThat(steep.stops().get(0).legCautions())
         .extracting(caution -> caution.in(UnitSystem.US))
         .anyMatch(text -> text.contains("let hubs and brakes cool before you gauge"));
-    assertThat(Descents.before(steep, 2)).isTrue();
-    assertThat(Descents.before(steep, 3)).isFalse();
+    assertThat(before(steep, 2)).isTrue();
+    assertThat(before(steep, 3)).isFalse();
   }
 
   @Test
   void lessIsNotTold() {
     Advice gentle = advice(falling("2500 ft"));
     assertThat(gentle.stops().get(0).legCautions()).isEmpty();
-    assertThat(Descents.before(gentle, 2)).isFalse();
+    assertThat(before(gentle, 2)).isFalse();
   }
 
   /** What climbs as steeply heats no brake. */
@@ -80,5 +93,23 @@ class DescentsTest {
             Trips.point("plain", "38 mi", "2900 ft"),
             Trips.point("near", "39 mi", "2000 ft"));
     assertThat(Descents.onLeg(late.route(), 0)).isTrue();
+  }
+
+  /** Warm brakes are no trait of a tire: what it reads after them does not move its heat factor. */
+  @Test
+  void aWarmReadingAfterOneIsNotLearned() {
+    assertThat(HeatFit.of(Forecasts.forecaster(warmAtB("2400 ft")))).isEmpty();
+    assertThat(HeatFit.of(Forecasts.forecaster(warmAtB("2500 ft")))).hasSize(1);
+  }
+
+  private static Trip warmAtB(String after) {
+    Trip trip = falling(after);
+    List<LogEvent> log = new ArrayList<>(trip.log());
+    log.addAll(
+        Trips.of(RigBuilder.trailer())
+            .read("2027-06-01T07:05Z", "T1", "75 psi", "hand", ReadingState.WARM)
+            .trip()
+            .log());
+    return trip.withLog(log);
   }
 }

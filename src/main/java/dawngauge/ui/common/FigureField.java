@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.binding.Bindings;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -124,7 +125,10 @@ public final class FigureField<T> extends VBox {
   /** Puts something small beside what is typed. */
   void beside(Node node) {
     HBox.setHgrow(field, Priority.ALWAYS);
-    getChildren().set(getChildren().indexOf(field), new HBox(4, field, node));
+    HBox both = new HBox(4);
+    both.setAlignment(Pos.CENTER_LEFT);
+    getChildren().set(getChildren().indexOf(field), both);
+    both.getChildren().addAll(field, node);
   }
 
   /** The text field itself. */

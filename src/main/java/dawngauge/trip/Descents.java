@@ -1,15 +1,11 @@
-package dawngauge.advice;
+package dawngauge.trip;
 
-import dawngauge.explain.Phrase;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.Unit;
-import dawngauge.trip.Leg;
-import dawngauge.trip.ProfilePoint;
-import dawngauge.trip.Route;
-import dawngauge.trip.Stop;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.function.IntPredicate;
 
 /**
  * Long steep descents, on which brakes heat hubs, wheels and tires more than any forecast knows.
@@ -20,34 +16,29 @@ public final class Descents {
 
   private static final double STEEP = 0.05;
 
-  private static final Distance LONG = Distance.of(2, Unit.MILE);
-
-  /** What is to be heeded on arrival after one. */
-  public static final String ON_ARRIVAL =
-      "After the long descent let hubs and brakes cool before you gauge.";
+  /** From this length on. */
+  public static final Distance LONG = Distance.of(2, Unit.MILE);
 
   private Descents() {}
 
-  /** Whether there is one between a stop and the one before it at which the rig stood. */
-  public static boolean before(Advice advice, int visit) {
+  /**
+   * Whether there is one between a stop and the one before it at which the rig stood.
+   *
+   * @param passes whether the rig passes a stop without standing
+   */
+  public static boolean before(Route route, IntPredicate passes, int visit) {
     for (int leg = visit - 1; leg >= 0; leg--) {
-      if (onLeg(advice.forecast().trip().route(), leg)) {
+      if (onLeg(route, leg)) {
         return true;
-      } else if (!advice.stops().get(leg).stop().visit().passes()) {
+      } else if (!passes.test(leg)) {
         return false;
       }
     }
     return false;
   }
 
-  /** What to heed on a leg that has one. */
-  static Phrase caution() {
-    return Phrase.of(
-        "descent of over 5 % for {0} or more: let hubs and brakes cool before you gauge", LONG);
-  }
-
   /** Whether the leg that leaves a stop has one. */
-  static boolean onLeg(Route route, int leg) {
+  public static boolean onLeg(Route route, int leg) {
     NavigableMap<Double, Double> heights = heights(route, leg);
     for (double way : heights.keySet()) {
       if (falls(heights, way, way + LONG.meters()) || falls(heights, way - LONG.meters(), way)) {
