@@ -79,7 +79,7 @@ final class HoldRules {
   private void unfit(TireAtStop at, List<Reason> reasons) {
     Set<Tire.Damage> damages = at.fitted().tire().damage();
     for (Tire.Damage damage : damages.isEmpty() ? NO_DAMAGE : Tire.Damage.values()) {
-      if (damages.contains(damage)) {
+      if (damages.contains(damage) && !damage.isRepair()) {
         reasons.add(
             ofTheRig(
                 Phrase.of("do not run it: {0}", damage.word()),

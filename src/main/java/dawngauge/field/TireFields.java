@@ -262,7 +262,7 @@ public final class TireFields {
       Field.optional(
           "heatRecord",
           "Earlier trips",
-          "heat factor by their readings, ± 1 σ; kept by Start the next trip, empty to drop it",
+          "heat factor by earlier trips, ± 1 σ; empty to drop it",
           TripCodecs.HEAT_RECORD,
           Tire::heatRecord,
           Tire::withHeatRecord);
@@ -282,7 +282,7 @@ public final class TireFields {
       new Texts<>(
           "damage",
           "Damage",
-          "seen on the tire",
+          "seen on the tire; also a repair that does not last",
           Codec.choice(Tire.Damage.class, Tire.Damage::word),
           tire -> tire.damage().stream().sorted().toList(),
           (tire, values) -> tire.withDamage(new HashSet<>(values)));

@@ -52,6 +52,8 @@ public enum Code {
   NO_TREAD,
   /** Damage was seen. */
   DAMAGE,
+  /** It was repaired in a way that does not last. */
+  POOR_REPAIR,
   /** A leg's top speed is above what the tire is made for. */
   TOO_FAST,
   /** A special trailer tire needs more pressure or less speed. */

@@ -50,7 +50,7 @@ final class TreadChecks {
   private static void tire(Tire tire, boolean steers, boolean trailer, Findings.Place place) {
     List<String> seen =
         Arrays.stream(Tire.Damage.values())
-            .filter(tire.damage()::contains)
+            .filter(damage -> tire.damage().contains(damage) && !damage.isRepair())
             .map(Tire.Damage::word)
             .toList();
     if (!seen.isEmpty()) {
@@ -60,6 +60,18 @@ final class TreadChecks {
           Phrase.of("seen on it: {0}", Words.and(seen)),
           Phrase.of("take it off; have it inspected by a qualified technician"),
           Authority.regulation("49 CFR 393.75(a)"));
+    }
+    // A plug and a patch inside, in the tread only: so NHTSA's Tire Safety brochure, from memory.
+    for (Tire.Damage repair : Tire.Damage.values()) {
+      if (repair.isRepair() && tire.damage().contains(repair)) {
+        place.add(
+            Code.POOR_REPAIR,
+            Severity.MEND,
+            Phrase.of("{0}: no lasting repair", repair.word()),
+            Phrase.of(
+                "have it patched inside by a qualified technician, in the tread only, or replace it"),
+            Authority.commonPractice());
+      }
     }
     Entered<TreadDepth> tread = tire.tread();
     if (tread == null) {

@@ -77,7 +77,7 @@ public final class FoundLines {
             .toList(),
         "By their warm readings these tires run so many times as warm as modelled: {0}. Keep that"
             + " with the rig? On the next trip the ranges of their warm readings are then {1} as"
-            + " wide. Rig, Earlier trips shows it and drops it.");
+            + " wide. It stands under Rig below each heat factor, and is dropped there.");
   }
 
   /** What earlier trips told of the tires; empty where nothing is kept. */

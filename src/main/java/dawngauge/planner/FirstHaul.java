@@ -49,7 +49,8 @@ import org.jspecify.annotations.Nullable;
  * @param maxLoad load on the sidewall: of a single tire, or of each of a pair
  * @param atPressure cold pressure beside that load on the sidewall
  * @param label cold pressure on the certification label
- * @param weight weight on all axles of the trailer, loaded, from a scale ticket
+ * @param weight weight of the trailer, loaded, from a scale ticket
+ * @param weighed what of it stood on the scale
  * @param reading what the gauge showed this morning, cold, at the lowest tire
  */
 public record FirstHaul(
@@ -65,6 +66,7 @@ public record FirstHaul(
     @Nullable Entered<GaugePressure> atPressure,
     @Nullable Entered<GaugePressure> label,
     @Nullable Entered<Mass> weight,
+    Weighed weighed,
     @Nullable Entered<GaugePressure> reading) {
 
   /** Most axles that a trailer has here. */
@@ -75,7 +77,42 @@ public record FirstHaul(
 
   /** Nothing entered: two axles with single wheels are taken until it is. */
   public static final FirstHaul EMPTY =
-      new FirstHaul(null, null, null, null, null, 2, false, null, null, null, null, null, null);
+      new FirstHaul(
+          null,
+          null,
+          null,
+          null,
+          null,
+          2,
+          false,
+          null,
+          null,
+          null,
+          null,
+          null,
+          Weighed.TOGETHER,
+          null);
+
+  /** What stood on the scale. */
+  public enum Weighed {
+    /** All axles of the trailer. */
+    TOGETHER("all axles together"),
+    /** Each axle; the heaviest is typed and taken for every one. */
+    AXLE("heaviest axle"),
+    /** Each wheel, a pair as one; the heaviest is typed and taken for every one. */
+    WHEEL("heaviest wheel or pair");
+
+    private final String word;
+
+    Weighed(String word) {
+      this.word = word;
+    }
+
+    /** As it is chosen. */
+    public String word() {
+      return word;
+    }
+  }
 
   /** Refuses a trailer without axles. */
   public FirstHaul {
@@ -135,6 +172,12 @@ public record FirstHaul(
           "Weight: as much as all its tires are rated for, "
               + units.format(rating.value())
               + ", so no margin is left; type the scale ticket's weight.");
+    }
+    if (weight != null && weighed != Weighed.TOGETHER) {
+      assumed.add(
+          "Weight: every "
+              + (weighed == Weighed.AXLE ? "axle" : "wheel")
+              + " as heavy as the heaviest; type the others under Rig, Scale tickets.");
     }
     if (size == null) {
       assumed.add("Tire size: not known, so the most cautious rule between load and pressure.");

@@ -23,6 +23,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The trailer of a first haul. */
@@ -106,16 +107,35 @@ final class FirstRig {
     }
     List<AxleRef> all =
         IntStream.rangeClosed(1, haul.axles()).mapToObj(n -> new AxleRef(TRAILER, n)).toList();
+    FirstHaul.Weighed weighed = haul.weight() == null ? FirstHaul.Weighed.TOGETHER : haul.weighed();
+    List<ScaleTicket.Platform> platforms =
+        switch (weighed) {
+          case TOGETHER -> List.of(new ScaleTicket.Platform(all, weight));
+          case AXLE ->
+              all.stream().map(one -> new ScaleTicket.Platform(List.of(one), weight)).toList();
+          case WHEEL -> List.of();
+        };
+    List<ScaleTicket.WheelWeight> wheels =
+        weighed == FirstHaul.Weighed.WHEEL
+            ? all.stream()
+                .flatMap(
+                    one ->
+                        Stream.of(true, false)
+                            .map(left -> new ScaleTicket.WheelWeight(one, left, weight)))
+                .toList()
+            : List.of();
     return List.of(
         new ScaleTicket(
             null,
             true,
             haul.weight() == null ? "assumed, not weighed" : "as loaded",
-            List.of(new ScaleTicket.Platform(all, weight)),
-            List.of(),
+            platforms,
+            wheels,
             haul.weight() == null
                 ? FirstHaul.note("assumed: as much as all tires are rated for; weigh the trailer")
-                : Remarks.NONE));
+                : weighed == FirstHaul.Weighed.TOGETHER
+                    ? Remarks.NONE
+                    : FirstHaul.note("assumed: all as heavy as the heaviest; type the others")));
   }
 
   /** A gauge that reads as finely as the reading was typed: whole psi, else tenths of a bar. */

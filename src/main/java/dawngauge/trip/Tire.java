@@ -39,7 +39,7 @@ public record Tire(
   /** And no more than this. */
   public static final double MOST_HEAT_FACTOR = 3;
 
-  /** What makes a tire unfit at sight (49 CFR 393.75(a)). */
+  /** What makes a tire unfit at sight (49 CFR 393.75(a)), and poor repairs. */
   public enum Damage {
     /** Flat. */
     FLAT("flat"),
@@ -48,12 +48,21 @@ public record Tire(
     /** Cord or ply material showing. */
     CORD_SHOWING("cord showing"),
     /** Tread or sidewall separating, or a bulge. */
-    BULGE("bulge or separation");
+    BULGE("bulge or separation"),
+    /** A hole that was plugged from outside and never patched inside. */
+    PLUG("plugged, not patched"),
+    /** A repair outside of the tread. */
+    SIDEWALL_REPAIR("sidewall repaired");
 
     private final String word;
 
     Damage(String word) {
       this.word = word;
+    }
+
+    /** Whether it is a poor repair, which holds for now, and nothing to be taken off for. */
+    public boolean isRepair() {
+      return this == PLUG || this == SIDEWALL_REPAIR;
     }
 
     /** Its name in files and sentences. */

@@ -165,7 +165,10 @@ class OneFaultEachTest {
         fault(
             "rig/tires/T4/damage=['cord showing','bulge or separation']",
             "STOP DAMAGE trailer axle 2 right"),
-        fault("rig/tires/S1/damage=['flat']", "MEND DAMAGE spare S1"));
+        fault("rig/tires/S1/damage=['flat']", "MEND DAMAGE spare S1"),
+        fault(
+            "rig/tires/T4/damage=['plugged, not patched']",
+            "MEND POOR_REPAIR trailer axle 2 right"));
   }
 
   static Stream<Arguments> speeds() {

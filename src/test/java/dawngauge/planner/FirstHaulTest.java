@@ -3,6 +3,7 @@ package dawngauge.planner;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.Moment;
@@ -63,6 +64,7 @@ class FirstHaulTest {
         of(QuantityKind.GAUGE_PRESSURE, at),
         of(QuantityKind.GAUGE_PRESSURE, label),
         of(QuantityKind.MASS, weight),
+        FirstHaul.Weighed.TOGETHER,
         of(QuantityKind.GAUGE_PRESSURE, reading));
   }
 
@@ -89,6 +91,36 @@ class FirstHaulTest {
     assertThat(full().missing()).isEmpty();
     assertThat(full().better()).isEmpty();
     assertThat(full().assumed(UnitSystem.US).toString()).doesNotContain("Weight", "Cold pressure");
+  }
+
+  /** The heaviest axle or wheel stands for all, so no tire has less to carry than is judged. */
+  @ParameterizedTest
+  @CsvSource({"TOGETHER, 2450", "AXLE, 4900", "WHEEL, 9800"})
+  void theWeightIsOfAllAxlesOrTheHeaviestAxleOrWheel(FirstHaul.Weighed weighed, double pounds) {
+    FirstHaul all = full();
+    FirstHaul haul =
+        new FirstHaul(
+            all.from(),
+            all.to(),
+            all.departure(),
+            all.low(),
+            all.high(),
+            all.axles(),
+            all.dual(),
+            all.size(),
+            all.maxLoad(),
+            all.atPressure(),
+            all.label(),
+            all.weight(),
+            weighed,
+            all.reading());
+    Advice advice = Forecasts.known(planned(haul).advice());
+    for (TireAdvice tire : advice.stops().get(0).tires()) {
+      assertThat(tire.tire().limits().load().kilograms() / 0.45359237)
+          .isCloseTo(pounds, within(0.5));
+    }
+    assertThat(haul.assumed(UnitSystem.US).toString().contains("as heavy as the heaviest"))
+        .isEqualTo(weighed != FirstHaul.Weighed.TOGETHER);
   }
 
   /**

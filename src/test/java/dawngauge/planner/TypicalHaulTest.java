@@ -42,6 +42,7 @@ class TypicalHaulTest {
             null,
             null,
             null,
+            FirstHaul.Weighed.TOGETHER,
             null);
     Trip trip = PLANNER.first(first, start).orElseThrow();
     PlaceList list = PLANNER.places().list(places, null, Map.of()).get();

@@ -53,7 +53,7 @@ final class FindingLinks extends VBox {
         switch (code) {
           case OLD_TIRE, DATE_CODE_UNREADABLE, NO_DATE_CODE -> TireFields.DATE_CODE;
           case TREAD_BELOW_LEGAL, TREAD_LOW, NO_TREAD -> TireFields.TREAD;
-          case DAMAGE -> TireFields.DAMAGE;
+          case DAMAGE, POOR_REPAIR -> TireFields.DAMAGE;
           case NO_GAWR, AXLE_OVER_GAWR, RATINGS_BELOW_GAWR, NOTHING_TO_SPARE -> VehicleFields.GAWR;
           case NO_GVWR, VEHICLE_OVER_GVWR -> VehicleFields.GVWR;
           case HITCH_LOAD_UNKNOWN -> WeightFields.HITCH_LOAD;

@@ -10,6 +10,7 @@ import dawngauge.trip.RigEdits;
 import dawngauge.trip.RigParts;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
 import dawngauge.ui.fields.Cells;
 import dawngauge.ui.fields.FieldBook;
@@ -130,7 +131,7 @@ final class TireRows extends GridPane {
             cells.editor(TireFields.TREAD),
             cells.editor(TireFields.DAMAGE, () -> List.of(Tire.Damage.values())),
             cells.editor(TireFields.LOSS_PER_DAY),
-            cells.editor(TireFields.HEAT_FACTOR),
+            new VBox(4, cells.editor(TireFields.HEAT_FACTOR), record(cells, id)),
             dawn(id, where),
             axle != null
                 ? copy(id, where, axle)
@@ -141,6 +142,21 @@ final class TireRows extends GridPane {
     for (int i = 0; i < nodes.size(); i++) {
       add(nodes.get(i), i + 1, row);
     }
+  }
+
+  /** What earlier trips told of its warmth, below its heat factor; seen where there is any. */
+  private Node record(Cells<Tire> cells, String id) {
+    Node record = cells.editor(TireFields.HEAT_RECORD);
+    record.managedProperty().bind(record.visibleProperty());
+    if (record instanceof FigureField<?> field) {
+      field.field().setStyle("-fx-font-size: 11px; -fx-padding: 6 3 6 3;");
+    }
+    book.onRefresh(
+        () -> {
+          Tire tire = tire(id);
+          record.setVisible(tire != null && tire.heatRecord() != null);
+        });
+    return record;
   }
 
   private Node dawn(String id, Supplier<String> where) {

@@ -26,8 +26,10 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
@@ -73,6 +75,7 @@ final class FirstEntries extends GridPane {
   private @Nullable Entered<GaugePressure> atPressure;
   private @Nullable Entered<GaugePressure> label;
   private @Nullable Entered<Mass> weight;
+  private FirstHaul.Weighed weighed = FirstHaul.Weighed.TOGETHER;
   private @Nullable Entered<GaugePressure> reading;
 
   FirstEntries(
@@ -135,8 +138,9 @@ final class FirstEntries extends GridPane {
         QuantityKind.MASS,
         "Weight on its axles",
         Mass.of(9800, Unit.POUND),
-        "Scale ticket, loaded and hitched: all trailer axles together",
+        "Scale ticket, loaded and hitched; what stood on the scale is chosen below",
         value -> weight = value);
+    weighed();
     heading("This morning");
     positive(
         QuantityKind.GAUGE_PRESSURE,
@@ -237,6 +241,20 @@ final class FirstEntries extends GridPane {
     return start == null ? null : start.coordinate();
   }
 
+  private void weighed() {
+    ChoiceBox<String> box = new ChoiceBox<>();
+    Map<String, FirstHaul.Weighed> choices = new LinkedHashMap<>();
+    for (FirstHaul.Weighed each : FirstHaul.Weighed.values()) {
+      choices.put(each.word(), each);
+    }
+    box.getItems().addAll(choices.keySet());
+    box.setValue(weighed.word());
+    box.setMaxWidth(Double.MAX_VALUE);
+    box.setAccessibleText("What stood on the scale");
+    box.setOnAction(event -> take(() -> weighed = choices.getOrDefault(box.getValue(), weighed)));
+    row("weighed", box, "The heaviest of several, where each was weighed");
+  }
+
   private void wheels() {
     ChoiceBox<Integer> number = new ChoiceBox<>();
     for (int i = 1; i <= FirstHaul.MOST_AXLES; i++) {
@@ -301,6 +319,7 @@ final class FirstEntries extends GridPane {
             atPressure,
             label,
             weight,
+            weighed,
             reading);
     changed.accept(haul);
   }
