@@ -18,8 +18,10 @@ import dawngauge.tire.LoadInflationTable;
 import dawngauge.tire.TireSpec;
 import dawngauge.trip.Axle;
 import dawngauge.trip.AxleRef;
+import dawngauge.trip.HeatRecord;
 import dawngauge.trip.LoadChange;
 import dawngauge.trip.Rig;
+import dawngauge.trip.RigEdits;
 import dawngauge.trip.ScaleTicket;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
@@ -67,7 +69,12 @@ class RigWindowTest extends WindowTest {
     OpenWindow stop = open(demo());
     stop.press(stop.buttons("+ load").get(0));
     gather(stop, edited);
-    OpenWindow open = rig(demo());
+    // What is kept of earlier trips has its field where there is any.
+    OpenWindow open =
+        rig(
+            RigEdits.withTire(
+                demo(),
+                demo().rig().tire("T1").orElseThrow().withHeatRecord(new HeatRecord(1.2, 0.1))));
     unfoldAll(open);
     gather(open, edited);
     for (Part<?> part : RigFields.all()) {
