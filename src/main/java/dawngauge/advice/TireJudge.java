@@ -114,7 +114,8 @@ final class TireJudge {
    * on a warm day, when a gauge tempts most.
    */
   private void handsOff(TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
-    double highest = Math.max(read(at.arrival()), read(at.check()));
+    double now = read(at.check());
+    double highest = at.cold() && handsOffToldToday ? now : Math.max(read(at.arrival()), now);
     Moment known = at.check() == null ? at.arrival() : at.check();
     if ((!handsOffToldToday || at.cold())
         && known != null
