@@ -97,13 +97,20 @@ final class Cards {
   }
 
   private String verb(TireAdvice tire, TimedFigures timed) {
-    for (Reason reason : tire.reasons()) {
-      String first = reason.mark() == Mark.ADJUST ? reason.todo().in(units) : "";
-      if (!first.isEmpty()) {
-        return first + (timed.at().adds() ? ", add: " : ", let out: ");
-      }
-    }
-    return SetWords.verb(timed.at());
+    String first = condition(tire, units);
+    return first.isEmpty()
+        ? SetWords.verb(timed.at())
+        : first + (timed.at().adds() ? ", add: " : ", let out: ");
+  }
+
+  /** What else is to be done before a tire is set, in words; empty where nothing is. */
+  static String condition(TireAdvice tire, UnitSystem units) {
+    return tire.reasons().stream()
+        .filter(reason -> reason.mark() == Mark.ADJUST)
+        .map(reason -> reason.todo().in(units))
+        .filter(first -> !first.isEmpty())
+        .findFirst()
+        .orElse("");
   }
 
   /** " to 85 psi on arrival (82 at 13:14, 80 cold)". */

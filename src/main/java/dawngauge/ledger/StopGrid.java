@@ -305,7 +305,9 @@ public final class StopGrid {
     if (figures == null) {
       return new Cell(mark == Mark.UNKNOWN ? NOT_KNOWN : "", mark, false, false, tire);
     }
-    boolean sets = mark == Mark.ADJUST && figures.sets() && !line(row).conditional(tire);
+    // Asked of the tire: the card of a stop also judges what is offered there, which takes long.
+    boolean sets =
+        mark == Mark.ADJUST && figures.sets() && Cards.condition(advised, ledger.units()).isEmpty();
     String toSet = !sets ? "" : toSet(figures);
     String text =
         switch (display) {

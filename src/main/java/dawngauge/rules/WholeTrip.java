@@ -33,6 +33,9 @@ public final class WholeTrip {
   /** The own part of an error is never taken for less than this part of it. */
   private static final double LEAST_OWN = 0.05;
 
+  /** Normal deviates of each point, the same for every trip. */
+  private static final double[][] DRAWS = draws();
+
   private WholeTrip() {}
 
   /**
@@ -90,7 +93,7 @@ public final class WholeTrip {
       day.setValue(drawn);
       drawn = drawn + 1 < MOST_DRAWN ? drawn + 1 : OF_THE_TRIP;
     }
-    double sound = sound(byTire(moments, days), Math.min(MOST_DRAWN, OF_THE_TRIP + days.size()));
+    double sound = sound(byTire(moments, days));
     return Math.min(Math.min(1, sum), Math.max(largest, 1 - sound));
   }
 
@@ -113,15 +116,9 @@ public final class WholeTrip {
     return List.copyOf(tires.values());
   }
 
-  private static double sound(List<List<Parts>> tires, int dimensions) {
-    HaltonSequenceGenerator points = new HaltonSequenceGenerator(dimensions);
-    points.skipTo(SKIPPED);
+  private static double sound(List<List<Parts>> tires) {
     double sound = 0;
-    for (int point = 0; point < POINTS; point++) {
-      double[] draw = points.nextVector();
-      for (int i = 0; i < draw.length; i++) {
-        draw[i] = Quantile.deviations(draw[i]);
-      }
+    for (double[] draw : DRAWS) {
       double product = 1;
       for (List<Parts> tire : tires) {
         double least = Double.POSITIVE_INFINITY;
@@ -134,5 +131,18 @@ public final class WholeTrip {
       sound += product / POINTS;
     }
     return sound;
+  }
+
+  private static double[][] draws() {
+    HaltonSequenceGenerator points = new HaltonSequenceGenerator(MOST_DRAWN);
+    points.skipTo(SKIPPED);
+    double[][] draws = new double[POINTS][];
+    for (int point = 0; point < POINTS; point++) {
+      draws[point] = points.nextVector();
+      for (int i = 0; i < MOST_DRAWN; i++) {
+        draws[point][i] = Quantile.deviations(draws[point][i]);
+      }
+    }
+    return draws;
   }
 }

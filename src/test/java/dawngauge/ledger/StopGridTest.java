@@ -190,6 +190,28 @@ class StopGridTest {
     assertThat(cold.spoken(1, 6)).endsWith(", what if: −2");
   }
 
+  /** A figure that is only set once something else is done is not framed, as the card tells it. */
+  @Test
+  void whatIsSetOnConditionIsThatOfTheCard() {
+    int set = 0;
+    for (String name :
+        List.of("spring-fleece-haul", "spring-fleece-haul-logged", "autumn-stock-haul")) {
+      Plan plan = PLANNER.plan(demo(name));
+      StopGrid grid = whole(plan, UnitSystem.US, Display.READS);
+      for (StopAdvice stop : Objects.requireNonNull(plan.advice()).stops()) {
+        int row = stop.stop().visit().index();
+        for (TireAdvice tire : stop.tires()) {
+          if (tire.timed() != null) {
+            assertThat(Cards.condition(tire, UnitSystem.US).isEmpty())
+                .isNotEqualTo(grid.line(row).conditional(grid.name(tire)));
+            set++;
+          }
+        }
+      }
+    }
+    assertThat(set).isGreaterThan(5);
+  }
+
   /** The plan as a layer: where it would set a tire, its figure stands below that of the cell. */
   @Test
   void theFiguresOfThePlanStandBelowThoseOfTheForecast() {
