@@ -3,6 +3,7 @@ package dawngauge.advice;
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.Moment;
+import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
 import dawngauge.rules.GaugeErrors;
@@ -115,12 +116,13 @@ final class TireJudge {
    */
   private void handsOff(TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
     double now = read(at.check());
-    double highest = at.cold() && handsOffToldToday ? now : Math.max(read(at.arrival()), now);
+    double highest = at.cold() && handsOffToldToday ? now : Math.max(onArrival(at), now);
     Moment known = at.check() == null ? at.arrival() : at.check();
     if ((!handsOffToldToday || at.cold())
         && known != null
         && highest > at.limits().ceiling() + known.origin().errors().step() / 2
-        && set == null) {
+        && set == null
+        && reasons.stream().noneMatch(reason -> reason.mark() == Mark.HOLD)) {
       handsOffToldToday = true;
       reasons.add(
           new Reason(
@@ -132,6 +134,11 @@ final class TireJudge {
                   Shown.pressure(at.limits().ceiling())),
               0));
     }
+  }
+
+  /** What the gauge showed here, else what it is expected to show. */
+  private static double onArrival(TireAtStop at) {
+    return at.readings().stream().mapToDouble(ReadingCheck::shown).max().orElse(read(at.arrival()));
   }
 
   private static double read(@Nullable Moment moment) {

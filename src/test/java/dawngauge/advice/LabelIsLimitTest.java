@@ -71,6 +71,22 @@ class LabelIsLimitTest {
     assertThat(Seen.at(advice, 2).advice().tire().cold()).isTrue();
   }
 
+  /** What was read counts, not what was expected: a tire found low is not called high. */
+  @Test
+  void aTireThatWasReadLowIsNotHighBecauseWarm() {
+    Scenario warm =
+        Scenario.from("Home", "60 °F")
+            .allRead("80 psi")
+            .to("Noon", 0.5, "80 °F")
+            .drive(2)
+            .to("End", 0, "80 °F");
+    assertThat(Seen.at(warm.advise(), 1).texts(Mark.CLEAR)).contains("let no air out");
+    Scenario low = warm.read(WheelSlot.LEFT, 2.1, "76 psi", ReadingState.WARM);
+    assertThat(Seen.at(low.advise(), 1).texts()).doesNotContain("let no air out");
+    Scenario lost = warm.read(WheelSlot.LEFT, 2.1, "58 psi", ReadingState.WARM);
+    assertThat(Seen.at(lost.advise(), 1).texts()).doesNotContain("let no air out");
+  }
+
   @Test
   void overTheLimitBeforeADaysFirstStartIsLetOutCold() {
     // 80 psi at 15 °F, 7,000 ft (11.340 psia) is (91.340)·(529.67/474.67) − 14.170 = 87.8 psi at
