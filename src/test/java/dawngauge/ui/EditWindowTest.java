@@ -172,12 +172,7 @@ class EditWindowTest extends WindowTest {
     open.write("Average speed", "45");
     open.keys(KeyCode.TAB);
     open.until("it is an edit", () -> open.document.dirtyProperty().get());
-    open.until(
-        "the next field has the keyboard",
-        () -> {
-          System.err.println("FOC " + focused(open));
-          return "Top speed".equals(focused(open));
-        });
+    open.until("the next field has the keyboard", () -> "Top speed".equals(focused(open)));
   }
 
   @Test
