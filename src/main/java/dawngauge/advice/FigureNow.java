@@ -59,13 +59,13 @@ public record FigureNow(
    * What a reading means.
    *
    * @param low lower end of the cold pressure behind it in 9 of 10 cases, in pascal
-   * @param likely the cold pressure behind it; in the sun NaN, since it may be anywhere between
+   * @param likely the cold pressure behind it: of a warm tire that shows more than expected that
+   *     which was known before; in the sun NaN, since it may be anywhere between
    * @param high upper end
    * @param published the cold pressure by 49 CFR 393.75 Table 1; NaN where its only row does not
    *     apply
    * @param expected what the gauge was expected to show; NaN where not known
-   * @param warmth whether it is so far above that it tells of warmth: the cold pressure behind it
-   *     is then that which was known before
+   * @param warmth whether it is so far above what is expected that its warmth is to be looked into
    * @param ranLow whether it tells of a tire that ran low, had it rolled so
    */
   public record Meaning(
@@ -249,12 +249,13 @@ public record FigureNow(
     double likely = state == ReadingState.COLD_IN_SUN ? Double.NaN : settled;
     double low = settled - Quantile.NINETY_WITHIN * sigma;
     double high = settled + Quantile.NINETY_WITHIN * sigma;
+    boolean more = state == ReadingState.WARM && settled > moment.settled();
     boolean warmth =
-        state == ReadingState.WARM
-            && Readings.isWarmth(shown - moment.reading(), moment.settledSigma(), sigma);
-    if (warmth) {
+        more && Readings.isWarmth(shown - moment.reading(), moment.settledSigma(), sigma);
+    if (more) { // air does not come by itself: the forecast goes on with what was known
       likely = moment.settled();
       low = likely - Quantile.NINETY_WITHIN * moment.settledSigma();
+      high = likely + Quantile.NINETY_WITHIN * moment.settledSigma();
     }
     if (state == ReadingState.COLD_IN_SUN) {
       double air = moment.airKelvins();

@@ -39,9 +39,7 @@ final class LegCautions {
     }
     if (Descents.onLeg(route, stop.visit().index())) {
       cautions.add(
-          Phrase.of(
-              "descent of over 5 % for {0} or more: let hubs and brakes cool before you gauge",
-              Descents.LONG));
+          Phrase.of("descent of over 5 % for {0} or more: {1}", Descents.LONG, Descents.HEED));
     }
     return cautions;
   }

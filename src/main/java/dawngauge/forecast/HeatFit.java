@@ -59,6 +59,9 @@ public record HeatFit(
 
   private static final double STEP = 0.5;
 
+  /** A factor in use that is so many deviations off a record is another one's; ours. */
+  private static final double FAR = 2;
+
   /** Whether it may be offered to the user. */
   public boolean offered() {
     return !beyond() && Math.abs(factor - before) >= Math.max(NEWS, sigma);
@@ -75,9 +78,17 @@ public record HeatFit(
     return !beyond() && (factor < LEAST || factor > MOST);
   }
 
-  /** One standard deviation of a tire's rise, as a part of it: less where earlier trips told. */
+  /**
+   * One standard deviation of a tire's rise, as a part of it: less where earlier trips told, unless
+   * its heat factor is more than two of it away from what they told.
+   */
   public static double riseSpread(Tire tire) {
-    return tire.heatRecord() == null ? WarmUp.RISE_SPREAD : riseSpread(tire.heatRecord());
+    HeatRecord known = tire.heatRecord();
+    boolean counts =
+        known != null
+            && Math.abs(tire.heatFactor() - known.factor())
+                <= FAR * riseSpread(known) * known.factor();
+    return known != null && counts ? riseSpread(known) : WarmUp.RISE_SPREAD;
   }
 
   /** The same by a record. */
@@ -127,7 +138,8 @@ public record HeatFit(
     HeatRecord earlier = tire.heatRecord();
     double spread = riseSpread(tire);
     double first = earlier == null ? 1 : earlier.factor();
-    double sureness = 1 / (first * spread * first * spread);
+    double prior = earlier == null ? WarmUp.RISE_SPREAD : earlier.factor() * riseSpread(earlier);
+    double sureness = 1 / (prior * prior);
     double sum = first * sureness;
     int count = 0;
     for (LogEvent.Reading reading : counting(forecaster.trip(), tire.id())) {

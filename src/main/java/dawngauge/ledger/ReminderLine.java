@@ -148,7 +148,7 @@ public record ReminderLine(
             advice.forecast().trip().route(),
             at -> advice.stops().get(at).stop().visit().passes(),
             reminder.visit())) {
-      todo.add("After the long descent let hubs and brakes cool before you gauge.");
+      todo.add("After the long descent " + Descents.HEED + ".");
     }
     asked.forEach(line -> todo.add(line.text()));
     String soon = sets ? soon(advice, reminder.visit(), ledger) : "";

@@ -19,6 +19,9 @@ public final class Descents {
   /** From this length on. */
   public static final Distance LONG = Distance.of(2, Unit.MILE);
 
+  /** What to do after one. */
+  public static final String HEED = "let hubs and brakes cool before you gauge";
+
   private Descents() {}
 
   /**

@@ -12,6 +12,8 @@ import dawngauge.trip.WheelPosition;
 import dawngauge.trip.WheelSlot;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Figures to set here and now, and what readings mean, worked by the gas law. */
 class FigureNowTest {
@@ -114,18 +116,23 @@ class FigureNowTest {
     assertThat(ranLow(now, 80)).isEqualTo(RanLow.NO);
   }
 
-  /** What the page says of a reading far too high is what the forecast goes on with. */
-  @Test
-  void aReadingFarTooHighIsWarmthHereAsInTheForecast() {
+  /** What the page says of a reading that is too high is what the forecast goes on with. */
+  @ParameterizedTest
+  @CsvSource({"99, true", "84, false", "82, false"})
+  void aReadingThatIsTooHighIsWarmthHereAsInTheForecast(int read, boolean far) {
+    FigureNow now = at(colderDawn("110 psi"), 1);
+    Moment expected = Objects.requireNonNull(now.at().arrival());
+    assertThat(expected.reading() / PSI).isLessThan(read);
     FigureNow.Meaning meaning =
-        at(colderDawn("110 psi"), 1)
-            .meaning(GaugePressure.of(99, Unit.PSI), ReadingState.WARM)
-            .orElseThrow();
-    assertThat(meaning.warmth()).isTrue();
-    Scenario noted = colderDawn("110 psi").read(WheelSlot.LEFT, 2.05, "99 psi", ReadingState.WARM);
+        now.meaning(GaugePressure.of(read, Unit.PSI), ReadingState.WARM).orElseThrow();
+    assertThat(meaning.warmth()).isEqualTo(far);
+    Scenario noted =
+        colderDawn("110 psi").read(WheelSlot.LEFT, 2.05, read + " psi", ReadingState.WARM);
     Moment after = Objects.requireNonNull(at(noted, 1).at().leaving());
     assertThat(at(noted, 1).at().readings()).hasSize(1);
-    assertThat(meaning.likely() / PSI).isCloseTo(after.settled() / PSI, within(0.5));
+    assertThat(meaning.likely() / PSI).isCloseTo(after.settled() / PSI, within(0.1));
+    assertThat(meaning.low()).isLessThan(meaning.likely());
+    assertThat(meaning.high()).isGreaterThan(meaning.likely());
     FigureNow.Meaning usual =
         at(colderDawn("110 psi"), 1)
             .meaning(GaugePressure.of(78, Unit.PSI), ReadingState.WARM)

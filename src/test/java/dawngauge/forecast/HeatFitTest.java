@@ -135,6 +135,10 @@ class HeatFitTest {
     Tire known = tire.withHeatRecord(new HeatRecord(1.3, 0.1));
     assertThat(HeatFit.riseSpread(known)).isCloseTo(0.1262, within(1e-4));
     assertThat(HeatFit.riseSpread(tire)).isEqualTo(0.25);
+    assertThat(HeatFit.riseSpread(known.withHeatFactor(1.6))).isLessThan(0.25);
+    assertThat(HeatFit.riseSpread(known.withHeatFactor(1.65))).as("another's").isEqualTo(0.25);
+    assertThat(HeatFit.riseSpread(known.withHeatFactor(1))).isLessThan(0.25);
+    assertThat(HeatFit.riseSpread(known.withHeatFactor(0.95))).as("another's").isEqualTo(0.25);
     assertThat(HeatFit.riseSpread(tire.withHeatRecord(new HeatRecord(1, 1)))).isEqualTo(0.25);
     double unsure = arriving(RigEdits.withTire(trip, tire)).readingSigma();
     double sure = arriving(RigEdits.withTire(trip, known)).readingSigma();

@@ -53,6 +53,7 @@ record Haul(String name, String text) {
 
   private static void withEarlierTrips(ObjectNode trip) {
     tire(trip, 6).put("heatFactor", 1.2).put("heatRecord", "1.2 ± 0.08");
+    tire(trip, 8).put("heatRecord", "1.4 ± 0.05"); // far from the factor in use
     tire(trip, 7).put("heatFactor", 0.9).put("heatRecord", "0.9 ± 0.4");
   }
 

@@ -68,7 +68,8 @@ final class OneTire {
     this.samples = samples;
     this.tire = trip.rig().fittedAt(position).orElseThrow();
     this.curves = new Curves(trip.rig(), position);
-    this.warmth = new Warmth(curves.ratedSingle, samples.kelvins[0], recordOf(tire));
+    this.warmth =
+        new Warmth(curves.ratedSingle, samples.kelvins[0], recordOf(tire), tire.heatFactor());
     this.byAir = Arrays.stream(samples.kelvins).map(warmth::byAir).toArray();
     samples.straighten(byAir);
     Weights weights = new Weights(trip);

@@ -16,13 +16,15 @@ final class Warmth {
   /**
    * @param record of earlier trips, such as "1.2 ± 0.08"; empty without one
    */
-  Warmth(double ratedSingle, double air, String record) {
+  Warmth(double ratedSingle, double air, String record, double heatFactor) {
     String[] known = record.split(" ± ", -1);
-    riseSpread =
-        known.length < 2
-            ? 0.25
-            : Math.min(
-                0.25, Math.hypot(Double.parseDouble(known[1]) / Double.parseDouble(known[0]), 0.1));
+    double spread = 0.25;
+    if (known.length == 2) {
+      double f = Double.parseDouble(known[0]);
+      double told = Math.min(0.25, Math.hypot(Double.parseDouble(known[1]) / f, 0.1));
+      spread = Math.abs(heatFactor - f) <= 2 * told * f ? told : 0.25;
+    }
+    riseSpread = spread;
     double over = (ratedSingle - 3200 * POUND) / (2800 * POUND);
     part = Math.max(0, Math.min(1, over));
     kelvins = air;

@@ -120,7 +120,7 @@ final class FirstEntries extends GridPane {
         QuantityKind.MASS,
         "Load on the sidewall",
         Mass.of(3520, Unit.POUND),
-        "Sidewall: MAX LOAD SINGLE, or DUAL where wheels stand in pairs",
+        "Sidewall: MAX LOAD SINGLE, or DUAL for pairs",
         value -> maxLoad = value);
     positive(
         QuantityKind.GAUGE_PRESSURE,
@@ -138,7 +138,7 @@ final class FirstEntries extends GridPane {
         QuantityKind.MASS,
         "Weight on its axles",
         Mass.of(9800, Unit.POUND),
-        "Scale ticket, loaded and hitched; what stood on the scale is chosen below",
+        "Scale ticket, loaded and hitched",
         value -> weight = value);
     weighed();
     heading("This morning");
@@ -146,7 +146,7 @@ final class FirstEntries extends GridPane {
         QuantityKind.GAUGE_PRESSURE,
         "Cold reading",
         GaugePressure.of(78, Unit.PSI),
-        "Parked three hours, before the sun: the lowest tire; the others later under Rig",
+        "Parked three hours, before the sun: the lowest tire",
         value -> reading = value);
     showExamples();
   }
