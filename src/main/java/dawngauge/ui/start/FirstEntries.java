@@ -173,7 +173,7 @@ final class FirstEntries extends GridPane {
             });
     time.field().setPromptText(TIME.format(offered));
     DayChooser.on(time);
-    row("Departure", time, "By the clock there, such as 5:00; left empty, tomorrow at six");
+    row("Departure", time, "By the clock there, such as 5:00; else tomorrow at six");
   }
 
   private LocalDate day(LocalDateTime offered) {

@@ -71,8 +71,7 @@ public final class FirstStartView extends BorderPane {
     title.getStyleClass().add("first-title");
     Label lead =
         new Label(
-            "At most a dozen entries for a first forecast; where you have no figure, leave the field"
-                + " empty. Tab goes on to the next.");
+            "A dozen entries for a first forecast; leave empty what you do not know. Tab goes on.");
     lead.setWrapText(true);
     goOn.setDefaultButton(false);
     goOn.setDisable(true);
