@@ -83,23 +83,23 @@ public final class Main {
             cache(folder),
             "Dawngauge/" + ProgramVersion.NUMBER,
             Clock.systemUTC());
-    return CommandLineFace.run(
-        planner,
-        console,
-        weather,
-        (use, opened, file) -> open(use, desk, weather, opened, file),
-        args);
+    return CommandLineFace.run(planner, console, weather, new Opener(desk, weather), args);
   }
 
-  private static boolean open(
-      Planner planner,
-      UserDesk desk,
-      WeatherDesk weather,
-      Outcome<Trip> opened,
-      Optional<Path> file) {
-    boolean dark =
-        SystemTheme.isDark(System.getenv(), Path.of(System.getProperty("user.home", ".")));
-    return WindowStart.open(planner, desk, weather, dark, opened, file);
+  private record Opener(UserDesk desk, WeatherDesk weather)
+      implements CommandLineFace.WindowOpener {
+
+    @Override
+    public void begin() {
+      WindowStart.begin(desk);
+    }
+
+    @Override
+    public boolean open(Planner planner, Outcome<Trip> opened, Optional<Path> file) {
+      boolean dark =
+          SystemTheme.isDark(System.getenv(), Path.of(System.getProperty("user.home", ".")));
+      return WindowStart.open(planner, desk, weather, dark, opened, file);
+    }
   }
 
   /** One run of the program: its process and when that began, since numbers come again. */

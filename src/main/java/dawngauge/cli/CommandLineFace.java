@@ -93,6 +93,9 @@ public final class CommandLineFace implements Callable<Integer> {
      * @return false where no window can be opened
      */
     boolean open(Planner planner, Outcome<Trip> opened, Optional<Path> file);
+
+    /** Told before the trip is read that a window is to be opened on it. */
+    default void begin() {}
   }
 
   /**
@@ -210,6 +213,9 @@ public final class CommandLineFace implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (file == null || TripArgument.isThere(planner, file)) {
+      opener.begin();
+    }
     Outcome<Trip> opened =
         file == null ? planner.store().starterTrip() : TripArgument.open(planner, console, file);
     if (!opened.hasValue()) {

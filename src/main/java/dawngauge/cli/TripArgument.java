@@ -23,6 +23,11 @@ final class TripArgument {
     return told(console, file, FileNames.path(file).then(planner.store()::open));
   }
 
+  /** Whether there is something to read; it may turn out to be no trip. */
+  static boolean isThere(Planner planner, String file) {
+    return FileNames.path(file).value().flatMap(planner.store()::fingerprint).isPresent();
+  }
+
   /** Says so, beside the result, where a file is of an older version. */
   private static Outcome<Trip> told(Console console, String file, Outcome<Trip> opened) {
     opened.problems().stream()

@@ -128,7 +128,7 @@ public final class ForecastPage {
       (stop.slightChance() ? why : watch).add(stop.chance());
     }
     for (StopLine.Task task : stop.tasks()) {
-      why.add(task.mark().word() + ", " + task.tires() + ": " + task.text());
+      why.add(task.mark().word() + ", " + task.told());
     }
     if (!stop.beside().isEmpty()) {
       why.add(stop.beside());

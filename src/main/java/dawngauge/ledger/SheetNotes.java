@@ -93,7 +93,7 @@ public final class SheetNotes {
     Map<String, List<Integer>> same = new LinkedHashMap<>();
     for (StopLine stop : ledger.stops()) {
       for (StopLine.Task task : stop.tasks()) {
-        add(same, task.mark().word() + ", " + task.tires() + ": " + task.text(), stop);
+        add(same, task.mark().word() + ", " + task.told(), stop);
       }
       stop.routine().forEach(habit -> add(same, "gauge " + habit, stop));
     }

@@ -136,7 +136,13 @@ public record StopLine(
    * @param tires short forms, or "all tires"
    * @param text what and why
    */
-  public record Task(Mark mark, String tires, String text) {}
+  public record Task(Mark mark, String tires, String text) {
+
+    /** Which tires, what and why. */
+    public String told() {
+      return tires + ": " + text;
+    }
+  }
 
   /** A stop of which no time is known. */
   static StopLine untimed(int number, Stop stop) {

@@ -44,7 +44,12 @@ public record UserState(
     /** Dark on light. */
     LIGHT,
     /** Light on dark. */
-    DARK
+    DARK;
+
+    /** Whether windows are dark, where the system's are or are not. */
+    public boolean dark(boolean systemDark) {
+      return this == DARK || (this == SYSTEM && systemDark);
+    }
   }
 
   /** How large everything is shown: text and all around it. */

@@ -26,13 +26,18 @@ final class Opening {
   }
 
   /**
-   * Fills a window that is not shown yet.
+   * Fills a window: one that is not shown yet gets its place and its size, one that is keeps them.
    *
    * @param stage the window
    * @param root what it shows
    * @param wanted where it was, or should be; what does not fit on the screens is brought inside
    */
   static Scene of(Stage stage, Parent root, UserState.Window wanted) {
+    Scene there = stage.getScene();
+    if (there != null) {
+      there.setRoot(root);
+      return there;
+    }
     WindowPlace place = WindowPlace.of(wanted, screens());
     Scene scene = new Scene(root, place.width(), place.height());
     Opening opening = new Opening(stage, scene, place);

@@ -11,6 +11,7 @@ import dawngauge.settings.UserState;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.FirstField;
 import dawngauge.ui.common.Look;
+import dawngauge.ui.common.Pulses;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
@@ -156,7 +157,7 @@ public final class PlannerWindow {
     // Reads the places before they are asked for; who asks is told what goes wrong then.
     Tasks.compute(() -> planner.places().search("a", null, 1), places -> {}, wrong -> {});
     dark.addListener(change -> Look.show(dark.get()));
-    dark.set(darkBy(desk.state().theme()));
+    dark.set(desk.state().theme().dark(systemDark));
     Look.show(dark.get());
     UndoKeys.install(scene, document);
     scene.addEventFilter(KeyEvent.KEY_TYPED, typed -> files.typed());
@@ -183,10 +184,14 @@ public final class PlannerWindow {
             ended();
           }
         });
-    Platform.runLater(this::greet);
-    stage.addEventHandler(
-        WindowEvent.WINDOW_SHOWN,
-        shown -> Platform.runLater(() -> FirstField.focus(root.getCenter())));
+    stage.addEventHandler(WindowEvent.WINDOW_HIDDEN, hidden -> papers.end());
+    Pulses.after(scene, this::greet);
+    Runnable first = () -> FirstField.focus(root.getCenter());
+    if (stage.isShowing()) {
+      Platform.runLater(first);
+    } else {
+      stage.addEventHandler(WindowEvent.WINDOW_SHOWN, shown -> Platform.runLater(first));
+    }
   }
 
   private void greet() {
@@ -254,10 +259,6 @@ public final class PlannerWindow {
         + " ("
         + name
         + ") – Dawngauge";
-  }
-
-  private boolean darkBy(UserState.Theme theme) {
-    return theme == UserState.Theme.DARK || (theme == UserState.Theme.SYSTEM && systemDark);
   }
 
   private ToggleButton place(String name) {
@@ -395,7 +396,7 @@ public final class PlannerWindow {
   /** Shows a theme from now on. */
   void choose(UserState.Theme theme) {
     desk.remember(state -> state.withTheme(theme));
-    dark.set(darkBy(theme));
+    dark.set(theme.dark(systemDark));
   }
 
   /** Starts a new trip on the first page, after asking about the one before. */

@@ -61,6 +61,8 @@ final class RoadPapers {
   /** Up to here reminders were called out. */
   private Instant called;
 
+  private boolean ended;
+
   RoadPapers(TripDocument document, WeatherDesk clock, FileAsker asker, NoticeBar notices) {
     this.document = document;
     this.clock = clock;
@@ -74,16 +76,23 @@ final class RoadPapers {
     document.unitsProperty().addListener(change -> reminders = null);
   }
 
-  /** Begins to watch the time; what should be under way now is called out at once. */
+  /** Begins to watch the time; what should be under way now is called out first. */
   void watch() {
-    Instant now = clock.now();
-    for (ReminderLine reminder : reminders()) {
-      if (!reminder.start().isAfter(now) && reminder.end().isAfter(now)) {
-        call(reminder);
-      }
-    }
-    called = now;
-    ticking.play();
+    Plan planned = document.planned();
+    UnitSystem units = document.units();
+    Tasks.compute(
+        () -> lines(planned, units),
+        lines -> {
+          Instant now = clock.now();
+          lines.stream()
+              .filter(line -> !line.start().isAfter(now) && line.end().isAfter(now))
+              .forEach(this::call);
+          called = now;
+          if (!ended) {
+            ticking.play();
+          }
+        },
+        wrong -> notices.tell(PAPER, Texts.fault("Looking for reminders", wrong)));
   }
 
   /** Prints ledger and trace as they are shown, on a printer that the user chooses. */
@@ -115,21 +124,24 @@ final class RoadPapers {
 
   /** Watches no more. */
   void end() {
+    ended = true;
     ticking.stop();
   }
 
   private List<ReminderLine> reminders() {
     List<ReminderLine> known = reminders;
     if (known == null) {
-      Plan planned = document.planned();
-      Advice advice = planned.advice();
-      known =
-          advice == null
-              ? List.of()
-              : ReminderLine.all(advice, planned.reminders(), ledger(planned, document.units()));
+      known = lines(document.planned(), document.units());
       reminders = known;
     }
     return known;
+  }
+
+  private static List<ReminderLine> lines(Plan planned, UnitSystem units) {
+    Advice advice = planned.advice();
+    return advice == null
+        ? List.of()
+        : ReminderLine.all(advice, planned.reminders(), ledger(planned, units));
   }
 
   private static Ledger ledger(Plan planned, UnitSystem units) {

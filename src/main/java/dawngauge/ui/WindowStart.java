@@ -6,11 +6,13 @@ import dawngauge.planner.UserDesk;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.Look;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.TripDocument;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -27,6 +29,11 @@ public final class WindowStart {
   private static boolean begun;
 
   private static boolean shown;
+
+  /** Whether the window could not be filled. */
+  private static boolean broken;
+
+  private static final AtomicReference<Tasks.@Nullable Begun> TOOLKIT = new AtomicReference<>();
 
   private static final List<String> SCALES = List.of("glass.gtk.uiScale", "glass.win.uiScale");
 
@@ -53,7 +60,9 @@ public final class WindowStart {
     Trip trip = opened.get();
     Plan plan = planner.plan(trip);
     Tasks.ahead(plan::computed);
-    filler =
+    boolean starter = planner.store().starterTrip().value().filter(trip::equals).isPresent();
+    boolean first = file.isEmpty() && starter;
+    Consumer<Stage> fill =
         stage -> {
           TripDocument document = new TripDocument(planner, plan, file);
           file.ifPresent(
@@ -67,15 +76,22 @@ public final class WindowStart {
                 Platform.runLater(() -> window.tellFault(wrong));
               });
           window.tell(opened.problems());
-          boolean starter = planner.store().starterTrip().value().filter(trip::equals).isPresent();
-          if (file.isEmpty() && starter) {
+          if (first) {
             window.showFirst();
           }
         };
-    scale(desk.state().size().percent());
+    filler =
+        stage -> {
+          Look.show(desk.state().theme().dark(systemDark));
+          OpeningFrame.show(
+              stage, first ? null : trip, desk.state().window(), () -> filled(stage, fill, desk));
+        };
+    if (!begin(desk).isDone()) {
+      return false;
+    }
     try {
       Application.launch(Program.class);
-      return true;
+      return !broken;
     } catch (RuntimeException | LinkageError e) {
       if (shown) {
         throw e;
@@ -85,6 +101,28 @@ public final class WindowStart {
       }
       return false;
     }
+  }
+
+  /** Fills the frame; where that cannot be done there is no window. */
+  private static void filled(Stage stage, Consumer<Stage> fill, UserDesk desk) {
+    try {
+      fill.accept(stage);
+      shown = true;
+    } catch (RuntimeException | LinkageError e) {
+      desk.failures().keep(e);
+      broken = true;
+      stage.close();
+    }
+  }
+
+  /** Has the toolkit start, beside what is to be done before a window is opened. */
+  public static Tasks.Begun begin(UserDesk desk) {
+    return TOOLKIT.updateAndGet(known -> known == null ? started(desk) : known);
+  }
+
+  private static Tasks.Begun started(UserDesk desk) {
+    scale(desk.state().size().percent());
+    return Tasks.begin(() -> Platform.startup(() -> {}));
   }
 
   /**
@@ -109,8 +147,6 @@ public final class WindowStart {
       }
       begun = true;
       fill.accept(stage);
-      stage.show();
-      shown = true;
     }
   }
 }

@@ -2,10 +2,20 @@ package dawngauge.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.planner.Planner;
+import dawngauge.problem.Outcome;
+import dawngauge.testdata.FakeWeatherDesk;
+import dawngauge.trip.Trip;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -130,6 +140,37 @@ class UsageTest {
     assertThat(run.err()).contains("No window can be opened here");
     assertThat(run.out()).isEqualTo(Run.of("forecast", Run.DEMO).out());
     assertThat(Run.of("no-such-file").code()).isEqualTo(66);
+  }
+
+  @Test
+  void theWindowIsBegunOnlyWhereThereIsSomethingToShow() {
+    assertThat(windowOf(Run.DEMO)).containsExactly("begin", "open");
+    assertThat(windowOf()).containsExactly("begin", "open");
+    assertThat(windowOf("no-such-file")).isEmpty();
+    assertThat(windowOf("forcast")).isEmpty();
+    assertThat(windowOf("forecast", Run.DEMO)).isEmpty();
+  }
+
+  /** What was asked of the window. */
+  private static List<String> windowOf(String... typed) {
+    List<String> asked = new ArrayList<>();
+    CommandLineFace.WindowOpener opener =
+        new CommandLineFace.WindowOpener() {
+          @Override
+          public void begin() {
+            asked.add("begin");
+          }
+
+          @Override
+          public boolean open(Planner planner, Outcome<Trip> opened, Optional<Path> file) {
+            asked.add("open");
+            return true;
+          }
+        };
+    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+    Console console = new Console(InputStream.nullInputStream(), nowhere, nowhere);
+    CommandLineFace.run(Run.planner(), console, new FakeWeatherDesk(), opener, typed);
+    return asked;
   }
 
   @Test

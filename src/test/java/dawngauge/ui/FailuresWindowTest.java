@@ -73,8 +73,9 @@ class FailuresWindowTest extends WindowTest {
     UserDesk desk = desk(1);
     OpenWindow open = open(planner, demo(), desk);
     open.run(open.window::showReadings);
-    open.until("it is said", () -> says(open, "planted"));
     open.run(open.window::arrivedNow);
+    open.until("it is said", () -> says(open, "planted"));
+    open.run(open.window::leftNow);
     open.until("it stays said", () -> says(open, "planted"));
     assertThat(desk.failures().text()).contains("FailuresWindowTest");
   }

@@ -8,6 +8,7 @@ import dawngauge.settings.UserState;
 import dawngauge.testdata.FakeWeatherDesk;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
+import dawngauge.ui.route.RouteView;
 import dawngauge.ui.route.StopGridPane;
 import java.util.ArrayList;
 import java.util.List;
@@ -122,6 +123,9 @@ final class OpenWindow {
   <T extends Node> List<T> nodes(Class<T> type, Predicate<T> wanted) {
     return onToolkit(
         () -> {
+          List<RouteView> routes = new ArrayList<>();
+          gather(stage.getScene().getRoot(), RouteView.class, route -> true, routes);
+          routes.forEach(RouteView::fields); // those of the chosen stop, a frame before they come
           List<T> found = new ArrayList<>();
           gather(stage.getScene().getRoot(), type, wanted, found);
           return found;

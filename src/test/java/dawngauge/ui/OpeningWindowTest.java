@@ -5,12 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dawngauge.planner.UserDesk;
 import dawngauge.settings.UserState;
 import dawngauge.testdata.FakeWeatherDesk;
+import dawngauge.trip.Stop;
 import dawngauge.ui.common.TripDocument;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** What a window has before it is shown, and keeps after. */
 class OpeningWindowTest extends WindowTest {
@@ -70,6 +78,47 @@ class OpeningWindowTest extends WindowTest {
     open.run(help::close);
   }
 
+  @Test
+  void theFrameNamesTheStopsAndGivesWayToThePage() {
+    UserDesk desk = desk(1);
+    List<String> seen = new ArrayList<>();
+    Stage stage =
+        OpenWindow.onToolkit(
+            () -> {
+              Stage made = new Stage();
+              Runnable fill =
+                  () -> {
+                    made.getScene()
+                        .getRoot()
+                        .lookupAll(".label")
+                        .forEach(label -> seen.add(((Label) label).getText()));
+                    fill(made, desk);
+                  };
+              OpeningFrame.show(made, demo(), desk.state().window(), fill);
+              assertThat(made.isShowing()).isTrue();
+              return made;
+            });
+    Scene scene = stage.getScene();
+    until("the page is there", () -> scene.getRoot().lookup(".stop-grid") != null);
+    assertThat(seen).contains(demo().name());
+    assertThat(seen).containsAll(demo().route().stops().stream().map(Stop::place).toList());
+    assertThat(stage.getScene()).isSameAs(scene);
+    assertThat(scene.getStylesheets()).hasSize(1);
+    OpenWindow.onToolkit(
+        () -> {
+          stage.close();
+          return true;
+        });
+  }
+
+  private static void until(String what, Callable<Boolean> condition) {
+    try {
+      WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> OpenWindow.onToolkit(condition));
+    } catch (TimeoutException late) {
+      throw new AssertionError("waited in vain until " + what, late);
+    }
+  }
+
   /** What windows may cover of the screen; the display of the tests has one. */
   private static Rectangle2D screen() {
     return OpenWindow.onToolkit(() -> Screen.getPrimary().getVisualBounds());
@@ -77,9 +126,13 @@ class OpeningWindowTest extends WindowTest {
 
   private static Stage planner(UserDesk desk) {
     Stage stage = new Stage();
+    fill(stage, desk);
+    return stage;
+  }
+
+  private static void fill(Stage stage, UserDesk desk) {
     TripDocument document = new TripDocument(planner(), demo());
     new PlannerWindow(
         stage, planner(), desk, new FakeWeatherDesk(), document, new FakeAsker(), false);
-    return stage;
   }
 }

@@ -98,16 +98,16 @@ class RoadPapersWindowTest extends WindowTest {
   void whatIsUnderWayWhenTheProgramBeginsIsCalledOut() {
     FakeWeatherDesk clock = new FakeWeatherDesk();
     clock.time(Instant.parse("2027-04-07T12:10:00Z"));
-    OpenWindow.onToolkit(
+    OpenWindow open = open(demo());
+    NoticeBar notices = OpenWindow.onToolkit(NoticeBar::new);
+    open.run(
         () -> {
-          NoticeBar notices = new NoticeBar();
-          TripDocument document = new TripDocument(planner(), demo());
-          RoadPapers papers = new RoadPapers(document, clock, new FakeAsker(), notices);
+          RoadPapers papers = new RoadPapers(open.document, clock, new FakeAsker(), notices);
           papers.watch();
           papers.end();
-          assertThat(told(notices)).singleElement().asString().contains("Floydada TX");
-          return true;
         });
+    open.until("it is called out", () -> !told(notices).isEmpty());
+    assertThat(told(notices)).singleElement().asString().contains("Floydada TX");
   }
 
   private static List<String> told(NoticeBar notices) {

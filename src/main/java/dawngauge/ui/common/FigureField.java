@@ -177,6 +177,7 @@ public final class FigureField<T> extends VBox {
   /** Shows the trip's text in the place of any draft. */
   public void put(String text) {
     valid = text;
+    shown = text;
     if (!field.getText().equals(text)) {
       field.setText(text);
       field.end();

@@ -26,7 +26,7 @@ public final class Look {
 
   /** Gives a window the program's rules. */
   public static void rule(Scene scene) {
-    scene.getStylesheets().add(RULES);
+    scene.getStylesheets().setAll(RULES);
   }
 
   /** Gives a page that is printed the program's rules, and light colours whatever is shown. */

@@ -27,13 +27,13 @@ public final class TaskLine extends HBox {
   }
 
   /** What to do, in full. */
-  public static TaskLine whole(Card.Line line) {
-    return new TaskLine(line.mark(), wrapped(line.text()));
+  public static TaskLine whole(Mark mark, String text) {
+    return new TaskLine(mark, wrapped(text));
   }
 
   /** What to do and why, in full. */
   public static TaskLine whole(StopLine.Task task) {
-    return new TaskLine(task.mark(), wrapped(task.tires() + ": " + task.text()));
+    return whole(task.mark(), task.told());
   }
 
   /** The first few lines of a card, and how many more there are. */

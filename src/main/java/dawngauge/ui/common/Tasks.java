@@ -1,7 +1,9 @@
 package dawngauge.ui.common;
 
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.ThreadFactory;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -77,6 +79,33 @@ public final class Tasks {
             keeper.accept(again);
           }
         });
+  }
+
+  /** Work that somebody waits for. */
+  public static final class Begun {
+    private final Future<?> work;
+
+    private Begun(Future<?> work) {
+      this.work = work;
+    }
+
+    /** Waits for its end; whether it went well. */
+    public boolean isDone() {
+      try {
+        work.get();
+        return true;
+      } catch (ExecutionException wrong) {
+        return false;
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        return false;
+      }
+    }
+  }
+
+  /** Begins work whose end somebody waits for. */
+  public static Begun begin(Runnable work) {
+    return new Begun(LONG.submit(work));
   }
 
   /**

@@ -100,7 +100,11 @@ public final class Crew extends HBox {
     arrived.setDisable(place.there() && place.visit() == known.visits().size() - 1);
     left.setDisable(!place.there() || place.visit() == known.visits().size() - 1);
     Trip asPlanned = document.planner().plan(document.trip()).thisMorning();
-    if (!asPlanned.equals(morningOf)) {
+    if (asPlanned.equals(document.trip())) {
+      morningOf = asPlanned; // nothing was noted since: the plan is at hand
+      morning = planned;
+      failure = "";
+    } else if (!asPlanned.equals(morningOf)) {
       morningOf = asPlanned;
       morning = null;
       failure = "";

@@ -147,6 +147,12 @@ final class AirFields extends VBox {
     return curve ? StopAir.Kind.LOW_HIGH : StopAir.Kind.STEADY;
   }
 
+  /** Forgets what was looked at: the stop is another one now. */
+  void become() {
+    wanted = null;
+    days.become();
+  }
+
   void refresh() {
     StopAir.Kind shown = shown();
     Objects.requireNonNull(ways.get(shown)).setSelected(true);

@@ -59,6 +59,11 @@ final class DayRows extends VBox {
     return button;
   }
 
+  /** Forgets which days were asked for: the stop is another one now. */
+  void become() {
+    further.clear();
+  }
+
   void refresh() {
     TreeSet<LocalDate> wanted = new TreeSet<>(stop.clock().days());
     wanted.addAll(air().dates());

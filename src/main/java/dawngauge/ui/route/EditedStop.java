@@ -15,19 +15,24 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One stop of a document, named by its id so that a field edits the stop that it was made for,
- * wherever that stands by now. Its fields ask only while it is there.
+ * The stop of a document whose fields are shown, named by its id so that they edit it wherever it
+ * stands by now. Its fields ask only while it is there.
  */
 final class EditedStop {
 
   private final TripDocument document;
-  private final String id;
+  private String id = "";
   private @Nullable Trip clockOf;
   private @Nullable StopClock clock;
 
-  EditedStop(TripDocument document, String id) {
+  EditedStop(TripDocument document) {
     this.document = document;
-    this.id = id;
+  }
+
+  /** Is another stop from now on. */
+  void become(String other) {
+    id = other;
+    clock = null;
   }
 
   TripDocument document() {

@@ -6,6 +6,7 @@ import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Texts;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -106,12 +107,13 @@ class EditorGrid extends GridPane {
   }
 
   /** A label and what stands beside it. */
-  final void row(Supplier<String> name, Node beside) {
+  final Label row(Supplier<String> name, Node beside) {
     Label label = new Label();
     label.setLabelFor(beside instanceof FigureField<?> field ? field.field() : beside);
     label.setWrapText(true);
     onRefresh(() -> label.setText(name.get()));
     addRow(getRowCount(), label, beside);
+    return label;
   }
 
   /** A label and a field that follows the trip. */
@@ -120,6 +122,14 @@ class EditorGrid extends GridPane {
     row(name, field);
     onRefresh(() -> field.show(shown.get()));
     return field;
+  }
+
+  /** Has nodes gone where there is nothing to type. */
+  final void onlyWhere(BooleanSupplier told, Node... nodes) {
+    for (Node node : nodes) {
+      node.managedProperty().bind(node.visibleProperty());
+      onRefresh(() -> node.setVisible(told.getAsBoolean()));
+    }
   }
 
   /** A label and a choice that follows the trip. */

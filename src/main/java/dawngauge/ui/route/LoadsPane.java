@@ -40,6 +40,12 @@ final class LoadsPane extends VBox {
     getChildren().addAll(head, rows, add);
   }
 
+  /** Forgets the load that was begun: the stop is another one now. */
+  void become() {
+    adding = false;
+    shape = List.of();
+  }
+
   /** Shows the loads as they are now. */
   void refresh() {
     Trip trip = stop.document().trip();

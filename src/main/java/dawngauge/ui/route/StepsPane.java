@@ -20,6 +20,7 @@ final class StepsPane extends VBox {
   private final Label head = new Label();
   private final PageView steps = new PageView("How a figure came about");
   private UnitSystem units = UnitSystem.US;
+  private boolean explains;
 
   StepsPane() {
     getStyleClass().add("steps");
@@ -30,12 +31,16 @@ final class StepsPane extends VBox {
   /** Says what can be asked. */
   void clear(UnitSystem shown) {
     units = shown;
-    steps.show(List.of(new Block.Note(Block.Weight.LESSER, HINT)));
-    getChildren().setAll(steps);
+    if (explains || getChildren().isEmpty()) {
+      explains = false;
+      steps.show(List.of(new Block.Note(Block.Weight.LESSER, HINT)));
+      getChildren().setAll(steps);
+    }
   }
 
   /** Tells the steps of a figure. */
   void explain(String heading, List<Step> list) {
+    explains = true;
     head.setText(heading);
     steps.show(List.of(ExplainPage.steps(heading, list, units)));
     getChildren().setAll(head, steps);

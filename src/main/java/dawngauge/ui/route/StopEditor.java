@@ -8,8 +8,6 @@ import dawngauge.ui.common.TripDocument;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import javafx.application.Platform;
-import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
@@ -24,78 +22,84 @@ public final class StopEditor extends VBox {
   /** What is typed and not taken at stops that are not shown: by stop and then by field. */
   private final Map<String, Map<String, String>> drafts = new LinkedHashMap<>();
 
-  private List<Runnable> refreshers = List.of();
-  private @Nullable EditedStop shown;
-  private String form = "";
+  private final EditedStop edited;
+  private final StopFields place;
+  private final AirFields air;
+  private final LoadsPane loads;
+  private final LegFields leg;
+  private @Nullable String shown;
 
   /** An editor of a document's stops. */
   public StopEditor(TripDocument document) {
     this.document = document;
+    this.edited = new EditedStop(document);
+    this.place = new StopFields(edited);
+    this.air = new AirFields(edited);
+    this.loads = new LoadsPane(edited);
+    this.leg = new LegFields(edited);
     getStyleClass().add("editor");
+    leg.managedProperty().bind(leg.visibleProperty());
     document.fileProperty().addListener(change -> drafts.clear());
   }
 
-  /** Shows the fields of a stop; those that are shown already stay. */
+  /** Whether the fields are of another stop than one, and that is still there. */
+  boolean isOfAnother(int stopIndex) {
+    List<Stop> stops = document.trip().route().stops();
+    return edited.index() >= 0
+        && stopIndex < stops.size()
+        && !stops.get(stopIndex).id().equals(shown);
+  }
+
+  /** Shows the fields of a stop; the same ones are of one stop after the other. */
   public void show(int stopIndex) {
     Trip trip = document.trip();
     if (stopIndex >= trip.route().stops().size()) {
       leave();
+      getChildren().clear();
       return;
     }
-    Stop stop = trip.route().stops().get(stopIndex);
-    String next = stop.id() + "\n" + form(trip, stopIndex);
-    if (!next.equals(form)) {
-      make(stop, next);
+    String next = trip.route().stops().get(stopIndex).id();
+    if (!next.equals(shown)) {
+      leave();
+      edited.become(next);
+      air.become();
+      loads.become();
+      shown = next;
+      if (getChildren().isEmpty()) {
+        getChildren().setAll(place, air, loads, leg);
+      }
     }
-    refreshers.forEach(Runnable::run);
-  }
-
-  /** What decides which fields there are: a start has others, and the last stop has no leg. */
-  private static String form(Trip trip, int index) {
-    Stop stop = trip.route().stops().get(index);
-    String ends = (index == 0) + " " + (index < trip.route().legs().size());
-    return index > 0 ? ends : ends + (stop.stay() == null);
-  }
-
-  private void make(Stop stop, String next) {
-    EditedStop before = shown;
-    String focused = before != null && before.id().equals(stop.id()) ? focusedField() : null;
-    leave();
-    form = next;
-    EditedStop edited = new EditedStop(document, stop.id());
-    shown = edited;
-    StopFields place = new StopFields(edited);
-    AirFields air = new AirFields(edited);
-    LoadsPane loads = new LoadsPane(edited);
-    getChildren().setAll(place, air, loads);
-    if (edited.hasLeg()) {
-      LegFields leg = new LegFields(edited);
-      getChildren().add(leg);
-      refreshers = List.of(place::refresh, air::refresh, loads::refresh, leg::refresh);
-    } else {
-      refreshers = List.of(place::refresh, air::refresh, loads::refresh);
-    }
-    refreshers.forEach(Runnable::run);
-    Map<String, String> kept = drafts.remove(stop.id());
+    refresh();
+    Map<String, String> kept = drafts.remove(next);
     if (kept != null) {
-      FigureFields.below(this).forEach(field -> field.restore(kept.get(field.name())));
-    }
-    if (focused != null) {
-      Platform.runLater(() -> focus(focused));
+      fill(kept);
     }
   }
 
-  /** Takes the fields away; their drafts stay. */
-  private void leave() {
-    EditedStop before = shown;
-    if (before != null) {
-      keep(before.id());
-      FigureFields.below(this).forEach(FigureField::retire);
+  private void refresh() {
+    place.refresh();
+    air.refresh();
+    loads.refresh();
+    leg.setVisible(edited.hasLeg());
+    if (edited.hasLeg()) {
+      leg.refresh();
     }
-    getChildren().clear();
-    refreshers = List.of();
+  }
+
+  /**
+   * Keeps what is typed and not taken at the stop that is shown, and takes it out of the fields.
+   */
+  private void leave() {
+    String before = shown;
+    if (before != null) {
+      keep(before);
+      FigureFields.below(this).forEach(FigureField::drop);
+    }
     shown = null;
-    form = "";
+  }
+
+  private void fill(Map<String, String> kept) {
+    FigureFields.below(this).forEach(field -> field.restore(kept.get(field.name())));
   }
 
   private void keep(String stop) {
@@ -113,9 +117,9 @@ public final class StopEditor extends VBox {
    * stops that are gone are left out.
    */
   public Map<String, Map<String, String>> drafts() {
-    EditedStop now = shown;
+    String now = shown;
     if (now != null) {
-      keep(now.id());
+      keep(now);
     }
     Map<String, Map<String, String>> all = new LinkedHashMap<>(drafts);
     all.keySet().removeIf(id -> document.trip().route().stop(id).isEmpty());
@@ -125,30 +129,9 @@ public final class StopEditor extends VBox {
   /** Takes drafts up again, as after a recovery; see {@link #drafts()}. */
   public void restore(Map<String, Map<String, String>> kept) {
     drafts.putAll(kept);
-    EditedStop now = shown;
-    Map<String, String> here = now == null ? null : drafts.remove(now.id());
+    Map<String, String> here = shown == null ? null : drafts.remove(shown);
     if (here != null) {
-      FigureFields.below(this).forEach(field -> field.restore(here.get(field.name())));
-    }
-  }
-
-  /** The field that has the keyboard, so that it has it again when the fields are made anew. */
-  private @Nullable String focusedField() {
-    Node owner = getScene() == null ? null : getScene().getFocusOwner();
-    for (FigureField<?> field : FigureFields.below(this)) {
-      if (field.field() == owner) {
-        return field.name();
-      }
-    }
-    return null;
-  }
-
-  private void focus(String name) {
-    for (FigureField<?> field : FigureFields.below(this)) {
-      if (field.name().equals(name)) {
-        field.field().requestFocus();
-        break;
-      }
+      fill(here);
     }
   }
 }

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
 import org.jspecify.annotations.Nullable;
 
 /** Where a stop is, what it is for, and when the rig stands there. */
@@ -126,31 +127,30 @@ final class StopFields extends EditorGrid {
   }
 
   private void times() {
-    boolean first = stop.index() == 0;
     time(
-        first ? "Here since, typed" : "Arrive, typed",
+        () -> isFirst() ? "Here since, typed" : "Arrive, typed",
         "Arrival time",
         () -> stop.stop().arrive(),
         () -> stop.clock().arrives(),
         value -> stop.edit(s -> s.withTimes(value, s.leave())));
     findings(() -> stop.clock().ofArrival(stop.units()));
-    if (!first || stop.stop().stay() != null) {
-      field(
-          () -> "Stay",
-          new FigureField<>(
-              "Stay", Forms::span, value -> stop.edit(s -> s.withStay(value.orElse(null)))),
-          () -> {
-            Duration stay = stop.stop().stay();
-            return stay == null ? "" : Forms.text(stay);
-          });
-      note(
-          () ->
-              stop.stop().stay() != null && stop.stop().leave() != null
-                  ? "The typed time of leaving counts, not the stay."
-                  : "");
-    }
+    FigureField<Optional<Duration>> stay =
+        new FigureField<>(
+            "Stay", Forms::span, value -> stop.edit(s -> s.withStay(value.orElse(null))));
+    Label label = row(() -> "Stay", stay);
+    onRefresh(
+        () -> {
+          Duration typed = stop.stop().stay();
+          stay.show(typed == null ? "" : Forms.text(typed));
+        });
+    onlyWhere(() -> !isFirst() || stop.stop().stay() != null, label, stay);
+    note(
+        () ->
+            stop.stop().stay() != null && stop.stop().leave() != null
+                ? "The typed time of leaving counts, not the stay."
+                : "");
     time(
-        first ? "Departure" : "Leave, typed",
+        () -> isFirst() ? "Departure" : "Leave, typed",
         "Leaving time",
         () -> stop.stop().leave(),
         () -> stop.clock().leaves(),
@@ -158,12 +158,16 @@ final class StopFields extends EditorGrid {
     findings(() -> stop.clock().ofDeparture());
   }
 
+  private boolean isFirst() {
+    return stop.index() == 0;
+  }
+
   private interface TimeTaker {
     void take(@Nullable TypedTime time);
   }
 
   private void time(
-      String label,
+      Supplier<String> label,
       String name,
       Supplier<@Nullable TypedTime> typed,
       Supplier<@Nullable ZonedDateTime> computed,
@@ -187,7 +191,7 @@ final class StopFields extends EditorGrid {
               .setPromptText(known == null || !any ? TIME_PROMPT : "computed: " + clock(known));
         });
     field(
-        () -> label,
+        label,
         field,
         () -> {
           TypedTime time = typed.get();

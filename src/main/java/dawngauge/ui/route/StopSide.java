@@ -6,7 +6,7 @@ import dawngauge.ledger.Ledger;
 import dawngauge.ledger.StopLine;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
-import dawngauge.ui.common.TaskLine;
+import dawngauge.ui.common.Pulses;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import java.util.List;
@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -32,9 +33,9 @@ final class StopSide extends BorderPane {
   private final TireTable tires = new TireTable(steps);
   private final StopEditor editor;
   private final SeveralStops several;
-  private final VBox tasks = new VBox();
-  private final VBox reasons = new VBox();
-  private final VBox facts = new VBox();
+  private final ToldLines tasks = new ToldLines("tasks");
+  private final ToldLines reasons = new ToldLines("tasks");
+  private final ToldLines facts = new ToldLines("facts");
   private final Label name = new Label();
   private final TitledPane toDo = section("What to do here", tasks);
   private final TitledPane why = section("Why", reasons);
@@ -45,6 +46,9 @@ final class StopSide extends BorderPane {
   private @Nullable Ledger ledger;
   private int index;
 
+  /** Whether the fields of another stop are to come. */
+  private boolean awaited;
+
   StopSide(TripDocument document, RouteView route) {
     this.document = document;
     this.editor = new StopEditor(document);
@@ -53,14 +57,11 @@ final class StopSide extends BorderPane {
     now.setExpanded(false);
     pressures.setExpanded(false);
     pressures.expandedProperty().addListener(change -> showTires());
-    facts.getStyleClass().add("facts");
     facts.managedProperty().bind(facts.visibleProperty());
     now.expandedProperty().addListener(change -> showFigures());
     this.several = new SeveralStops(document);
     several.managedProperty().bind(several.visibleProperty());
     editor.managedProperty().bind(editor.visibleProperty());
-    tasks.getStyleClass().add("tasks");
-    reasons.getStyleClass().add("tasks");
     why.setExpanded(false);
     name.getStyleClass().add("chosen-stop");
     name.setMinWidth(60);
@@ -106,6 +107,7 @@ final class StopSide extends BorderPane {
 
   /** The fields of the chosen stop. */
   StopEditor editor() {
+    settle();
     return editor;
   }
 
@@ -131,16 +133,16 @@ final class StopSide extends BorderPane {
             ? taken.size() + " stops"
             : any ? Texts.shortened(trip.route().stops().get(index).place()) : "No stop");
     Ledger known = ledger;
-    tasks.getChildren().clear();
-    reasons.getChildren().clear();
-    facts.getChildren().clear();
     if (known != null && index < known.stops().size()) {
       facts(known.stops().get(index));
       card(known.stops().get(index));
       reasons(known.stops().get(index));
     }
-    toDo.setVisible(!together && !tasks.getChildren().isEmpty());
-    why.setVisible(!together && !reasons.getChildren().isEmpty());
+    facts.show();
+    tasks.show();
+    reasons.show();
+    toDo.setVisible(!together && tasks.any());
+    why.setVisible(!together && reasons.any());
     facts.setVisible(!together && any);
     pressures.setVisible(!together);
     showTires();
@@ -151,6 +153,28 @@ final class StopSide extends BorderPane {
     if (together) {
       several.show(taken);
     } else {
+      fields();
+    }
+  }
+
+  /**
+   * Fields that are shown already follow at once. Those of another stop come a frame later, so that
+   * walking from stop to stop does not wait for them; until then they edit the stop before.
+   */
+  private void fields() {
+    Scene scene = getScene();
+    if (scene == null || !editor.isOfAnother(index)) {
+      editor.show(index);
+    } else if (!awaited) {
+      awaited = true;
+      Pulses.after(scene, this::settle);
+    }
+  }
+
+  /** Shows the fields that are still to come. */
+  private void settle() {
+    if (awaited) {
+      awaited = false;
       editor.show(index);
     }
   }
@@ -161,25 +185,22 @@ final class StopSide extends BorderPane {
         line.arrive().isEmpty() || line.leave().isEmpty()
             ? line.arrive() + line.leave()
             : line.arrive() + " to " + line.leave();
-    List<Node> shown = facts.getChildren();
-    shown.add(
-        caution(
-            Stream.of(line.kind(), times, line.zone(), line.air(), line.elevation(), line.hose())
-                .filter(fact -> !fact.isEmpty())
-                .collect(Collectors.joining(" · "))));
-    line.loads().forEach(load -> shown.add(caution(load)));
+    facts.add(
+        Stream.of(line.kind(), times, line.zone(), line.air(), line.elevation(), line.hose())
+            .filter(fact -> !fact.isEmpty())
+            .collect(Collectors.joining(" · ")));
+    line.loads().forEach(facts::add);
     StopLine.TireRow tight = line.tightest();
     if (tight != null) {
-      shown.add(
-          caution(
-              "margin "
-                  + tight.margin()
-                  + " of "
-                  + tight.tires()
-                  + (tight.byEstimate() ? ", by estimate" : "")));
+      facts.add(
+          "margin "
+              + tight.margin()
+              + " of "
+              + tight.tires()
+              + (tight.byEstimate() ? ", by estimate" : ""));
     }
     if (!line.leg().isEmpty()) {
-      shown.add(caution("then " + line.leg()));
+      facts.add("then " + line.leg());
     }
   }
 
@@ -200,28 +221,26 @@ final class StopSide extends BorderPane {
 
   /** What to do and what to watch, in whole. */
   private void card(StopLine line) {
-    List<Node> shown = tasks.getChildren();
-    line.card().todo().forEach(task -> shown.add(TaskLine.whole(task)));
-    line.card().watch().forEach(watched -> shown.add(caution(watched)));
+    line.card().todo().forEach(task -> tasks.add(task.mark(), task.text()));
+    line.card().watch().forEach(tasks::add);
     if (!line.slightChance()) {
-      shown.add(caution(line.chance()));
+      tasks.add(line.chance());
     }
-    line.cautions().forEach(caution -> shown.add(caution(caution)));
+    line.cautions().forEach(tasks::add);
     if (!line.tasks().isEmpty()) {
-      shown.add(caution(Ledger.CAUTIONS.get(1)));
+      tasks.add(Ledger.CAUTIONS.get(1));
     }
   }
 
   /** The reasons in full, and what they rest on. */
   private void reasons(StopLine line) {
-    List<Node> shown = reasons.getChildren();
-    line.tasks().forEach(task -> shown.add(TaskLine.whole(task)));
-    line.routine().forEach(habit -> shown.add(caution("Gauge " + habit)));
+    line.tasks().forEach(task -> reasons.add(task.mark(), task.told()));
+    line.routine().forEach(habit -> reasons.add("Gauge " + habit));
     if (!line.chance().isEmpty() && line.slightChance()) {
-      shown.add(caution(line.chance()));
+      reasons.add(line.chance());
     }
     if (!line.airFrom().isEmpty()) {
-      shown.add(caution("Temperature " + line.airFrom()));
+      reasons.add("Temperature " + line.airFrom());
     }
   }
 
@@ -229,13 +248,6 @@ final class StopSide extends BorderPane {
     if (now.isVisible() && now.isExpanded()) {
       figures.show(index);
     }
-  }
-
-  private static Label caution(String text) {
-    Label label = new Label(text);
-    label.getStyleClass().add("lesser");
-    label.setWrapText(true);
-    return label;
   }
 
   /** Tells how a figure came about. */
@@ -249,6 +261,7 @@ final class StopSide extends BorderPane {
   void edit() {
     Platform.runLater(
         () -> {
+          settle();
           Node fields = several.isVisible() ? several : editor;
           reveal(fields);
           Node first = fields.lookup(".text-field");
