@@ -43,9 +43,20 @@ final class Lookahead {
 
   private final Forecaster forecaster;
   private final double allowed;
+  private final boolean shown;
 
   Lookahead(Forecaster forecaster) {
+    this(forecaster, false);
+  }
+
+  /**
+   * What lies ahead.
+   *
+   * @param shown whether a tire is to roll only where it can be shown that its load is carried
+   */
+  Lookahead(Forecaster forecaster, boolean shown) {
     this.forecaster = forecaster;
+    this.shown = shown;
     this.allowed = 1 - forecaster.options().confidence();
   }
 
@@ -101,8 +112,12 @@ final class Lookahead {
 
   /** Every judged moment from leaving a stop until the next one with air. */
   List<Judged> until(int visit, List<TireAtStop> track) {
+    return between(visit, Math.min(nextWithAir(visit, track), track.size() - 1), track);
+  }
+
+  /** Every judged moment from leaving a stop until another. */
+  List<Judged> between(int visit, int end, List<TireAtStop> track) {
     List<Judged> all = new ArrayList<>();
-    int end = Math.min(nextWithAir(visit, track), track.size() - 1);
     for (int i = visit; i < end; i++) {
       all.addAll(judgedAt(i, track.get(i)));
     }
@@ -148,6 +163,16 @@ final class Lookahead {
   boolean lacksAir(Judged judged) {
     return judged.expectedLow()
         || (judged.chance().tooLikely(allowed) && !judged.limits().overloaded());
+  }
+
+  /**
+   * Whether the tire is not to roll so, be air a cure or none; with a load that cannot be shown to
+   * be carried, where that is asked for.
+   */
+  boolean mayNotRoll(Judged judged) {
+    return judged.expectedLow()
+        || judged.chance().tooLikely(allowed)
+        || (shown && judged.chance().cannotBeShown(allowed));
   }
 
   /** The first judged moment at which the tire is not to roll. */
@@ -221,8 +246,12 @@ final class Lookahead {
 
   /** Whether its load is likelier too much than allowed at any pressure, the label's too. */
   boolean noAirHelps(Judged judged) {
-    return lacksAir(judged)
-        && Double.isNaN(judged.limits().certified())
+    return lacksAir(judged) && beyondAir(judged);
+  }
+
+  /** Whether no pressure that is allowed carries the load with the chance that is asked for. */
+  boolean beyondAir(Judged judged) {
+    return Double.isNaN(judged.limits().certified())
         && Double.isNaN(neededForLoad(judged.limits().carrying(), judged.moment()));
   }
 
@@ -231,7 +260,12 @@ final class Lookahead {
     if (carrying == null) {
       return Double.NEGATIVE_INFINITY;
     }
-    double wanted = carrying.needed(allowed, then.limitSigma(), then.fineSigma());
+    double coarse = then.limitSigma();
+    double fine = then.fineSigma();
+    double wanted =
+        shown // the cautious curve is nowhere under the likely one
+            ? carrying.neededToShow(allowed, coarse, fine)
+            : carrying.needed(allowed, coarse, fine);
     // The cautious side reaches further, the more air there is.
     return then.fill() * (wanted + then.airPressure()) / (then.low() + then.airPressure());
   }

@@ -2,6 +2,7 @@ package dawngauge.ledger;
 
 import dawngauge.advice.AdjustmentPlan;
 import dawngauge.advice.FigureNow;
+import dawngauge.advice.Reach;
 import dawngauge.advice.SetFigure;
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Moment;
@@ -76,7 +77,26 @@ final class CompressorWords {
   }
 
   private static String about(double seconds) {
+    return "About " + minutes(seconds) + " by your compressor";
+  }
+
+  private static String minutes(double seconds) {
     long minutes = (long) Math.ceil(seconds / SECONDS_A_MINUTE - ROUNDING);
-    return "About " + Wording.span(Duration.ofMinutes(minutes)) + " by your compressor";
+    return Wording.span(Duration.ofMinutes(minutes));
+  }
+
+  /**
+   * How long it takes from what a tire reads to the least that it must leave with; empty where that
+   * is not known, or it has as much.
+   */
+  static String reach(Rig rig, Reach.OfTire tire, GaugePressure least) {
+    Moment check = tire.at().check();
+    if (check == null) {
+      return "";
+    }
+    OptionalDouble seconds =
+        OwnCompressor.secondsToRaise(
+            rig, tire.at().fitted().spec(), tire.reads(), least.pascals(), check.airPressure());
+    return seconds.isEmpty() ? "" : minutes(seconds.getAsDouble());
   }
 }

@@ -84,6 +84,14 @@ public final class Wording {
     return pressure(Math.ceil(pascals / step - 1e-6) * step, units);
   }
 
+  /** The same for what is to spare, rounded down: so much there is at the least. */
+  static String spare(double pascals, UnitSystem units) {
+    String below = floor(-pascals, units);
+    return below.startsWith("-")
+        ? below.substring(1)
+        : below.matches("[0.]+") ? below : "-" + below;
+  }
+
   /** A pressure as the ledger shows it, with its unit. */
   static Phrase.Stated shown(double pascals) {
     return new Phrase.Stated(new GaugePressure(pascals), 0, 2);

@@ -8,6 +8,7 @@ import dawngauge.advice.Adviser;
 import dawngauge.advice.FigureNow;
 import dawngauge.advice.GoNoGo;
 import dawngauge.advice.PlanWishes;
+import dawngauge.advice.Reach;
 import dawngauge.advice.Reminder;
 import dawngauge.advice.Reminders;
 import dawngauge.ambient.Ambient;
@@ -211,6 +212,18 @@ public final class Plan {
     return forecaster()
         .filter(known -> stop < known.itinerary().visits().size())
         .flatMap(known -> FigureNow.of(known, advice.get().orElseThrow(), position, stop));
+  }
+
+  /**
+   * How far the air in the tires reaches from a stop; empty where no time on the way is known, and
+   * at the last stop.
+   *
+   * @param stop index of the stop
+   */
+  public Optional<Reach> reach(int stop) {
+    return forecaster()
+        .filter(known -> stop < known.itinerary().visits().size() - 1)
+        .map(known -> Reach.of(known, advice.get().orElseThrow(), stop));
   }
 
   /**

@@ -328,6 +328,10 @@ public enum ProblemCode {
       Severity.ERROR,
       "this calendar holds {0} reminders of another trip, which would be called off: give another"
           + " name"),
+  NOTHING_AHEAD(
+      Severity.ERROR,
+      "nothing is known of the way ahead of {0}: it is the last stop, or times on the way are"
+          + " missing; name an earlier stop, or type departure and legs"),
   NOTHING_KNOWN_HERE(
       Severity.ERROR,
       "nothing is known of this tire at {0}: no time, no air temperature, no elevation, no reading or"

@@ -119,18 +119,22 @@ public final class Carrying {
    * where no pressure helps.
    */
   public double needed(double chance, double sigma) {
+    return needed(likely, chance, sigma);
+  }
+
+  private double needed(Needs curve, double chance, double sigma) {
     double low = -FAR * sigma;
     double high =
         capacity.pascalsFor(capacity.mostKilograms()) + extraPascals + ROUNDING + FAR * sigma;
-    if (!(underFloor(high, sigma) <= chance)) {
+    if (!(curve.chanceOver(high, sigma) <= chance)) {
       return Double.NaN;
-    } else if (underFloor(low, sigma) <= chance) {
+    } else if (curve.chanceOver(low, sigma) <= chance) {
       return low;
     }
     return new BracketingNthOrderBrentSolver(0, NEAR, 0, POINTS)
         .solve(
             MOST_TRIES,
-            pascals -> underFloor(pascals, sigma) - chance,
+            pascals -> curve.chanceOver(pascals, sigma) - chance,
             low,
             high,
             AllowedSolution.BELOW_SIDE);
@@ -142,11 +146,20 @@ public final class Carrying {
    * @see #needed(double, double)
    */
   public double needed(double chance, double sigma, double other) {
-    double needed = needed(chance, sigma);
+    return needed(likely, chance, sigma, other);
+  }
+
+  /** The same for {@link #notShown}: from there on it can be shown that the load is carried. */
+  public double neededToShow(double chance, double sigma, double other) {
+    return needed(cautious, chance, sigma, other);
+  }
+
+  private double needed(Needs curve, double chance, double sigma, double other) {
+    double needed = needed(curve, chance, sigma);
     // The chance falls as the pressure rises: where it is small enough there, less is needed.
-    return Double.isNaN(needed) || underFloor(needed, other) <= chance
+    return Double.isNaN(needed) || curve.chanceOver(needed, other) <= chance
         ? needed
-        : needed(chance, other);
+        : needed(curve, chance, other);
   }
 
   /** One standard deviation of the pressure that the load likely needs, where some carries it. */

@@ -133,6 +133,21 @@ class RandomTripsTest {
   }
 
   @Test
+  void whatTheAirReachesAgreesWithTheAdvice() {
+    int looked = 0;
+    int stopped = 0;
+    for (int i = 0; i < TRIPS / 4; i++) {
+      Scenario scenario = next();
+      ReachRules rules = new ReachRules(scenario.forecaster(), scenario.advise());
+      rules.check();
+      looked += rules.figures();
+      stopped += rules.stopped();
+    }
+    assertThat(looked).isGreaterThan(300);
+    assertThat(stopped).isGreaterThan(100);
+  }
+
+  @Test
   void holdsWhereThePlanIsFollowedToo() {
     for (int i = 0; i < TRIPS; i++) {
       Scenario scenario = next();

@@ -17,11 +17,14 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextArea;
+import javafx.scene.control.TitledPane;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.BorderPane;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Timeout;
@@ -152,6 +155,17 @@ class PicturesTest extends WindowTest {
               () -> area.setText("Trinidad CO @ 25 min\nSpringfield\n35.2, -101.8\nNowhere QQ"));
           open.until("it is understood", () -> open.texts("place-line").size() == 4);
         }),
+    REACH(
+        true,
+        open -> {
+          open.focusStop(2);
+          open.keys(KeyCode.ENTER); // in a small window the stop comes up by this
+          unfoldReach(open);
+          open.run(
+              () ->
+                  open.nodes(ScrollPane.class, s -> s.getParent() instanceof BorderPane)
+                      .forEach(scroll -> scroll.setVvalue(1)));
+        }),
     SEVERAL(
         true,
         open -> {
@@ -214,6 +228,18 @@ class PicturesTest extends WindowTest {
       assertThat(colors(picture)).as(name).isGreaterThan(LEAST_COLORS);
       ImageIO.write(picture, "png", FOLDER.resolve(name.replace(".0", "") + ".png").toFile());
     }
+  }
+
+  /** Opens what the air reaches from the chosen stop, and waits for it. */
+  static void unfoldReach(OpenWindow open) {
+    open.run(
+        () ->
+            open.nodes(TitledPane.class, pane -> pane.getText().startsWith("How far"))
+                .forEach(pane -> pane.setExpanded(true)));
+    open.until(
+        "it is told",
+        () ->
+            open.nodes(Label.class, label -> label.getText().startsWith("Next hose")).size() == 1);
   }
 
   /** A page of all pictures. */

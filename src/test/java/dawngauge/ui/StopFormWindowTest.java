@@ -2,9 +2,17 @@ package dawngauge.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.advice.Advice;
+import dawngauge.ledger.ReachPage;
+import dawngauge.planner.Plan;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.report.PageText;
 import dawngauge.ui.route.RouteView;
 import java.util.List;
+import java.util.Objects;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 
@@ -70,6 +78,28 @@ class StopFormWindowTest extends WindowTest {
     assertThat(lows(open)).isEqualTo(lows);
     assertThat(open.buttons("Drop")).isEmpty();
     assertThat(open.buttons("+ load")).hasSize(1);
+  }
+
+  @Test
+  void whatTheAirReachesFollowsTheStopAndAgreesWithTheCommand() {
+    OpenWindow open = open(demo());
+    walkTo(open, 2);
+    PicturesTest.unfoldReach(open);
+    Plan plan = planner().plan(demo());
+    Advice advice = Objects.requireNonNull(plan.advice());
+    for (int row : new int[] {2, 4, 11}) {
+      walkTo(open, row);
+      String page =
+          PageText.of(
+              ReachPage.of(demo(), advice, plan.reach(row).orElseThrow(), UnitSystem.US), false);
+      String hose = page.lines().skip(1).findFirst().orElseThrow().strip();
+      open.until(
+          "it is of stop " + row,
+          () -> !open.nodes(Label.class, label -> hose.startsWith(label.getText())).isEmpty());
+    }
+    walkTo(open, 12); // the last: nothing lies ahead
+    assertThat(open.nodes(TitledPane.class, pane -> pane.getText().startsWith("How far")))
+        .isEmpty();
   }
 
   /** Fields for lows of a day. */

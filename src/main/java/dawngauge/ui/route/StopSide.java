@@ -41,6 +41,8 @@ final class StopSide extends BorderPane {
   private final TitledPane why = section("Why", reasons);
   private final TitledPane pressures = section("Tires here", new VBox(8, tires, steps));
   private final FigurePane figures;
+  private final ReachPane reach;
+  private final TitledPane ahead;
   private final TitledPane now;
   private final ScrollPane scroll;
   private @Nullable Ledger ledger;
@@ -55,6 +57,10 @@ final class StopSide extends BorderPane {
     this.figures = new FigurePane(document);
     this.now = section("Set a tire here, or what does a reading mean?", figures);
     now.setExpanded(false);
+    this.reach = new ReachPane(document);
+    this.ahead = section("How far does the air reach?", reach);
+    ahead.setExpanded(false);
+    ahead.expandedProperty().addListener(change -> showReach());
     pressures.setExpanded(false);
     pressures.expandedProperty().addListener(change -> showTires());
     facts.managedProperty().bind(facts.visibleProperty());
@@ -76,7 +82,7 @@ final class StopSide extends BorderPane {
             button("Remove", "Remove the chosen stop", route::remove));
     VBox bar = new VBox(3, name, buttons);
     bar.getStyleClass().add("bar");
-    VBox content = new VBox(facts, toDo, why, editor, several, pressures, now);
+    VBox content = new VBox(facts, toDo, why, editor, several, pressures, now, ahead);
     content.getStyleClass().add("side");
     scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
@@ -148,6 +154,8 @@ final class StopSide extends BorderPane {
     showTires();
     now.setVisible(!together && any);
     showFigures();
+    ahead.setVisible(!together && index < trip.route().stops().size() - 1);
+    showReach();
     editor.setVisible(!together);
     several.setVisible(together);
     if (together) {
@@ -247,6 +255,12 @@ final class StopSide extends BorderPane {
   private void showFigures() {
     if (now.isVisible() && now.isExpanded()) {
       figures.show(index);
+    }
+  }
+
+  private void showReach() {
+    if (ahead.isVisible() && ahead.isExpanded()) {
+      reach.show(index);
     }
   }
 

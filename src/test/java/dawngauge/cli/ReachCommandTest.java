@@ -1,0 +1,79 @@
+package dawngauge.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** How far the air reaches, as the command tells it; the demo haul. */
+class ReachCommandTest {
+
+  private static final String HAUL = "demo-data/autumn-stock-haul.dawngauge";
+
+  private static String told(Run run) {
+    assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+    return run.out().replaceAll(" +", " ");
+  }
+
+  @Test
+  void theNextHoseTheWayToItAndWhatEachTireMustLeaveWith() {
+    assertThat(told(Run.of("reach", Run.DEMO, "--stop", "1")))
+        .contains("Alamosa CO: how far the air reaches")
+        .contains("Next hose: Dalhart TX, 265 mi on, Tue 6 Apr 12:29.")
+        .contains("Walsenburg CO Tue 6 Apr 07:13 yes, 6 psi to spare (p1l)")
+        .contains("In psi, as the gauge shows them at 05:45, cold:")
+        .contains("tire reads least to Dalhart TX least to the end")
+        .contains("t2r 72 65 68")
+        .contains("It is no figure to aim at")
+        .contains("Inflating: clip-on chuck");
+  }
+
+  @Test
+  void inBarToo() {
+    assertThat(told(Run.of("reach", Run.DEMO, "--stop", "1", "--units", "si")))
+        .contains("426 km on")
+        .contains("In bar, as the gauge shows them")
+        .contains("bar to spare (p1l)");
+  }
+
+  @Test
+  void whatCannotBeAskedIsSaid() {
+    Run last = Run.of("reach", Run.DEMO, "--stop", "13");
+    assertThat(last.code()).isEqualTo(ExitCode.CONTENT);
+    assertThat(last.err()).contains("Childress TX").contains("last stop");
+    assertThat(Run.of("reach", Run.DEMO, "--stop", "Denver").code()).isEqualTo(ExitCode.USAGE);
+    assertThat(Run.of("reach", Run.DEMO).code()).isEqualTo(ExitCode.USAGE);
+    assertThat(Run.of("reach", "no-such-file", "--stop", "1").code()).isEqualTo(66);
+  }
+
+  /**
+   * t2r read at 50 psi, 7,543 ft up, 11.11 psi of air: its size holds 64.80 liter, so 15 psi more
+   * take 64.80·15/11.11 = 87.5 liter, at 10 L/min 8.7 minutes, in whole ones 9.
+   */
+  @Test
+  void theOwnCompressorsMinutesStandBeside() {
+    String demo = Run.text(Run.DEMO);
+    String gauges = "    \"gauges\": [";
+    String text =
+        demo.replace(
+                gauges,
+                "\"compressorTop\": \"120 psi\", \"compressorFlow\": \"10 L/min\","
+                    + " \"compressorFlowAt\": \"90 psi\",\n"
+                    + gauges)
+            .replace("\"72 psi\"", "\"50 psi\"");
+    assertThat(text).contains("\"50 psi\"");
+    String page = told(Run.ofText(text, "reach", "-", "--stop", "1"));
+    assertThat(page)
+        .contains("by your compressor")
+        .contains("no: t2r 15 psi short")
+        .containsPattern("t2r 50 65 \\d\\d 9 min");
+  }
+
+  @Test
+  void theOtherDemoAnswersAtEveryStop() {
+    int stops = 0;
+    while (Run.of("reach", HAUL, "--stop", "" + (stops + 1)).code() == ExitCode.DONE) {
+      stops++;
+    }
+    assertThat(stops).isGreaterThan(5);
+  }
+}
