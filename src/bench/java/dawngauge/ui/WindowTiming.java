@@ -37,11 +37,11 @@ import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Times the window: {@code edits FILE|STOPSxRIGS}, {@code scroll}, {@code stops} and {@code tires}
- * (going to the next one), {@code first FILE}, {@code bare}, {@code map}. Needs a display. Edits
- * are timed on the window's thread from the edit to the end of the layout pulse that shows it; the
- * wait for that pulse, which comes 60 times a second, is told apart. The first pictures, of the
- * frame and of all figures, count from the start of the process.
+ * Times the window: {@code edits FILE|STOPSxRIGS} (a rig has 18 tires), {@code scroll}, {@code
+ * stops} and {@code tires} (going to the next one), {@code first FILE}, {@code bare}, {@code map}.
+ * Needs a display. Edits are timed on the window's thread from the edit to the end of the layout
+ * pulse that shows it; the wait for that pulse, which comes 60 times a second, is told apart. The
+ * first pictures, of the frame and of all figures, count from the start of the process.
  */
 public final class WindowTiming {
 
@@ -158,9 +158,14 @@ public final class WindowTiming {
     /** A longer or shorter stay at the second stop: all after it changes. */
     private static void edit(TripDocument document, Trip trip, int i) {
       Stop second = trip.route().stops().get(1);
-      document.edit(
+      Trip next =
           dawngauge.trip.RouteEdits.withStop(
-              document.trip(), 1, second.withStay(Duration.ofMinutes(10 + i % 50))));
+              document.trip(), 1, second.withStay(Duration.ofMinutes(10 + i % 50)));
+      document.edit(next);
+      if (!document.trip().equals(next)) {
+        System.err.println("The edit was refused: only a trip within the limits can be timed.");
+        System.exit(1);
+      }
     }
 
     private static <T> T none(Class<T> type) {

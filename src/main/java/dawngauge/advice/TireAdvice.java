@@ -59,11 +59,14 @@ public record TireAdvice(
 
   /** The strongest mark; clear only where margin and label are known. */
   public Mark mark() {
+    Mark asked = reasons.isEmpty() ? Mark.CLEAR : reasons.get(0).mark(); // strongest first
+    if (asked.compareTo(Mark.UNKNOWN) > 0) {
+      return asked;
+    }
     boolean unknown =
         tire.leaving() == null
             || Double.isNaN(tire.margin())
             || Double.isNaN(tire.fitted().labelPascals());
-    Mark known = unknown ? Mark.UNKNOWN : Mark.CLEAR;
-    return reasons.stream().map(Reason::mark).reduce(known, Mark::stronger);
+    return unknown ? Mark.UNKNOWN : asked;
   }
 }

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * One tire along the way as lines to draw, without a toolkit. Figures are in the chosen units.
@@ -142,23 +143,22 @@ public record Trace(
    * The tire with the lowest load margin anywhere on the way; the first one where none is known.
    */
   public static WheelPosition tightest(Advice advice) {
-    List<WheelPosition> all =
-        advice.stops().stream()
-            .flatMap(stop -> stop.tires().stream())
-            .map(tire -> tire.tire().fitted().position())
-            .toList();
-    return tightest(advice, all)
+    return tightest(advice, position -> true)
         .orElseThrow(() -> new IllegalArgumentException("a rig without tires has no trace"));
   }
 
   /** The same of some tires; empty where the rig has none of them. */
   public static Optional<WheelPosition> tightest(Advice advice, Collection<WheelPosition> some) {
+    return tightest(advice, some::contains);
+  }
+
+  private static Optional<WheelPosition> tightest(Advice advice, Predicate<WheelPosition> some) {
     WheelPosition tightest = null;
     double lowest = Double.POSITIVE_INFINITY;
     for (StopAdvice stop : advice.stops()) {
       for (TireAdvice tire : stop.tires()) {
         double margin = tire.tire().worstMargin();
-        boolean asked = some.contains(tire.tire().fitted().position());
+        boolean asked = some.test(tire.tire().fitted().position());
         if (asked && (tightest == null || margin < lowest)) {
           tightest = tire.tire().fitted().position();
           lowest = Double.isNaN(margin) ? lowest : margin;

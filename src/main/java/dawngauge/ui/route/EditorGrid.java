@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
@@ -25,6 +26,7 @@ import org.jspecify.annotations.Nullable;
 class EditorGrid extends GridPane {
 
   private static final double LABELS = 116;
+  private static final double GAP = 5;
   private static final int LONGEST_NOTE = 400;
 
   private final List<Runnable> refreshers = new ArrayList<>();
@@ -98,11 +100,18 @@ class EditorGrid extends GridPane {
           label.setText(Texts.shortened(text.get(), LONGEST_NOTE));
           label.setVisible(!label.getText().isEmpty());
         });
+    place(label);
     add(label, column, getRowCount(), 2 - column, 1);
+  }
+
+  /** The gap goes with the node: where that is gone, there is none. */
+  private static void place(Node node) {
+    setMargin(node, new Insets(GAP, 0, 0, 0));
   }
 
   /** A node over both columns. */
   final void wide(Node node) {
+    place(node);
     add(node, 0, getRowCount(), 2, 1);
   }
 
@@ -112,6 +121,8 @@ class EditorGrid extends GridPane {
     label.setLabelFor(beside instanceof FigureField<?> field ? field.field() : beside);
     label.setWrapText(true);
     onRefresh(() -> label.setText(name.get()));
+    place(label);
+    place(beside);
     addRow(getRowCount(), label, beside);
     return label;
   }

@@ -66,6 +66,10 @@ public final class RouteView extends BorderPane implements FirstField.Named {
   private final Set<String> unfolded = new HashSet<>(); // axles
   private StopGrid shown;
   private @Nullable WheelPosition position;
+
+  /** The tire with least margin, once it was looked for. */
+  private @Nullable WheelPosition tightest;
+
   private @Nullable Advice other;
   private Supplier<Optional<TileSource>> onlineMap = Optional::empty;
   private int chosen;
@@ -219,8 +223,15 @@ public final class RouteView extends BorderPane implements FirstField.Named {
       return Optional.empty();
     }
     WheelPosition asked = position;
-    return Optional.of(
-        asked != null && advice.tracks().containsKey(asked) ? asked : Trace.tightest(advice));
+    if (asked != null && advice.tracks().containsKey(asked)) {
+      return Optional.of(asked);
+    }
+    WheelPosition known = tightest;
+    if (known == null) {
+      known = Trace.tightest(advice);
+      tightest = known;
+    }
+    return Optional.of(known);
   }
 
   /** Shows the trace of a column. */
@@ -396,6 +407,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
   }
 
   private void refresh() {
+    tightest = null;
     shown = made(shown.display());
     Ledger ledger = shown.ledger();
     verdict.show(Verdict.of(document.trip(), ledger, document.planned().advice()), ledger);
