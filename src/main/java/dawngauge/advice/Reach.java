@@ -2,6 +2,7 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.LegLow;
 import dawngauge.forecast.Moment;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
@@ -44,6 +45,8 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
    * @param reached index of the last stop to which it may roll with the air it has: with its load
    *     shown to be carried with the chosen confidence or as certified, over the line of a tire
    *     that ran low, and not on hold; the stop itself where not even to the next
+   * @param knownTo index of the last stop up to which air, pressure and load on the whole way are
+   *     known; beyond it nothing is said
    * @param needed what the gauge must show when the tire is gauged here to roll to each stop behind
    *     this one, by the air it has, in pascal: the first entry is of the next stop; negative
    *     infinity where nothing asks for any, NaN where no air helps
@@ -55,6 +58,7 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
       TireAtStop at,
       @Nullable Phrase hold,
       int reached,
+      int knownTo,
       List<Double> needed,
       @Nullable GaugePressure toHose,
       @Nullable GaugePressure toEnd) {
@@ -64,9 +68,9 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
       needed = List.copyOf(needed);
     }
 
-    /** Whether what it reads here is known, and what it has to carry. */
-    public boolean known() {
-      return at.check() != null && at.limits().carrying() != null;
+    /** Whether all that it meets up to a stop is known. */
+    public boolean known(int stop) {
+      return stop <= knownTo;
     }
 
     /** What the gauge is expected to show when it is gauged here, in pascal; NaN if not known. */
@@ -99,8 +103,14 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
       WheelPosition position = advised.tire().fitted().position();
       Track track = advice.tracks().get(position);
       if (track != null) {
-        List<@Nullable Phrase> holds = holds(advice, position);
-        tires.add(new Way(lookahead, track.before(visit), visit, holds).of(hose.orElse(end), end));
+        Way way =
+            new Way(
+                lookahead,
+                track.before(visit),
+                visit,
+                holds(advice, position),
+                advice.stops().stream().map(stop -> stop.stop().airAheadKnown()).toList());
+        tires.add(way.of(hose.orElse(end), end));
       }
     }
     return new Reach(visit, hose, end, tires);
@@ -126,32 +136,54 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
    * The way of one tire from the stop.
    *
    * @param holds why it is on hold at each stop
+   * @param airKnown whether the air on the whole leg ahead of each stop is known
    */
-  private record Way(Lookahead lookahead, Track track, int visit, List<@Nullable Phrase> holds) {
+  private record Way(
+      Lookahead lookahead,
+      Track track,
+      int visit,
+      List<@Nullable Phrase> holds,
+      List<Boolean> airKnown) {
 
     OfTire of(int hose, int end) {
       TireAtStop at = stops().get(visit);
       Moment check = at.check();
       if (check == null) {
-        return new OfTire(at, holds.get(visit), visit, unknown(end), null, null);
+        return new OfTire(at, holds.get(visit), visit, visit, unknown(end), null, null);
+      }
+      int knownTo = visit;
+      while (knownTo < end && known(knownTo)) {
+        knownTo++;
       }
       int byAir = visit;
-      while (byAir < end && rolls(stops(), byAir, byAir + 1)) {
+      while (byAir < knownTo && rolls(stops(), byAir, byAir + 1)) {
         byAir++;
       }
       int reached = visit;
       while (reached < byAir && holds.get(reached) == null) {
         reached++;
       }
-      boolean forAir = byAir == visit; // then the figures say what it needs
+      boolean forAir = byAir == visit && knownTo > visit; // then the figures say what it needs
       List<Double> needed = needed(check, end);
       return new OfTire(
           at,
           forAir ? null : holds.get(visit),
           reached,
+          knownTo,
           needed,
-          least(check, needed, hose),
-          least(check, needed, end));
+          hose <= knownTo ? least(check, needed, hose) : null,
+          end <= knownTo ? least(check, needed, end) : null);
+    }
+
+    /** Whether the tire, its load and all the air are known from leaving a stop to the next. */
+    private boolean known(int stop) {
+      TireAtStop there = stops().get(stop);
+      LegLow low = there.low();
+      return airKnown.get(stop)
+          && there.leaving() != null
+          && low != null
+          && !Double.isNaN(there.leavingChance().notShown())
+          && !Double.isNaN(low.chance().notShown());
     }
 
     private List<TireAtStop> stops() {

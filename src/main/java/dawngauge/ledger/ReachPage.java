@@ -150,10 +150,10 @@ public final class ReachPage {
       String name = name(tire);
       if (tire.hold() != null) {
         refused.add(name + ": " + tire.hold().in(units));
-      } else if (!tire.known()) {
+      } else if (tire.reached() < Math.min(stop, tire.knownTo())) {
+        refused.add(name + lacks(tire, Math.min(stop, tire.knownTo())));
+      } else if (!tire.known(stop)) {
         unknown.add(name);
-      } else if (tire.reached() < stop) {
-        refused.add(name + lacks(tire, stop));
       } else if (tire.spare(stop) < spare) {
         spare = tire.spare(stop);
         tightest = name;
@@ -165,16 +165,10 @@ public final class ReachPage {
     } else if (tightest.isEmpty()) {
       return new Answer(false, "not known");
     }
-    return new Answer(
-        true,
-        "yes, "
-            + Wording.spare(spare, units)
-            + " "
-            + unit()
-            + " to spare ("
-            + tightest
-            + ")"
-            + known);
+    String most = Wording.spare(spare, units) + " " + unit() + " to spare (" + tightest + ")";
+    return unknown.isEmpty()
+        ? new Answer(true, "yes, " + most)
+        : new Answer(false, "not known of " + String.join(" ", unknown) + "; else " + most);
   }
 
   private String lacks(Reach.OfTire tire, int stop) {
@@ -227,7 +221,7 @@ public final class ReachPage {
   private String least(Reach.OfTire tire, int stop, @Nullable GaugePressure figure) {
     if (tire.hold() != null) {
       return "on hold";
-    } else if (!tire.known()) {
+    } else if (!tire.known(stop)) {
       return "not known";
     } else if (figure != null) {
       return Wording.figureNumber(figure.pascals(), units);

@@ -59,6 +59,11 @@ final class ReachRules {
       assertThat(holds(stop, tire)).as("hold at " + stop).isFalse();
     }
     assertThat(tire.hold() == null || tire.reached() == visit).isTrue();
+    assertThat(tire.reached()).isLessThanOrEqualTo(tire.knownTo());
+    // Nor where the advice of a stop before cannot say what is ahead.
+    for (int stop = visit; stop < tire.knownTo(); stop++) {
+      assertThat(advice.stops().get(stop).stop().airAheadKnown()).isTrue();
+    }
     double before = Double.NEGATIVE_INFINITY;
     for (int stop = visit + 1; stop <= reach.end(); stop++) {
       double needed = tire.needed().get(stop - visit - 1);

@@ -90,6 +90,24 @@ class ReachTest {
     assertThat(tire.reached()).isZero();
   }
 
+  /** No temperature at the night: the leg to it is the last of which anything is known. */
+  @Test
+  void beyondWhatIsKnownNothingIsSaid() {
+    Scenario gap =
+        Scenario.from("Home", "41 °F")
+            .weighing("3000 lb")
+            .allRead("70 psi")
+            .to("Stop", 0.5, "45 °F")
+            .to("Night", 20, null)
+            .to("End", 1, "30 °F");
+    Reach.OfTire tire = left(gap, 0);
+    assertThat(tire.knownTo()).isEqualTo(1);
+    assertThat(tire.reached()).isEqualTo(1);
+    assertThat(tire.toEnd()).isNull();
+    Scenario unweighed = light().weighing(null).gawr(null);
+    assertThat(left(unweighed, 0).knownTo()).as("its load is not known").isZero();
+  }
+
   @Test
   void aTireOnHoldReachesNothing() {
     Reach.OfTire tire = left(light().tread(WheelSlot.LEFT, "1/32 in"), 0);

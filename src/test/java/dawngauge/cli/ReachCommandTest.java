@@ -28,6 +28,15 @@ class ReachCommandTest {
   }
 
   @Test
+  void beyondAPlaceWithoutTemperatureNothingIsSaid() {
+    assertThat(told(Run.of("reach", "demo-data/gap-haul.dawngauge", "--stop", "1")))
+        .contains("Walsenburg CO Tue 6 Apr 07:13 yes, 6 psi to spare (p1l)")
+        .contains("Raton NM Tue 6 Apr 08:45 not known")
+        .contains("Dalhart TX Tue 6 Apr 12:29 not known")
+        .contains("t2r 72 not known not known");
+  }
+
+  @Test
   void inBarToo() {
     assertThat(told(Run.of("reach", Run.DEMO, "--stop", "1", "--units", "si")))
         .contains("426 km on")
