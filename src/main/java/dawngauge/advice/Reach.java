@@ -11,7 +11,9 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.WheelPosition;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -98,15 +100,18 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
         IntStream.rangeClosed(visit + 1, end)
             .filter(i -> !visits.get(i).passes() && visits.get(i).stop().air().available())
             .findFirst();
+    Map<WheelPosition, Track> asTheyAre = new HashMap<>();
+    advice.tracks().forEach((position, track) -> asTheyAre.put(position, track.before(visit)));
     List<OfTire> tires = new ArrayList<>();
     for (TireAdvice advised : advice.stops().get(visit).tires()) {
       WheelPosition position = advised.tire().fitted().position();
-      Track track = advice.tracks().get(position);
+      Track track = asTheyAre.get(position);
       if (track != null) {
         Way way =
             new Way(
                 lookahead,
-                track.before(visit),
+                track,
+                Forecaster.stops(position, asTheyAre),
                 visit,
                 holds(advice, position),
                 advice.stops().stream().map(stop -> stop.stop().airAheadKnown()).toList());
@@ -135,18 +140,21 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
   /**
    * The way of one tire from the stop.
    *
+   * @param track the tire as it is
+   * @param stops the same beside its dual mate, which takes its part of the load by its pressure
    * @param holds why it is on hold at each stop
    * @param airKnown whether the air on the whole leg ahead of each stop is known
    */
   private record Way(
       Lookahead lookahead,
       Track track,
+      List<TireAtStop> stops,
       int visit,
       List<@Nullable Phrase> holds,
       List<Boolean> airKnown) {
 
     OfTire of(int hose, int end) {
-      TireAtStop at = stops().get(visit);
+      TireAtStop at = stops.get(visit);
       Moment check = at.check();
       if (check == null) {
         return new OfTire(at, holds.get(visit), visit, visit, unknown(end), null, null);
@@ -156,7 +164,7 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
         knownTo++;
       }
       int byAir = visit;
-      while (byAir < knownTo && rolls(stops(), byAir, byAir + 1)) {
+      while (byAir < knownTo && rolls(stops, byAir, byAir + 1)) {
         byAir++;
       }
       int reached = visit;
@@ -164,20 +172,20 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
         reached++;
       }
       boolean forAir = byAir == visit && knownTo > visit; // then the figures say what it needs
-      List<Double> needed = needed(check, end);
+      List<Double> alike = needed(check, end, track.stops());
       return new OfTire(
           at,
           forAir ? null : holds.get(visit),
           reached,
           knownTo,
-          needed,
-          hose <= knownTo ? least(check, needed, hose) : null,
-          end <= knownTo ? least(check, needed, end) : null);
+          needed(check, end, stops),
+          hose <= knownTo ? least(check, alike, hose) : null,
+          end <= knownTo ? least(check, alike, end) : null);
     }
 
     /** Whether the tire, its load and all the air are known from leaving a stop to the next. */
     private boolean known(int stop) {
-      TireAtStop there = stops().get(stop);
+      TireAtStop there = stops.get(stop);
       LegLow low = there.low();
       return airKnown.get(stop)
           && there.leaving() != null
@@ -186,20 +194,16 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
           && !Double.isNaN(low.chance().notShown());
     }
 
-    private List<TireAtStop> stops() {
-      return track.stops();
-    }
-
     private List<Double> unknown(int end) {
       return IntStream.range(visit, end).mapToObj(i -> Double.NaN).toList();
     }
 
-    private List<Double> needed(Moment check, int end) {
+    private List<Double> needed(Moment check, int end, List<TireAtStop> so) {
       List<Double> needed = new ArrayList<>();
       double most = Double.NEGATIVE_INFINITY;
       boolean helpless = false;
       for (int stop = visit; stop < end; stop++) {
-        List<Lookahead.Judged> leg = lookahead.between(stop, stop + 1, stops());
+        List<Lookahead.Judged> leg = lookahead.between(stop, stop + 1, so);
         helpless |= leg.stream().anyMatch(lookahead::beyondAir);
         most = Math.max(most, lookahead.needed(leg, check.settled(), check.airKelvins()));
         double settled = helpless ? Double.NaN : most;
@@ -208,7 +212,10 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
       return needed;
     }
 
-    /** The least whole figure with which it rolls to a stop; null where there is none. */
+    /**
+     * The least whole figure with which it rolls to a stop, its dual mate set alike; null where
+     * there is none.
+     */
     private @Nullable GaugePressure least(Moment check, List<Double> needed, int stop) {
       double guess = needed.get(stop - visit - 1);
       if (Double.isNaN(guess) || Double.isInfinite(guess)) {
@@ -222,7 +229,7 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
       for (int i = 0; i < MOST_STEPS && !rolls(figure, stop); i++) {
         figure += step;
       }
-      double ceiling = stops().get(visit).limits().ceiling();
+      double ceiling = stops.get(visit).limits().ceiling();
       double highest = Double.isNaN(ceiling) ? Double.MAX_VALUE : SetFigure.shown(check, ceiling);
       return figure > highest + step / 2 || !rolls(figure, stop) ? null : new GaugePressure(figure);
     }

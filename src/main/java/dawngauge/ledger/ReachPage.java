@@ -63,7 +63,7 @@ public final class ReachPage {
             Block.Weight.LESSER,
             "What is asked to be set before here is taken as done; here and later nothing is. Least:"
                 + " the lowest whole figure with which the tire rolls there with the chance that is"
-                + " asked of it, and no tire counts as run low. It is no figure to aim at: set what"
+                + " asked of it, dual mates alike, and no tire counts as run low. It is no figure to aim at: set what"
                 + " the stop's card or “figure” tells wherever there is air."));
     return blocks;
   }
@@ -149,7 +149,8 @@ public final class ReachPage {
     for (Reach.OfTire tire : reach.tires()) {
       String name = name(tire);
       if (tire.hold() != null) {
-        refused.add(name + ": " + tire.hold().in(units));
+        String why = tire.hold().in(units);
+        refused.add(name + (why.isEmpty() ? " is on hold" : ": " + why));
       } else if (tire.reached() < Math.min(stop, tire.knownTo())) {
         refused.add(name + lacks(tire, Math.min(stop, tire.knownTo())));
       } else if (!tire.known(stop)) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
+import dawngauge.trip.ReadingState;
 import dawngauge.trip.WheelSlot;
 import java.util.Objects;
 import java.util.OptionalInt;
@@ -88,6 +89,29 @@ class ReachTest {
     Reach.OfTire tire = left(heavy, 0);
     assertThat(tire.toEnd()).isNull();
     assertThat(tire.reached()).isZero();
+  }
+
+  /**
+   * A dual at 80 beside one at 60 psi carries 80/140 of both, 14 % over its half: as it is it takes
+   * more to roll than a mate set alike would.
+   */
+  @Test
+  void theFullerDualMateCarriesMore() {
+    Scenario alike = dual("80 psi");
+    Scenario apart = dual("60 psi");
+    Reach.OfTire even = left(alike, 0);
+    Reach.OfTire uneven = left(apart, 0);
+    assertThat(uneven.needed().get(0)).isFinite().isGreaterThan(even.needed().get(0) + PSI);
+    assertThat(uneven.toEnd()).isEqualTo(even.toEnd());
+  }
+
+  private static Scenario dual(String other) {
+    Scenario scenario = Scenario.from("Home", "41 °F").dual().weighing("9000 lb").gawr("12000 lb");
+    for (WheelSlot slot : WheelSlot.of(true)) {
+      boolean second = slot == WheelSlot.of(true).get(1);
+      scenario.read(slot, 0, second ? other : "80 psi", ReadingState.COLD);
+    }
+    return scenario.to("End", 1, "41 °F");
   }
 
   /** No temperature at the night: the leg to it is the last of which anything is known. */
