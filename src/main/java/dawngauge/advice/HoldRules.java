@@ -39,6 +39,13 @@ final class HoldRules {
 
   private static final Tire.Damage[] NO_DAMAGE = {};
 
+  private static final Phrase MATE_FIRST =
+      Phrase.of("do not roll until its dual mate is aired or replaced");
+
+  /** What is to be heeded of a tire that was found run low before. */
+  static final Phrase FOUND_LOW =
+      Phrase.of("found run low: not run on unless inspected inside since");
+
   private final Forecaster forecaster;
 
   HoldRules(Forecaster forecaster) {
@@ -67,6 +74,12 @@ final class HoldRules {
   /** Whether a reason is that the tire itself is not to be run, so that air alone is no way out. */
   static boolean ofTheTire(Reason reason) {
     return reason.mark() == Mark.HOLD && reason.rank() == OF_THE_TIRE;
+  }
+
+  /** Whether a reason holds a tire so that more air in it is no way out. */
+  static boolean whateverItsAir(Reason reason) {
+    return ofTheTire(reason)
+        || (reason.mark() == Mark.HOLD && (reason.ofTheRig() || reason.todo().equals(MATE_FIRST)));
   }
 
   /** Only what a load can do; of a tire beside its mate, the load that it carries now. */
@@ -207,7 +220,7 @@ final class HoldRules {
     if (flat || DualMates.carriesAlone(settled(at), lowest(other))) {
       reasons.add(
           hold(
-              Phrase.of("do not roll until its dual mate is aired or replaced"),
+              MATE_FIRST,
               Phrase.of(
                   "its dual mate is flat or more than {0} under it, so this tire carries both"
                       + " loads: do not roll until the mate is aired or replaced; have both"
@@ -282,7 +295,7 @@ final class HoldRules {
       reasons.add(
           new Reason(
               Mark.RECHECK,
-              Phrase.of("found run low: not run on unless inspected inside since"),
+              FOUND_LOW,
               Phrase.of(
                   "it was found run low at {0}: not to be run on unless a qualified technician has"
                       + " inspected it inside since",

@@ -43,7 +43,8 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
    * One tire.
    *
    * @param at the tire at the stop
-   * @param hold why it is on hold at the stop though it has air enough; null where it is not
+   * @param hold why it is on hold at the stop though it has air enough, or whatever its air, as a
+   *     tire that ran low; then it has no figures. Null where it is not
    * @param reached index of the last stop to which it may roll with the air it has: with its load
    *     shown to be carried with the chosen confidence or as certified, over the line of a tire
    *     that ran low, and not on hold; the stop itself where not even to the next
@@ -121,18 +122,21 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
     return new Reach(visit, hose, end, tires);
   }
 
-  /** Why a tire is on hold at each stop; null where it is not. */
-  private static List<@Nullable Phrase> holds(Advice advice, WheelPosition position) {
-    List<@Nullable Phrase> holds = new ArrayList<>();
+  /** Why a tire is on hold at each stop, whatever its air first; null where it is not. */
+  private static List<@Nullable Reason> holds(Advice advice, WheelPosition position) {
+    List<@Nullable Reason> holds = new ArrayList<>();
     for (StopAdvice stop : advice.stops()) {
-      holds.add(
+      List<Reason> all =
           stop.tires().stream()
               .filter(tire -> tire.tire().fitted().position().equals(position))
               .flatMap(tire -> tire.reasons().stream())
               .filter(reason -> reason.mark() == Mark.HOLD)
-              .map(Reason::todo)
+              .toList();
+      holds.add(
+          all.stream()
+              .filter(HoldRules::whateverItsAir)
               .findFirst()
-              .orElse(null));
+              .orElse(all.isEmpty() ? null : all.get(0)));
     }
     return holds;
   }
@@ -150,14 +154,14 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
       Track track,
       List<TireAtStop> stops,
       int visit,
-      List<@Nullable Phrase> holds,
+      List<@Nullable Reason> holds,
       List<Boolean> airKnown) {
 
     OfTire of(int hose, int end) {
       TireAtStop at = stops.get(visit);
       Moment check = at.check();
       if (check == null) {
-        return new OfTire(at, holds.get(visit), visit, visit, unknown(end), null, null);
+        return new OfTire(at, hold(false), visit, visit, unknown(end), null, null);
       }
       int knownTo = visit;
       while (knownTo < end && known(knownTo)) {
@@ -171,16 +175,31 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
       while (reached < byAir && holds.get(reached) == null) {
         reached++;
       }
-      boolean forAir = byAir == visit && knownTo > visit; // then the figures say what it needs
+      Phrase hold = hold(byAir == visit && knownTo > visit);
       List<Double> alike = needed(check, end, track.stops());
       return new OfTire(
           at,
-          forAir ? null : holds.get(visit),
-          reached,
+          hold,
+          hold == null ? reached : visit,
           knownTo,
           needed(check, end, stops),
-          hose <= knownTo ? least(check, alike, hose) : null,
-          end <= knownTo ? least(check, alike, end) : null);
+          hold == null && hose <= knownTo ? least(check, alike, hose) : null,
+          hold == null && end <= knownTo ? least(check, alike, end) : null);
+    }
+
+    /**
+     * Why the tire is on hold here.
+     *
+     * @param lacksAir whether it has too little air to roll, which its figures tell
+     */
+    private @Nullable Phrase hold(boolean lacksAir) {
+      Reason held = holds.get(visit);
+      if (held != null && HoldRules.whateverItsAir(held)) {
+        return held.todo();
+      } else if (HoldRules.foundLowByNow(visit, track.stops())) {
+        return HoldRules.FOUND_LOW;
+      }
+      return held == null || lacksAir ? null : held.todo();
     }
 
     /** Whether the tire, its load and all the air are known from leaving a stop to the next. */

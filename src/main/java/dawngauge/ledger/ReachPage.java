@@ -63,8 +63,8 @@ public final class ReachPage {
             Block.Weight.LESSER,
             "What is asked to be set before here is taken as done; here and later nothing is. Least:"
                 + " the lowest whole figure with which the tire rolls there with the chance that is"
-                + " asked of it, dual mates alike, and no tire counts as run low. It is no figure to aim at: set what"
-                + " the stop's card or “figure” tells wherever there is air."));
+                + " asked of it, dual mates alike, and no tire counts as run low. It is no figure to aim"
+                + " at: set what the stop's card or “figure” tells wherever there is air."));
     return blocks;
   }
 

@@ -136,14 +136,17 @@ class RandomTripsTest {
   void whatTheAirReachesAgreesWithTheAdvice() {
     int looked = 0;
     int stopped = 0;
+    int held = 0;
     for (int i = 0; i < TRIPS / 4; i++) {
       Scenario scenario = next();
       ReachRules rules = new ReachRules(scenario.forecaster(), scenario.advise());
       rules.check();
       looked += rules.figures();
       stopped += rules.stopped();
+      held += rules.held();
     }
     assertThat(looked).isGreaterThan(300);
+    assertThat(held).isGreaterThan(50);
     assertThat(stopped).isGreaterThan(100);
   }
 

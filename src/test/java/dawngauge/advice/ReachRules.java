@@ -18,6 +18,9 @@ final class ReachRules {
   private final Advice advice;
   private final Lookahead lookahead;
 
+  /** Tires on hold that air does not release. */
+  private int held;
+
   /** Figures that were looked at. */
   private int figures;
 
@@ -28,6 +31,10 @@ final class ReachRules {
     this.forecaster = forecaster;
     this.advice = advice;
     this.lookahead = new Lookahead(forecaster, true);
+  }
+
+  int held() {
+    return held;
   }
 
   int figures() {
@@ -60,6 +67,13 @@ final class ReachRules {
     }
     assertThat(tire.hold() == null || tire.reached() == visit).isTrue();
     assertThat(tire.reached()).isLessThanOrEqualTo(tire.knownTo());
+    // No figure to pump up to for a tire that ran low, or that air does not release.
+    if (whateverItsAir(visit, tire)) {
+      held++;
+      assertThat(tire.hold()).isNotNull();
+      assertThat(tire.toHose()).isNull();
+      assertThat(tire.toEnd()).isNull();
+    }
     // Nor where the advice of a stop before cannot say what is ahead.
     for (int stop = visit; stop < tire.knownTo(); stop++) {
       assertThat(advice.stops().get(stop).stop().airAheadKnown()).isTrue();
@@ -99,6 +113,16 @@ final class ReachRules {
         Objects.requireNonNull(advice.tracks().get(tire.at().fitted().position()), "track");
     List<TireAtStop> so = whole.before(visit).with(visit, new Setting(figure)).stops();
     return lookahead.between(visit, stop, so).stream().noneMatch(lookahead::mayNotRoll);
+  }
+
+  private boolean whateverItsAir(int visit, Reach.OfTire tire) {
+    Track track =
+        Objects.requireNonNull(advice.tracks().get(tire.at().fitted().position()), "track");
+    return HoldRules.foundLowByNow(visit, track.stops())
+        || advice.stops().get(visit).tires().stream()
+            .filter(t -> t.tire().fitted().position().equals(tire.at().fitted().position()))
+            .flatMap(t -> t.reasons().stream())
+            .anyMatch(HoldRules::whateverItsAir);
   }
 
   private boolean holds(int stop, Reach.OfTire tire) {

@@ -54,27 +54,41 @@ class ReachCommandTest {
     assertThat(Run.of("reach", "no-such-file", "--stop", "1").code()).isEqualTo(66);
   }
 
+  private static String withCompressor(String reading) {
+    String gauges = "    \"gauges\": [";
+    String sheet =
+        "\"compressorTop\": \"120 psi\", \"compressorFlow\": \"10 L/min\","
+            + " \"compressorFlowAt\": \"90 psi\",\n";
+    String text =
+        Run.text(Run.DEMO)
+            .replace(gauges, sheet + gauges)
+            .replace("\"72 psi\"", reading)
+            .replaceAll("\"air\": \"[^\"]*\"", "\"air\": \"none\"");
+    assertThat(text).contains(reading);
+    return told(Run.ofText(text, "reach", "-", "--stop", "1"));
+  }
+
   /**
-   * t2r read at 50 psi, 7,543 ft up, 11.11 psi of air: its size holds 64.80 liter, so 15 psi more
-   * take 64.80·15/11.11 = 87.5 liter, at 10 L/min 8.7 minutes, in whole ones 9.
+   * t2r read at 66 psi, 7,543 ft up, 11.11 psi of air: its size holds 64.80 liter, so 2 psi more to
+   * the 68 that it needs to the end take 64.80·2/11.11 = 11.7 liter, at 10 L/min 1.2 minutes, in
+   * whole ones 2.
    */
   @Test
   void theOwnCompressorsMinutesStandBeside() {
-    String demo = Run.text(Run.DEMO);
-    String gauges = "    \"gauges\": [";
-    String text =
-        demo.replace(
-                gauges,
-                "\"compressorTop\": \"120 psi\", \"compressorFlow\": \"10 L/min\","
-                    + " \"compressorFlowAt\": \"90 psi\",\n"
-                    + gauges)
-            .replace("\"72 psi\"", "\"50 psi\"");
-    assertThat(text).contains("\"50 psi\"");
-    String page = told(Run.ofText(text, "reach", "-", "--stop", "1"));
-    assertThat(page)
+    assertThat(withCompressor("\"66 psi\""))
+        .contains("No hose is known on the way ahead")
         .contains("by your compressor")
-        .contains("no: t2r 15 psi short")
-        .containsPattern("t2r 50 65 \\d\\d 9 min");
+        .containsPattern("no: t2r [12] psi short")
+        .contains("t2r 66 68 2 min");
+  }
+
+  /** The forecast says not to add air to it: neither a figure nor minutes. */
+  @Test
+  void aTireThatRanLowHasNoFigureToPumpItUpTo() {
+    assertThat(withCompressor("\"50 psi\"").replaceAll("\\s+", " "))
+        .contains("no: t2r: ran low: do not add air, have it inspected inside")
+        .contains("t2r 50 on hold What")
+        .doesNotContain("short");
   }
 
   @Test
