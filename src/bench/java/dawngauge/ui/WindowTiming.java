@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -39,9 +40,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * Times the window: {@code edits FILE|STOPSxRIGS} (a rig has 18 tires), {@code scroll}, {@code
  * stops} and {@code tires} (going to the next one), {@code first FILE}, {@code bare}, {@code map}.
- * Needs a display. Edits are timed on the window's thread from the edit to the end of the layout
- * pulse that shows it; the wait for that pulse, which comes 60 times a second, is told apart. The
- * first pictures, of the frame and of all figures, count from the start of the process.
+ * Needs a display. Edits are timed from the edit to the end of the layout pulse that shows its
+ * figures; what the window's thread does for it, without its waiting for the forecast and for the
+ * pulse, which comes 60 times a second, is told apart. The first pictures, of the frame and of all
+ * figures, count from the start of the process.
  */
 public final class WindowTiming {
 
@@ -69,6 +71,11 @@ public final class WindowTiming {
   }
 
   private static @Nullable Plan early;
+
+  /** When the figures of an edit began to be shown, and how long that took since the edit, ns. */
+  private static long answering;
+
+  private static long answered;
 
   /** As the program does: plans while the toolkit starts. */
   private static void planBeside() {
@@ -130,18 +137,26 @@ public final class WindowTiming {
       Platform.runLater(
           () -> {
             if (asked[0].equals("edits")) {
-              new Steps(stage.getScene(), i -> edit(document, trip, i)).run();
+              new Steps(
+                      stage.getScene(),
+                      i -> edit(document, trip, i),
+                      () -> document.shown() == document.planned())
+                  .run();
             } else {
               StopGridPane grid = (StopGridPane) stage.getScene().getRoot().lookup(".stop-grid");
-              new Steps(stage.getScene(), step(asked[0], grid)).run();
+              new Steps(stage.getScene(), step(asked[0], grid), () -> true).run();
             }
           });
     }
 
     private static TripDocument fill(Stage stage, Planner planner, UserDesk desk, Plan plan) {
       TripDocument document = new TripDocument(planner, plan, Optional.empty());
+      document.shownProperty().addListener(change -> answering = System.nanoTime());
       new PlannerWindow(
           stage, planner, desk, none(WeatherDesk.class), document, none(FileAsker.class), false);
+      document
+          .shownProperty()
+          .addListener(change -> answered += System.nanoTime() - answering); // after all others
       return document;
     }
 
@@ -211,6 +226,7 @@ public final class WindowTiming {
   private static final class Steps {
     private final Scene scene;
     private final IntConsumer step;
+    private final BooleanSupplier told;
     private final List<Double> whole = new ArrayList<>();
     private final List<Double> work = new ArrayList<>();
     private final Runnable after = this::shown;
@@ -220,17 +236,19 @@ public final class WindowTiming {
     private long worked;
     private long pulse;
 
-    Steps(Scene scene, IntConsumer step) {
+    Steps(Scene scene, IntConsumer step, BooleanSupplier told) {
       this.scene = scene;
       this.step = step;
+      this.told = told;
       scene.addPostLayoutPulseListener(after);
       scene.addPreLayoutPulseListener(before);
     }
 
     void run() {
+      answered = 0;
       started = System.nanoTime();
       step.accept(done);
-      worked = System.nanoTime();
+      worked = System.nanoTime() - started - answered; // a step that waits shows within itself
       Platform.requestNextPulse();
     }
 
@@ -243,9 +261,14 @@ public final class WindowTiming {
         return;
       }
       long now = System.nanoTime();
+      worked += now - pulse;
+      if (!told.getAsBoolean()) {
+        Platform.requestNextPulse();
+        return;
+      }
       if (done >= WARMING) {
         whole.add((now - started) / MILLION);
-        work.add((worked - started + now - pulse) / MILLION);
+        work.add((worked + answered) / MILLION);
       }
       started = 0;
       done++;

@@ -52,7 +52,7 @@ public final class Plan {
   private final Trip trip;
   private final WhatIf whatIf;
   private final PlanRules rules;
-  private final Lazy<Outcome<Forecaster>> forecaster = new Lazy<>(this::follow);
+  private final Lazy<Outcome<Forecaster>> forecaster;
   private final Lazy<Optional<Advice>> advice = new Lazy<>(this::advise);
   private final Lazy<List<Problem>> problems = new Lazy<>(this::collect);
   private final Lazy<List<Defect>> fitness = new Lazy<>(this::judge);
@@ -68,6 +68,20 @@ public final class Plan {
     this.trip = whatIf.start(trip);
     this.whatIf = whatIf;
     this.rules = rules;
+    this.forecaster = new Lazy<>(this::follow);
+  }
+
+  /** A plan without a forecast. */
+  private Plan(Trip trip, PlanRules rules, Problem why) {
+    this.trip = trip;
+    this.whatIf = WhatIf.NOTHING;
+    this.rules = rules;
+    this.forecaster = new Lazy<>(() -> Outcome.failed(List.of(why)));
+  }
+
+  /** A plan of a trip that has no forecast, and why. */
+  static Plan none(Trip trip, PlanRules rules, Problem why) {
+    return new Plan(trip, rules, why);
   }
 
   /** Another trip by the same rules, nothing else assumed. */

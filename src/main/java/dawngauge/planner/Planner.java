@@ -2,6 +2,8 @@ package dawngauge.planner;
 
 import dawngauge.ambient.AmbientSource;
 import dawngauge.ambient.WhatIf;
+import dawngauge.problem.Problem;
+import dawngauge.problem.ProblemCode;
 import dawngauge.settings.Settings;
 import dawngauge.trip.Trip;
 import java.time.LocalDate;
@@ -34,6 +36,15 @@ public final class Planner {
   /** The same under another weather or with another start. */
   public Plan plan(Trip trip, WhatIf whatIf) {
     return new Plan(trip, whatIf, rules);
+  }
+
+  /**
+   * A trip of which nothing could be computed: it has no forecast, and says so.
+   *
+   * @param why a sentence
+   */
+  public Plan unplanned(Trip trip, String why) {
+    return Plan.none(trip, rules, Problem.of(ProblemCode.NO_FORECAST, "", why));
   }
 
   /**

@@ -41,6 +41,8 @@ public enum ProblemCode {
       "leaves {0}, more than {1} days after the start: times from here on are not used; check year,"
           + " speed and stay"),
 
+  NO_FORECAST(Severity.GAP, "{0} Nothing is forecast: the figures of this trip are not known now"),
+
   // Air
   NO_AMBIENT(
       Severity.GAP,

@@ -94,16 +94,16 @@ final class NoticeBar extends VBox {
     Notice told = notices.get(about);
     Trip made = document.trip();
     document
-        .plannedProperty()
+        .tripProperty()
         .addListener(
             new InvalidationListener() {
               @Override
-              public void invalidated(Observable planned) {
+              public void invalidated(Observable trip) {
                 boolean there = Objects.equals(told, notices.get(about));
                 if (there && document.holds(made)) {
                   return;
                 }
-                planned.removeListener(this);
+                trip.removeListener(this);
                 if (there) {
                   clear(about);
                 }

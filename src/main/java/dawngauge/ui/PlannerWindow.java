@@ -149,7 +149,8 @@ public final class PlannerWindow {
             new Menus(this, document, route, files, desk, rigs, air, papers, tracks).bar(),
             head(),
             crew,
-            notices));
+            notices,
+            document.forecastBeside()));
     root.setBottom(caution);
     Scene scene = Opening.of(stage, root, desk.state().window());
     Look.rule(scene);
@@ -168,13 +169,13 @@ public final class PlannerWindow {
         .bind(
             Bindings.createStringBinding(
                 this::title,
-                document.plannedProperty(),
+                document.tripProperty(),
                 document.dirtyProperty(),
                 document.fileProperty()));
     stage.setMinWidth(Math.min(UserState.Window.LEAST_WIDTH, stage.getMaxWidth()));
     stage.setMinHeight(Math.min(UserState.Window.LEAST_HEIGHT, stage.getMaxHeight()));
     document.unitsProperty().addListener((p, was, now) -> desk.remember(s -> s.withUnits(now)));
-    document.plannedProperty().addListener(change -> showAgain());
+    document.shownProperty().addListener(change -> showAgain());
     stage.focusedProperty().addListener(change -> lookAround());
     stage.setOnCloseRequest(
         event -> {
@@ -348,7 +349,7 @@ public final class PlannerWindow {
     Button undo = button("Undo", document::undo);
     undo.disableProperty().bind(document.undoableProperty().not());
     Texts.tipped(undo, () -> new Tooltip(UndoKeys.undoing(document)));
-    document.plannedProperty().addListener(change -> undo.setTooltip(null));
+    document.tripProperty().addListener(change -> undo.setTooltip(null));
     Button redo = button("Redo", document::redo);
     redo.disableProperty().bind(document.redoableProperty().not());
     Button fill = button(WeatherActions.GET, air::fill);

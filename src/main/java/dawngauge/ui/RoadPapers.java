@@ -72,7 +72,7 @@ final class RoadPapers {
     ticking =
         new Timeline(new KeyFrame(javafx.util.Duration.seconds(20), event -> look(clock.now())));
     ticking.setCycleCount(Animation.INDEFINITE);
-    document.plannedProperty().addListener(change -> reminders = null);
+    document.tripProperty().addListener(change -> reminders = null);
     document.unitsProperty().addListener(change -> reminders = null);
   }
 

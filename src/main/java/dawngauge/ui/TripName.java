@@ -22,7 +22,7 @@ final class TripName {
     name.field().setTooltip(new Tooltip("As on sheet, reminders and calendar"));
     name.setMinWidth(0); // in a narrow window it gives way to the buttons
     name.setAlignment(Pos.CENTER_LEFT);
-    document.plannedProperty().addListener(change -> name.show(document.trip().name()));
+    document.tripProperty().addListener(change -> name.show(document.trip().name()));
     name.show(document.trip().name());
     return name;
   }

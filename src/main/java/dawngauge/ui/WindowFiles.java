@@ -68,7 +68,7 @@ final class WindowFiles {
     this.route = route;
     this.page = page;
     autosave.setOnFinished(event -> keepAside());
-    document.plannedProperty().addListener(change -> autosave.playFromStart());
+    document.tripProperty().addListener(change -> autosave.playFromStart());
     document.dirtyProperty().addListener(change -> autosave.playFromStart());
   }
 

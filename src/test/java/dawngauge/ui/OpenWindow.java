@@ -102,6 +102,7 @@ final class OpenWindow {
     onToolkit(
         () -> {
           work.run();
+          document.settle();
           return true;
         });
   }
@@ -123,6 +124,7 @@ final class OpenWindow {
   <T extends Node> List<T> nodes(Class<T> type, Predicate<T> wanted) {
     return onToolkit(
         () -> {
+          document.settle();
           List<RouteView> routes = new ArrayList<>();
           gather(stage.getScene().getRoot(), RouteView.class, route -> true, routes);
           routes.forEach(RouteView::fields); // those of the chosen stop, a frame before they come

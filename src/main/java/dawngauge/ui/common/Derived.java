@@ -25,6 +25,7 @@ public final class Derived<T> {
 
   private final String doing;
   private final Consumer<T> taker;
+  private final Consumer<String> none;
   private final Label text = new Label();
   private final ProgressBar bar = new ProgressBar();
   private final Button stop = new Button("Stop");
@@ -41,8 +42,20 @@ public final class Derived<T> {
    * @param taker takes an answer on the window's thread
    */
   public Derived(String doing, Consumer<T> taker) {
+    this(doing, taker, why -> {});
+  }
+
+  /**
+   * Nothing asked yet.
+   *
+   * @param doing what is done, as "Looking for the fewest stops"
+   * @param taker takes an answer on the window's thread
+   * @param none told on the window's thread why there is no answer
+   */
+  public Derived(String doing, Consumer<T> taker, Consumer<String> none) {
     this.doing = doing;
     this.taker = taker;
+    this.none = none;
     said.getStyleClass().add("derived");
     text.setWrapText(true);
     text.setMinWidth(60);
@@ -99,7 +112,7 @@ public final class Derived<T> {
 
   private void failed(RuntimeException wrong) {
     String words = Texts.fault(doing, wrong) + " The next edit tries again.";
-    ended(() -> tell(words, false, "field-error"));
+    ended(() -> tellNone(words, "field-error"));
   }
 
   private void giveUp() {
@@ -107,7 +120,12 @@ public final class Derived<T> {
     quiet.stop();
     working = false;
     next = null;
-    tell(doing + " was stopped; the next edit begins it anew.", false, "lesser");
+    tellNone(doing + " was stopped; the next edit begins it anew.", "lesser");
+  }
+
+  private void tellNone(String words, String style) {
+    tell(words, false, style);
+    none.accept(words);
   }
 
   private void tell(String words, boolean going, String style) {

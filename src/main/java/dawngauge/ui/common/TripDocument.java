@@ -18,6 +18,7 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Node;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,7 +30,8 @@ public final class TripDocument {
   private static final int MOST_STEPS = 500;
 
   private final Planner planner;
-  private final ReadOnlyObjectWrapper<Plan> planned;
+  private final ReadOnlyObjectWrapper<Trip> trip;
+  private final ReadOnlyObjectWrapper<Plan> shown;
   private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.US);
   private final ReadOnlyObjectWrapper<Optional<Path>> file =
       new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -39,6 +41,11 @@ public final class TripDocument {
   private final Deque<Trip> before = new ArrayDeque<>();
   private final Deque<Trip> after = new ArrayDeque<>();
   private @Nullable Trip saved;
+
+  /** What follows from the trip as it is; computed when it is also what is shown. */
+  private Plan plan;
+
+  private Optional<Derived<Plan>> beside = Optional.empty();
   private Consumer<List<Problem>> refusals = told -> {};
 
   /** Fingerprint of the file when it was read or written last. */
@@ -56,7 +63,9 @@ public final class TripDocument {
    */
   public TripDocument(Planner planner, Plan plan, Optional<Path> path) {
     this.planner = planner;
-    this.planned = new ReadOnlyObjectWrapper<>(plan.computed());
+    this.plan = plan.computed();
+    this.trip = new ReadOnlyObjectWrapper<>(plan.trip());
+    this.shown = new ReadOnlyObjectWrapper<>(plan);
     this.saved = plan.trip();
     this.file.set(path);
     this.onDisk = path.flatMap(planner.store()::fingerprint);
@@ -67,19 +76,47 @@ public final class TripDocument {
     return planner;
   }
 
-  /** The trip and what follows from it. */
-  public ReadOnlyObjectProperty<Plan> plannedProperty() {
-    return planned.getReadOnlyProperty();
+  /**
+   * Forecasts beside the window from now on, where an edit changes values of the route alone: the
+   * trip is changed at once, its figures follow. Every other edit still waits for them.
+   *
+   * @return says that it is worked on, or what went wrong
+   */
+  public Node forecastBeside() {
+    Derived<Plan> work = new Derived<>("Forecasting", this::take, this::none);
+    work.said().getStyleClass().add("notice-line");
+    beside = Optional.of(work);
+    return work.said();
   }
 
-  /** What follows from the trip. */
-  public Plan planned() {
-    return planned.get();
+  /** The trip as it is. */
+  public ReadOnlyObjectProperty<Trip> tripProperty() {
+    return trip.getReadOnlyProperty();
   }
 
-  /** The trip. */
+  /** The trip as it is. */
   public Trip trip() {
-    return planned.get().trip();
+    return trip.get();
+  }
+
+  /** What follows from the trip as it is; who asks it for something may have to wait. */
+  public Plan planned() {
+    return plan;
+  }
+
+  /** The plan that is shown, computed: for a moment after an edit still the one before it. */
+  public ReadOnlyObjectProperty<Plan> shownProperty() {
+    return shown.getReadOnlyProperty();
+  }
+
+  /** The plan that is shown, computed: for a moment after an edit still the one before it. */
+  public Plan shown() {
+    return shown.get();
+  }
+
+  /** Waits for the figures of the trip as it is, and has them shown. */
+  public void settle() {
+    take(plan);
   }
 
   /** The units shown. */
@@ -236,10 +273,36 @@ public final class TripDocument {
     return problems;
   }
 
-  private void show(Trip trip) {
-    planned.set(planner.plan(trip).computed());
-    dirty.set(!trip.equals(saved));
+  private void show(Trip next) {
+    Plan made = planner.plan(next);
+    boolean later = beside.isPresent() && SameRows.of(shown().trip(), next);
+    if (!later) {
+      made.computed();
+    }
+    plan = made;
+    trip.set(next);
+    dirty.set(!next.equals(saved));
     undoable.set(!before.isEmpty());
     redoable.set(!after.isEmpty());
+    if (later) {
+      beside.orElseThrow().ask(made::computed);
+    } else {
+      take(made);
+    }
+  }
+
+  /** Shows a plan, unless another edit has made it old. */
+  private void take(Plan made) {
+    if (made == plan) {
+      shown.set(made.computed());
+    }
+  }
+
+  /** Where there is no forecast of the trip, no older one stands for it. */
+  private void none(String why) {
+    if (shown() != plan) {
+      plan = planner.unplanned(trip(), why);
+      take(plan);
+    }
   }
 }

@@ -66,7 +66,7 @@ public final class Crew extends HBox {
     getStyleClass().add("crew");
     getChildren().addAll(words, arrived, left);
     managedProperty().bind(visibleProperty());
-    document.plannedProperty().addListener(change -> refresh());
+    document.shownProperty().addListener(change -> refresh());
     document.unitsProperty().addListener(change -> refresh());
     refresh();
   }
@@ -92,7 +92,9 @@ public final class Crew extends HBox {
     arrived.setDisable(!possible);
     left.setDisable(!possible);
     if (known == null || planned.advice() == null) {
-      where.setText("Where the crew is shows as soon as the departure is typed.");
+      where.setText(
+          "Where the crew is shows as soon as "
+              + (known == null ? "the departure is typed." : "there is a forecast."));
       changed.setVisible(false);
       return;
     }

@@ -61,7 +61,7 @@ public final class ReadingsView extends BorderPane {
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("page-scroll");
     setCenter(scroll);
-    document.plannedProperty().addListener(change -> changed());
+    document.shownProperty().addListener(change -> changed());
     document.unitsProperty().addListener(change -> changed());
     compared.expandedProperty().addListener(change -> morning.refresh());
     sceneProperty()

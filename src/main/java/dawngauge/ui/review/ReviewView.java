@@ -105,7 +105,7 @@ public final class ReviewView extends BorderPane {
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("page-scroll");
     setCenter(scroll);
-    document.plannedProperty().addListener(change -> changed());
+    document.shownProperty().addListener(change -> changed());
     document.unitsProperty().addListener(change -> changed());
     sceneProperty()
         .addListener(

@@ -55,7 +55,7 @@ final class EarlierRigPane extends VBox {
     getChildren().addAll(head, scroll);
     managedProperty().bind(visibleProperty());
     setVisible(false);
-    document.plannedProperty().addListener(change -> fill());
+    document.shownProperty().addListener(change -> fill());
     document.unitsProperty().addListener(change -> fill());
   }
 

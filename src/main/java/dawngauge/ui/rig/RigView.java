@@ -88,7 +88,7 @@ public final class RigView extends BorderPane {
     earlier = new EarlierRigPane(document, () -> askAnother.run());
     setTop(new VBox(summary, told, earlier));
     setCenter(scroll);
-    document.plannedProperty().addListener(change -> changed());
+    document.shownProperty().addListener(change -> changed());
     document.unitsProperty().addListener(change -> changed());
     ChangeListener<@Nullable Node> follow = (property, was, is) -> reveal(is);
     sceneProperty()

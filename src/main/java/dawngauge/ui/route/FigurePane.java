@@ -92,8 +92,7 @@ final class FigurePane extends VBox {
       return;
     }
     Trip trip = document.trip();
-    FigureNow figures =
-        document.planner().plan(trip).figureNow(stop, positions.get(index)).orElse(null);
+    FigureNow figures = document.planned().figureNow(stop, positions.get(index)).orElse(null);
     if (figures == null) {
       lines.show(List.of(new Block.Note(Block.Weight.PLAIN, NOTHING)));
       return;

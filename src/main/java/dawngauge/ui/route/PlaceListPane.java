@@ -84,7 +84,7 @@ public final class PlaceListPane extends BorderPane {
     setTop(head);
     setCenter(split);
     setBottom(buttons());
-    document.plannedProperty().addListener(change -> refresh());
+    document.shownProperty().addListener(change -> refresh());
     document.unitsProperty().addListener(change -> refresh());
     refresh();
   }

@@ -74,7 +74,7 @@ final class PlanPane extends BorderPane {
     scroll.setFitToWidth(true);
     setTop(bar);
     setCenter(scroll);
-    document.plannedProperty().addListener(change -> showIfSeen());
+    document.shownProperty().addListener(change -> showIfSeen());
     document.unitsProperty().addListener(change -> showIfSeen());
     visibleProperty().addListener(change -> showIfSeen());
     managedProperty().bind(visibleProperty());

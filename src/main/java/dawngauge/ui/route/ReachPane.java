@@ -29,7 +29,7 @@ final class ReachPane extends VBox {
 
   /** Shows what the air reaches from a stop, counted from 0. */
   void show(int stop) {
-    Plan plan = document.planned();
+    Plan plan = document.shown();
     UnitSystem units = document.units();
     blocks.ask(() -> blocks(plan, stop, units));
   }

@@ -48,7 +48,7 @@ final class RouteMap implements MapHands {
 
   /** The stops as they are now, one of them ringed. */
   MapPicture picture(int ringed, boolean dark) {
-    Plan planned = document.planned();
+    Plan planned = document.shown();
     Advice advice = planned.advice();
     List<Stop> stops = planned.trip().route().stops();
     List<MapStop> shown = new ArrayList<>();

@@ -108,7 +108,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
     map.wideProperty().addListener(change -> arrange());
     widthProperty().addListener(change -> arrange());
     addEventHandler(KeyEvent.KEY_PRESSED, this::escaped);
-    document.plannedProperty().addListener(change -> refresh());
+    document.shownProperty().addListener(change -> refresh());
     document.unitsProperty().addListener(change -> refresh());
     dark.addListener(change -> color());
     color();
@@ -178,6 +178,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
 
   /** The forecast as text, with its reasons. */
   public String forecastText() {
+    document.settle();
     return PageText.of(ForecastPage.of(shown.ledger()), true);
   }
 
@@ -218,7 +219,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
 
   /** The tire whose trace is shown: the one that was asked for, else the one with least margin. */
   private Optional<WheelPosition> wanted() {
-    Advice advice = document.planned().advice();
+    Advice advice = document.shown().advice();
     if (advice == null || advice.tracks().isEmpty()) {
       return Optional.empty();
     }
@@ -236,7 +237,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
 
   /** Shows the trace of a column. */
   void trace(TireColumn column) {
-    Advice advice = document.planned().advice();
+    Advice advice = document.shown().advice();
     if (advice != null) {
       position = Trace.tightest(advice, column.positions()).orElse(null);
       showTrace();
@@ -244,7 +245,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
   }
 
   private void showTrace() {
-    Advice advice = document.planned().advice();
+    Advice advice = document.shown().advice();
     WheelPosition wanted = wanted().orElse(null);
     if (advice == null || wanted == null) {
       trace.clear();
@@ -269,8 +270,9 @@ public final class RouteView extends BorderPane implements FirstField.Named {
    * @param height of the same
    */
   public LedgerPrint printed(double width, double height) {
+    document.settle();
     return new LedgerPrint(
-        document.planned(), document.units(), wanted().orElse(null), width, height);
+        document.shown(), document.units(), wanted().orElse(null), width, height);
   }
 
   /** Shows or folds away the map. */
@@ -383,7 +385,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
 
   /** The grid of the trip as it is now. */
   private StopGrid made(StopGrid.Display display) {
-    Plan planned = document.planned();
+    Plan planned = document.shown();
     Trip trip = planned.trip();
     Advice advice = planned.advice();
     Ledger ledger =
@@ -410,7 +412,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
     tightest = null;
     shown = made(shown.display());
     Ledger ledger = shown.ledger();
-    verdict.show(Verdict.of(document.trip(), ledger, document.planned().advice()), ledger);
+    verdict.show(Verdict.of(document.shown().trip(), ledger, document.shown().advice()), ledger);
     List<String> against = GoLines.against(ledger.go());
     go.setText(String.join("\n", GoLines.few(against)));
     go.setVisible(!against.isEmpty());

@@ -216,7 +216,7 @@ final class StopSide extends BorderPane {
   private void showTires() {
     UnitSystem units = document.units();
     steps.clear(units);
-    Advice advice = document.planned().advice();
+    Advice advice = document.shown().advice();
     if (!pressures.isVisible() || !pressures.isExpanded()) {
       return;
     }

@@ -130,7 +130,7 @@ final class WhatIfPane extends BorderPane {
     part.setOnAction(event -> show());
     start.setOnAction(event -> show());
     plan.setOnAction(event -> show());
-    document.plannedProperty().addListener(change -> showIfSeen());
+    document.shownProperty().addListener(change -> showIfSeen());
     document.unitsProperty().addListener(change -> showIfSeen());
     visibleProperty().addListener(change -> showIfSeen());
     managedProperty().bind(visibleProperty());
