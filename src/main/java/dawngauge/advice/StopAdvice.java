@@ -12,13 +12,15 @@ import java.util.List;
  * @param routine gauging that is good habit here, for the whole rig
  * @param offers loads that are only offered here, each judged when it is first asked for
  * @param legCautions what to heed on the leg ahead
+ * @param mark the strongest mark of its tires
  */
 public record StopAdvice(
     StopForecast stop,
     List<TireAdvice> tires,
     List<Habit> routine,
     List<OfferAdvice> offers,
-    List<Phrase> legCautions) {
+    List<Phrase> legCautions,
+    Mark mark) {
 
   /** Copies the lists but the offers, which are judged late. */
   public StopAdvice {
@@ -27,8 +29,19 @@ public record StopAdvice(
     legCautions = List.copyOf(legCautions);
   }
 
-  /** The strongest mark of its tires. */
-  public Mark mark() {
-    return tires.stream().map(TireAdvice::mark).reduce(Mark.CLEAR, Mark::stronger);
+  /** What is to be done at a stop. */
+  StopAdvice(
+      StopForecast stop,
+      List<TireAdvice> tires,
+      List<Habit> routine,
+      List<OfferAdvice> offers,
+      List<Phrase> legCautions) {
+    this(
+        stop,
+        tires,
+        routine,
+        offers,
+        legCautions,
+        tires.stream().map(TireAdvice::mark).reduce(Mark.CLEAR, Mark::stronger));
   }
 }
