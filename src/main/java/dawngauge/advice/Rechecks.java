@@ -19,9 +19,6 @@ import org.jspecify.annotations.Nullable;
 /** Why a tire is to be gauged that others beside it need not be. */
 final class Rechecks {
 
-  /** A reading so many deviations off is worth finding out about. */
-  private static final double UNEXPECTED = 2;
-
   private final Forecaster forecaster;
   private final Thresholds thresholds;
   private final List<LogEvent.Adjustment> adjustments;
@@ -117,7 +114,7 @@ final class Rechecks {
   }
 
   private static void unexpected(ReadingCheck check, List<Reason> reasons) {
-    if (Math.abs(check.deviations()) <= UNEXPECTED) {
+    if (!check.unexpected()) {
       return;
     }
     double off = check.reading().pressure().value().pascals() - check.expected();

@@ -4,9 +4,7 @@ import dawngauge.physics.WarmUp;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Median;
 import dawngauge.quantity.Unit;
-import dawngauge.trip.Descents;
 import dawngauge.trip.HeatRecord;
-import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.RigEdits;
@@ -224,10 +222,7 @@ public record HeatFit(
     for (TireAtStop at : track.stops()) {
       for (ReadingCheck check : at.readings()) {
         if (check.reading().equals(reading)) {
-          List<Itinerary.Visit> visits = forecaster.itinerary().visits();
-          return Descents.before(trip.route(), stop -> visits.get(stop).passes(), at.visit())
-              ? null
-              : check;
+          return check.braked() ? null : check;
         }
       }
     }

@@ -23,6 +23,8 @@ import dawngauge.trip.LogEvent;
  * @param airSigma of the air's temperature then, in kelvin
  * @param tireKelvins temperature of the air in the tire, by the model where it was not noted
  * @param warmSigma of how much warmer than the air the tire was, one standard deviation in kelvin
+ * @param braked whether it was not cold after a long steep descent: brakes may have heated it, by
+ *     how much is not known
  */
 public record ReadingCheck(
     LogEvent.Reading reading,
@@ -39,7 +41,11 @@ public record ReadingCheck(
     GaugeErrors errors,
     double airSigma,
     double tireKelvins,
-    double warmSigma) {
+    double warmSigma,
+    boolean braked) {
+
+  /** Off by more deviations than this, a reading is not explained by the weather. */
+  private static final double UNEXPECTED = 2;
 
   /** Whether it was the tire's first, so that nothing was expected. */
   public boolean first() {
@@ -72,6 +78,14 @@ public record ReadingCheck(
    */
   public double warmthRead() {
     return (reading.pressure().value().pascals() + airPressure) / fillExpected - airKelvins;
+  }
+
+  /**
+   * Whether it is off by more than weather and gauge explain, and brakes where they may have heated
+   * the tire.
+   */
+  public boolean unexpected() {
+    return Math.abs(deviations()) > UNEXPECTED && !(braked && off() > 0);
   }
 
   /** How far it lies from what was expected, in standard deviations; 0 for the first. */

@@ -10,6 +10,7 @@ import dawngauge.rules.LegLimits;
 import dawngauge.rules.LimitFinder;
 import dawngauge.rules.Limits;
 import dawngauge.rules.Loads;
+import dawngauge.trip.Descents;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
@@ -141,6 +142,17 @@ final class Scene {
     if (event instanceof LogEvent.Reading reading) {
       read.add(reading.tire());
     }
+  }
+
+  /** Whether a reading that is not cold was taken at the first stand after a long descent. */
+  boolean braked(LogEvent.Reading reading) {
+    List<Itinerary.Visit> visits = itinerary.visits();
+    int at = visits.size() - 1;
+    while (at > 0 && visits.get(at).arrive().isAfter(reading.time().instant())) {
+      at--;
+    }
+    return reading.state() != ReadingState.COLD
+        && Descents.before(trip.route(), stop -> visits.get(stop).passes(), at);
   }
 
   private int[] nextEvents() {

@@ -95,7 +95,8 @@ final class TireLog {
             found.errors(),
             found.airSigma(),
             found.tireKelvins(),
-            found.warmSigma()));
+            found.warmSigma(),
+            scene.braked(reading)));
     all.add(readings.get(readings.size() - 1));
     Entered<Temperature> own = reading.tireTemperature();
     if (own != null) {

@@ -2,6 +2,7 @@ package dawngauge.ledger;
 
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.quantity.GaugePressure;
+import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.rules.Quantile;
 import java.util.ArrayList;
@@ -13,10 +14,13 @@ import org.jspecify.annotations.Nullable;
 /** A reading against what was expected of it, in words. */
 public final class LiveLines {
 
-  /** Off by more deviations than this, a reading is not explained by the weather. */
-  private static final double UNEXPECTED = 2;
+  /** What one tire of an axle may read besides the others, in standard deviations. */
+  private static final double ALONE = 2;
 
   private LiveLines() {}
+
+  /** What is said of a reading whose high side brakes may have raised. */
+  private static final String BRAKED = ", more where brakes are hot";
 
   /** What the gauge should show, "76–80"; empty where nothing is expected. */
   public static String expected(@Nullable ReadingCheck check, UnitSystem units) {
@@ -26,7 +30,26 @@ public final class LiveLines {
     double spread = Quantile.NINETY_WITHIN * check.sigma();
     return Wording.pressure(check.expected() - spread, units)
         + "–"
-        + Wording.pressure(check.expected() + spread, units);
+        + Wording.pressure(check.expected() + spread, units)
+        + (check.braked() ? "+" : "");
+  }
+
+  /**
+   * What the gauge should show and how far off that is, a sentence; empty where nothing is
+   * expected.
+   */
+  public static String told(ReadingCheck check, UnitSystem units) {
+    String off = off(check, units);
+    return off.isEmpty()
+        ? ""
+        : "Should read "
+            + expected(check, units)
+            + " "
+            + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
+            + " in 9 of 10 cases"
+            + (check.braked() ? BRAKED : "")
+            + "; off by "
+            + off;
   }
 
   /** How far off it is, "-3.2 psi, 2.4 σ"; empty where nothing was expected. */
@@ -40,7 +63,7 @@ public final class LiveLines {
 
   /** Whether it is off by more than the weather and the gauge explain. */
   public static boolean unexpected(@Nullable ReadingCheck check) {
-    return check != null && Math.abs(check.deviations()) > UNEXPECTED;
+    return check != null && check.unexpected();
   }
 
   /**
@@ -69,7 +92,7 @@ public final class LiveLines {
     // What the air and the day do to one tire of an axle they do to the others.
     double own = check.repeatSigma() * Math.sqrt(2 + 2.0 / count);
     String beside = "on its axle: " + String.join(", ", told);
-    return Math.abs(apart) > UNEXPECTED * own
+    return Math.abs(apart) > ALONE * own
         ? beside + "; this one alone is " + (apart < 0 ? "lower" : "higher")
         : unexpected(check) ? beside + "; all alike: the air, the gauge or the sun" : beside;
   }

@@ -4,6 +4,8 @@ import static dawngauge.testdata.StopBuilder.stop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.forecast.HeatFit;
+import dawngauge.forecast.ReadingCheck;
+import dawngauge.ledger.LiveLines;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.testdata.Forecasts;
 import dawngauge.testdata.RigBuilder;
@@ -102,12 +104,45 @@ class DescentsTest {
     assertThat(HeatFit.of(Forecasts.forecaster(warmAtB("2500 ft")))).hasSize(1);
   }
 
+  /**
+   * How hot brakes make a tire nobody can tell, so the range is open above: 12 psi over what was
+   * expected is no news behind a long descent. Under it, it is: brakes take no air.
+   */
+  @Test
+  void behindOneTheRangeOfAWarmReadingIsOpenAbove() {
+    ReadingCheck steep = check(warmAtB("2400 ft", "85 psi"));
+    ReadingCheck gentle = check(warmAtB("2500 ft", "85 psi"));
+    assertThat(steep.deviations()).isGreaterThan(2);
+    assertThat(steep.unexpected()).isFalse();
+    assertThat(gentle.unexpected()).isTrue();
+    assertThat(LiveLines.expected(steep, UnitSystem.US)).endsWith("+");
+    assertThat(LiveLines.expected(gentle, UnitSystem.US)).doesNotEndWith("+");
+    assertThat(LiveLines.told(steep, UnitSystem.US)).contains(", more where brakes are hot; off");
+    assertThat(LiveLines.told(gentle, UnitSystem.US)).doesNotContain("brakes");
+    assertThat(asked(warmAtB("2400 ft", "85 psi"))).isFalse();
+    assertThat(asked(warmAtB("2500 ft", "85 psi"))).isTrue();
+    assertThat(check(warmAtB("2400 ft", "58 psi")).unexpected()).isTrue();
+  }
+
+  private static ReadingCheck check(Trip trip) {
+    return Forecasts.first(trip).get(2).readings().get(0);
+  }
+
+  private static boolean asked(Trip trip) {
+    return advice(trip).stops().get(2).tires().get(0).reasons().stream()
+        .anyMatch(reason -> reason.text().in(UnitSystem.US).contains("than expected"));
+  }
+
   private static Trip warmAtB(String after) {
+    return warmAtB(after, "75 psi");
+  }
+
+  private static Trip warmAtB(String after, String read) {
     Trip trip = falling(after);
     List<LogEvent> log = new ArrayList<>(trip.log());
     log.addAll(
         Trips.of(RigBuilder.trailer())
-            .read("2027-06-01T07:05Z", "T1", "75 psi", "hand", ReadingState.WARM)
+            .read("2027-06-01T07:05Z", "T1", read, "hand", ReadingState.WARM)
             .trip()
             .log());
     return trip.withLog(log);

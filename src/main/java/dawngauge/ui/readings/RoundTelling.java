@@ -11,7 +11,6 @@ import dawngauge.ledger.LiveLines;
 import dawngauge.ledger.SetNow;
 import dawngauge.planner.Plan;
 import dawngauge.quantity.GaugePressure;
-import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.LogEdits;
 import dawngauge.trip.LogEvent;
@@ -74,18 +73,14 @@ final class RoundTelling extends VBox {
     ReadingCheck check = reading == null ? null : of(checks, reading).orElse(null);
     if (check != null) {
       String off = LiveLines.off(check, units);
+      String told = LiveLines.told(check, units);
       row.show(LiveLines.expected(check, units), off, LiveLines.unexpected(check));
       getChildren()
           .add(
               plain(
-                  off.isEmpty()
+                  told.isEmpty()
                       ? "The first reading of this tire: from here on its pressure is forecast."
-                      : "Should read "
-                          + LiveLines.expected(check, units)
-                          + " "
-                          + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
-                          + " in 9 of 10 cases; off by "
-                          + off,
+                      : told,
                   "figure-line"));
       String mates = LiveLines.mates(check, mates(row, round, check, checks), units);
       if (!mates.isEmpty()) {
