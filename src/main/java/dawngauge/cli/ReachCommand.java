@@ -3,12 +3,13 @@ package dawngauge.cli;
 import dawngauge.advice.Advice;
 import dawngauge.advice.Reach;
 import dawngauge.ledger.ReachPage;
-import dawngauge.page.Page;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.report.JsonReach;
 import dawngauge.report.PageText;
 import dawngauge.trip.Trip;
 import java.util.Optional;
@@ -39,6 +40,8 @@ final class ReachCommand implements Callable<Integer> {
       description = "Number of the stop (1 is the start) or an unambiguous part of its name.")
   private String stop = "";
 
+  @Mixin private final FormOption form = new FormOption();
+
   @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   ReachCommand(Planner planner, Console console) {
@@ -66,8 +69,11 @@ final class ReachCommand implements Callable<Integer> {
       console.err().println(Problem.of(ProblemCode.NOTHING_AHEAD, "", place).text());
       return ExitCode.CONTENT;
     }
-    Page page = ReachPage.of(trip, advice, reach.get(), unitsOption.of(planner, trip));
-    return new Output(planner, console)
-        .write(PageText.of(page, false), TripArgument.STANDARD, file, false);
+    UnitSystem units = unitsOption.of(planner, trip);
+    String text =
+        form.json()
+            ? JsonReach.of(trip, reach.get(), TripArgument.problems(opened, plan.problems()), units)
+            : PageText.of(ReachPage.of(trip, advice, reach.get(), units), false);
+    return new Output(planner, console).write(text, TripArgument.STANDARD, file, false);
   }
 }

@@ -3,12 +3,14 @@ package dawngauge.cli;
 import dawngauge.advice.Advice;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
+import dawngauge.ledger.ReachPage;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CrewSheet;
 import dawngauge.trip.Trip;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -74,7 +76,8 @@ final class SheetCommand implements Callable<Integer> {
                 .map(adjustment -> PlanLines.of(trip, adjustment, units))
                 .orElse(null)
             : null;
-    byte[] sheet = CrewSheet.of(ledger, advice, plan, new CrewSheet.Options(paper, large));
+    List<String> reaches = ReachPage.starts(trip, advice, planned::reach, units);
+    byte[] sheet = CrewSheet.of(ledger, advice, plan, reaches, new CrewSheet.Options(paper, large));
     return new Output(planner, console).write(sheet, out, file, force);
   }
 }

@@ -12,10 +12,13 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Itinerary;
+import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,6 +53,44 @@ public final class ReachPage {
     List<Block> blocks = new ArrayList<>(new ReachPage(trip, advice, reach, units).blocks());
     blocks.addAll(Ledger.atTheHose());
     return blocks;
+  }
+
+  /**
+   * A line for each place without a hose from which the rig starts a day: whether the air reaches
+   * the next hose, or the end.
+   *
+   * @param reaches what the air reaches from a stop, counted from 0; empty where nothing is known
+   */
+  public static List<String> starts(
+      Trip trip, @Nullable Advice advice, IntFunction<Optional<Reach>> reaches, UnitSystem units) {
+    List<String> lines = new ArrayList<>();
+    if (advice == null) {
+      return lines;
+    }
+    for (int stop = 0; stop < advice.stops().size() - 1; stop++) {
+      Stop here = advice.stops().get(stop).stop().visit().stop();
+      boolean starts = stop == 0 || here.kind() == Stop.Kind.OVERNIGHT;
+      if (starts && !here.air().available()) {
+        reaches
+            .apply(stop)
+            .map(reach -> new ReachPage(trip, advice, reach, units).line())
+            .ifPresent(lines::add);
+      }
+    }
+    return lines;
+  }
+
+  private String line() {
+    int to = reach.nextHose().orElse(reach.end());
+    return (reach.visit() + 1)
+        + ". "
+        + place(reach.visit())
+        + " to "
+        + (to + 1)
+        + ". "
+        + place(to)
+        + (reach.nextHose().isPresent() ? ", the next hose: " : ", the end, no hose: ")
+        + answer(to).words();
   }
 
   private List<Block> blocks() {

@@ -42,10 +42,12 @@ public final class SheetNotes {
    * The page.
    *
    * @param plan what the adjustment plan says, or null where it is not followed
+   * @param reaches how far the air reaches from places without a hose, a line each
    * @param tires short forms with their words
    * @param names what stands for names that cannot be written; empty where all can
    */
-  public static Page of(Ledger ledger, @Nullable PlanLines plan, String tires, String names) {
+  public static Page of(
+      Ledger ledger, @Nullable PlanLines plan, List<String> reaches, String tires, String names) {
     List<Block> blocks = new ArrayList<>();
     section(
         blocks,
@@ -68,6 +70,7 @@ public final class SheetNotes {
     if (plan != null) {
       section(blocks, "The plan: " + plan.headline(), List.of(plan.why()));
     }
+    section(blocks, "How far the air reaches as it is", reaches);
     section(blocks, "Why", reasons(ledger));
     section(
         blocks,

@@ -84,26 +84,31 @@ public final class CrewSheet {
    * @param ledger what is shown, in its units
    * @param advice what the ledger was made from, or null where no time is known
    * @param plan what the adjustment plan says, or null where it is not followed
+   * @param reaches how far the air reaches from places without a hose, a line each
    * @return the PDF
    */
   public static byte[] of(
-      Ledger ledger, @Nullable Advice advice, @Nullable PlanLines plan, Options options) {
+      Ledger ledger,
+      @Nullable Advice advice,
+      @Nullable PlanLines plan,
+      List<String> reaches,
+      Options options) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     CrewSheet sheet = new CrewSheet(ledger, advice, options, out);
     sheet.document.open();
     sheet.canvas.start();
-    sheet.write(plan);
+    sheet.write(plan, reaches);
     sheet.document.close();
     return out.toByteArray();
   }
 
-  private void write(@Nullable PlanLines plan) {
+  private void write(@Nullable PlanLines plan, List<String> reaches) {
     Rectangle page = options.paper().size;
     SheetFlow front =
         new SheetFlow(canvas, page, ledger.title(), "Where to do what", BODY * scale, 1);
     new SheetFront(canvas, front, ledger, tires, options.large()).draw();
     canvas.newPage(page);
-    Page notes = SheetNotes.of(ledger, plan, tires.words(), names.said());
+    Page notes = SheetNotes.of(ledger, plan, reaches, tires.words(), names.said());
     SheetFlow back = new SheetFlow(canvas, page, ledger.title(), notes.title(), BACK * scale, 2);
     PagePdf behind = new PagePdf(canvas, back);
     behind.draw(notes.blocks());

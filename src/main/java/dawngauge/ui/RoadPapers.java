@@ -5,6 +5,7 @@ import dawngauge.ambient.MeasuredAir;
 import dawngauge.ledger.DealerPage;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
+import dawngauge.ledger.ReachPage;
 import dawngauge.ledger.ReminderLine;
 import dawngauge.ledger.ReviewPage;
 import dawngauge.ledger.WorksheetPage;
@@ -190,7 +191,9 @@ final class RoadPapers {
                       .map(adjustment -> PlanLines.of(trip, adjustment, units))
                       .orElse(null)
                   : null;
-          byte[] sheet = CrewSheet.of(ledger(planned, units), planned.advice(), plan, options);
+          List<String> reaches = ReachPage.starts(trip, planned.advice(), planned::reach, units);
+          byte[] sheet =
+              CrewSheet.of(ledger(planned, units), planned.advice(), plan, reaches, options);
           return document.planner().store().write(sheet, file, own(), true);
         });
   }

@@ -2,6 +2,15 @@ package dawngauge.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.ledger.ReachPage;
+import dawngauge.planner.Plan;
+import dawngauge.planner.Planner;
+import dawngauge.quantity.UnitSystem;
+import dawngauge.settings.SettingsFile;
+import dawngauge.trip.Trip;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** How far the air reaches, as the command tells it; the demo haul. */
@@ -34,6 +43,24 @@ class ReachCommandTest {
         .contains("Raton NM Tue 6 Apr 08:45 not known")
         .contains("Dalhart TX Tue 6 Apr 12:29 not known")
         .contains("t2r 72 not known not known");
+  }
+
+  /** The sheet's back says the same of each place from which a day starts without a hose. */
+  @Test
+  void theSheetSaysTheSame() {
+    Planner planner = new Planner(SettingsFile.defaults(), List.of());
+    Trip trip = planner.store().open(Path.of(Run.DEMO)).get();
+    Plan plan = planner.plan(trip);
+    List<String> lines = ReachPage.starts(trip, plan.advice(), plan::reach, UnitSystem.US);
+    assertThat(lines).hasSizeGreaterThan(1).first().asString().startsWith("1. Alamosa CO to 5.");
+    for (String line : lines) {
+      String stop = line.substring(0, line.indexOf('.'));
+      String hose = line.replaceAll(".* to \\d+\\. ([^,]*),.*", "$1");
+      String words = line.substring(line.indexOf(": ") + 2);
+      assertThat(told(Run.of("reach", Run.DEMO, "--stop", stop)))
+          .containsPattern(
+              Pattern.quote(hose) + " \\w+ \\d+ \\w+ \\d\\d:\\d\\d " + Pattern.quote(words));
+    }
   }
 
   @Test

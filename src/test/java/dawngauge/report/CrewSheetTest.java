@@ -7,6 +7,7 @@ import dawngauge.advice.Mark;
 import dawngauge.ledger.Card;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
+import dawngauge.ledger.ReachPage;
 import dawngauge.ledger.StopLine;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
@@ -81,7 +82,8 @@ class CrewSheetTest {
               .value()
               .map(adjustment -> PlanLines.of(trip, adjustment, units))
               .orElse(null);
-      return new Made(ledger, CrewSheet.of(ledger, advice, plan, options));
+      List<String> reaches = ReachPage.starts(trip, advice, planned::reach, units);
+      return new Made(ledger, CrewSheet.of(ledger, advice, plan, reaches, options));
     }
 
     PDDocument open() {

@@ -110,6 +110,10 @@ final class JsonDocuments {
               JsonReminders.of(
                   trip, advice, due, lines(trip), problems, planned.fitness(), units)));
     }
+    planned
+        .reach(0)
+        .ifPresent(
+            reach -> documents.put("reach", tree(JsonReach.of(trip, reach, problems, units))));
     PLANNER
         .plan(trip)
         .adjustment()

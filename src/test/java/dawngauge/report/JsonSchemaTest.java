@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The JSON documents and their schemas say the same. */
 class JsonSchemaTest {
   private static final List<String> COMMANDS =
-      List.of("forecast", "plan", "fitness", "weights", "reminders", "review");
+      List.of("forecast", "plan", "fitness", "weights", "reminders", "review", "reach");
 
   /** So many elements of a list are enough to try what breaks one. */
   private static final int FEW = 2;
@@ -70,7 +70,7 @@ class JsonSchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"forecast", "plan", "fitness", "weights", "reminders", "review"})
+  @ValueSource(strings = {"forecast", "plan", "fitness", "weights", "reminders", "review", "reach"})
   void aDocumentThatBreaksThePromiseDoesNotFit(String command) {
     Schema schema = JsonSchemas.schema(command);
     JsonNode document = JsonDocuments.of("ran low", command);
