@@ -125,21 +125,36 @@ record PackageTable(Map<String, Set<String>> rows) {
 
   /** Packages that lead back to themselves by way of what they may use; empty in a sound table. */
   Set<String> cycles() {
-    Set<String> cyclic = new TreeSet<>();
-    for (String name : rows.keySet()) {
-      Set<String> reached = new TreeSet<>();
-      List<String> open = new ArrayList<>(rows.getOrDefault(name, Set.of()));
-      while (!open.isEmpty()) {
-        String next = open.remove(open.size() - 1);
-        if (reached.add(next)) {
-          open.addAll(rows.getOrDefault(next, Set.of()));
-        }
-      }
-      if (reached.contains(name)) {
-        cyclic.add(name);
+    Set<String> cyclic = new TreeSet<>(rows.keySet());
+    cyclic.removeIf(name -> !reached(name).contains(name));
+    return cyclic;
+  }
+
+  /** The arrows of a sound table for which no way by other packages stands, as "from > to". */
+  Set<String> shortest() {
+    Set<String> arrows = new TreeSet<>();
+    rows.forEach(
+        (from, used) -> {
+          for (String to : used) {
+            if (used.stream().noneMatch(other -> reached(other).contains(to))) {
+              arrows.add(from + " > " + to);
+            }
+          }
+        });
+    return arrows;
+  }
+
+  /** Where one comes from a package by way of what each may use. */
+  private Set<String> reached(String name) {
+    Set<String> reached = new TreeSet<>();
+    List<String> open = new ArrayList<>(rows.getOrDefault(name, Set.of()));
+    while (!open.isEmpty()) {
+      String next = open.remove(open.size() - 1);
+      if (reached.add(next)) {
+        open.addAll(rows.getOrDefault(next, Set.of()));
       }
     }
-    return cyclic;
+    return reached;
   }
 
   /** The first part below the root, or nothing for the root itself and for foreign packages. */
