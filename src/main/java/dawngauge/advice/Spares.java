@@ -16,7 +16,7 @@ final class Spares {
     return SpareFit.fitFor(
             forecaster.trip().rig(),
             at.fitted().position(),
-            at.limits().load().kilograms(),
+            at.limits().load().heaviest(),
             at.limits().reference(),
             start.leave().atZone(start.zone()).toLocalDate())
         .isPresent();

@@ -138,6 +138,7 @@ public final class CommandLineFace implements Callable<Integer> {
     line.addSubcommand(new SheetCommand(planner, console));
     line.addSubcommand(new FigureCommand(planner, console));
     line.addSubcommand(new ReachCommand(planner, console));
+    line.addSubcommand(new BreakdownCommand(planner, console));
     line.addSubcommand(new FitnessCommand(planner, console));
     line.addSubcommand(new WeightsCommand(planner, console));
     line.addSubcommand(new DealerCommand(planner, console));

@@ -1,6 +1,7 @@
 package dawngauge.cli;
 
 import dawngauge.advice.Advice;
+import dawngauge.ledger.BreakdownPage;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
 import dawngauge.ledger.ReachPage;
@@ -10,7 +11,6 @@ import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.CrewSheet;
 import dawngauge.trip.Trip;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -76,8 +76,11 @@ final class SheetCommand implements Callable<Integer> {
                 .map(adjustment -> PlanLines.of(trip, adjustment, units))
                 .orElse(null)
             : null;
-    List<String> reaches = ReachPage.starts(trip, advice, planned::reach, units);
-    byte[] sheet = CrewSheet.of(ledger, advice, plan, reaches, new CrewSheet.Options(paper, large));
+    CrewSheet.More more =
+        new CrewSheet.More(
+            ReachPage.starts(trip, advice, planned::reach, units),
+            BreakdownPage.forAll(trip, planned.breakdowns(), planned.tireNeeds(), units));
+    byte[] sheet = CrewSheet.of(ledger, advice, plan, more, new CrewSheet.Options(paper, large));
     return new Output(planner, console).write(sheet, out, file, force);
   }
 }

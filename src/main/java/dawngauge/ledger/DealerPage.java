@@ -68,6 +68,38 @@ public final class DealerPage {
     return blocks;
   }
 
+  /** What a tire for one place has to be, without what stands there. */
+  static Block needed(Trip trip, TireNeed need, UnitSystem units) {
+    DealerPage page = new DealerPage(trip, units);
+    FittedTire first = need.tires().get(0);
+    List<List<String>> rows = new ArrayList<>();
+    page.carried(need, first, rows);
+    page.sidewall(first, rows);
+    return Block.Table.ofWords("A tire for " + need.axle().words(), List.of("", ""), rows);
+  }
+
+  /** The same in one line. */
+  static String inShort(Trip trip, TireNeed need, UnitSystem units) {
+    DealerPage page = new DealerPage(trip, units);
+    FittedTire tire = need.tires().get(0);
+    TireSpec spec = tire.spec();
+    double share = tire.gawrShare();
+    return "To ask for: "
+        + (spec == null
+            ? "a tire as its mate's sidewall says"
+            : text(spec.size())
+                + ", load range "
+                + text(spec.loadRange())
+                + ", load index "
+                + index(spec, tire.axle())
+                + ", speed symbol "
+                + text(spec.speedSymbol()))
+        + (Double.isNaN(share) ? "" : ", rated for " + page.mass(share) + " or more")
+        + "; cold "
+        + (Double.isNaN(need.aim()) ? "not known" : page.pressure(new GaugePressure(need.aim())))
+        + ".";
+  }
+
   private void add(TireNeed need, List<Block> blocks) {
     FittedTire first = need.tires().get(0);
     String names =

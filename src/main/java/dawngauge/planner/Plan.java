@@ -5,6 +5,7 @@ import dawngauge.advice.AdjustmentPlan;
 import dawngauge.advice.AdjustmentPlanner;
 import dawngauge.advice.Advice;
 import dawngauge.advice.Adviser;
+import dawngauge.advice.Breakdown;
 import dawngauge.advice.FigureNow;
 import dawngauge.advice.GoNoGo;
 import dawngauge.advice.PlanWishes;
@@ -238,6 +239,22 @@ public final class Plan {
     return forecaster()
         .filter(known -> stop < known.itinerary().visits().size() - 1)
         .map(known -> Reach.of(known, advice.get().orElseThrow(), stop));
+  }
+
+  /**
+   * A tire is flat at a stop, or on the way from there; empty where none stands at the place.
+   *
+   * @param stop index of the stop
+   */
+  public Optional<Breakdown> breakdown(int stop, WheelPosition position) {
+    return Breakdown.of(
+        trip, stop, position, trip.route().lastDate().orElse(null), rules.options().reserve());
+  }
+
+  /** A flat tire on each axle, where the most load may be on it. */
+  public List<Breakdown> breakdowns() {
+    return Breakdown.ofEachAxle(
+        trip, trip.route().lastDate().orElse(null), rules.options().reserve());
   }
 
   /**

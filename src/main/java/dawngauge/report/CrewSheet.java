@@ -17,8 +17,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The sheet of paper for the cab, as PDF: a front page that tells where to do what, on its back why
- * and on what it rests, then a page a day. Every figure on it is one that the ledger shows. Its
- * text is told as headings, tables, rows and cells to programs that read it aloud.
+ * and on what it rests, then a page a day, last what to do if a tire is flat. Every figure on it is
+ * one that the ledger shows. Its text is told as headings, tables, rows and cells to programs that
+ * read it aloud.
  */
 public final class CrewSheet {
 
@@ -52,6 +53,20 @@ public final class CrewSheet {
    */
   public record Options(Paper paper, boolean large) {}
 
+  /**
+   * What stands in no ledger.
+   *
+   * @param reaches how far the air reaches from places without a hose, a line each
+   * @param flat what to do if a tire is flat
+   */
+  public record More(List<String> reaches, Page flat) {
+
+    /** Copies the list. */
+    public More {
+      reaches = List.copyOf(reaches);
+    }
+  }
+
   private final Ledger ledger;
   private final Options options;
   private final Document document;
@@ -84,31 +99,31 @@ public final class CrewSheet {
    * @param ledger what is shown, in its units
    * @param advice what the ledger was made from, or null where no time is known
    * @param plan what the adjustment plan says, or null where it is not followed
-   * @param reaches how far the air reaches from places without a hose, a line each
+   * @param more what else the cab needs
    * @return the PDF
    */
   public static byte[] of(
       Ledger ledger,
       @Nullable Advice advice,
       @Nullable PlanLines plan,
-      List<String> reaches,
+      More more,
       Options options) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     CrewSheet sheet = new CrewSheet(ledger, advice, options, out);
     sheet.document.open();
     sheet.canvas.start();
-    sheet.write(plan, reaches);
+    sheet.write(plan, more);
     sheet.document.close();
     return out.toByteArray();
   }
 
-  private void write(@Nullable PlanLines plan, List<String> reaches) {
+  private void write(@Nullable PlanLines plan, More more) {
     Rectangle page = options.paper().size;
     SheetFlow front =
         new SheetFlow(canvas, page, ledger.title(), "Where to do what", BODY * scale, 1);
     new SheetFront(canvas, front, ledger, tires, options.large()).draw();
     canvas.newPage(page);
-    Page notes = SheetNotes.of(ledger, plan, reaches, tires.words(), names.said());
+    Page notes = SheetNotes.of(ledger, plan, more.reaches(), tires.words(), names.said());
     SheetFlow back = new SheetFlow(canvas, page, ledger.title(), notes.title(), BACK * scale, 2);
     PagePdf behind = new PagePdf(canvas, back);
     behind.draw(notes.blocks());
@@ -116,6 +131,10 @@ public final class CrewSheet {
     for (SheetPart part : SheetPart.all(ledger.stops(), tires.vehicles(), options.large())) {
       day(part);
     }
+    canvas.newPage(page);
+    SheetFlow flat =
+        new SheetFlow(canvas, page, ledger.title(), more.flat().title(), BODY * scale, 1);
+    new PagePdf(canvas, flat).draw(more.flat().blocks());
     canvas.finish();
   }
 

@@ -268,6 +268,11 @@ public final class Loads {
     return own;
   }
 
+  /** The flat tires whose load the tire at a position takes over. */
+  public List<WheelPosition> leftTo(WheelPosition position) {
+    return flats.leftTo(position);
+  }
+
   /** The same with every tire of the axle taken as carrying its even part. */
   public TireLoad even(int stop, WheelPosition position) {
     AxleLoad load = axle(stop, position.axle());

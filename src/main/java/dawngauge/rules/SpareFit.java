@@ -13,8 +13,11 @@ import dawngauge.trip.Spare;
 import dawngauge.trip.Tire;
 import dawngauge.trip.WheelPosition;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Whether a spare can serve at a place: size, what tire and wheel may carry, and what pressure they
@@ -34,6 +37,61 @@ public record SpareFit(Spare spare, FittedTire place) {
         .map(tire -> new SpareFit(spare, new FittedTire(rig, position, tire)));
   }
 
+  /** What speaks against a spare. */
+  public enum Fault {
+    /** Meant for other axles, or for single wheels. */
+    NOT_MEANT("it is not meant for this axle"),
+    /** Another size. */
+    SIZE("it is of another size"),
+    /** Damaged. */
+    DAMAGED("it is damaged"),
+    /** Too old. */
+    OLD("by its date code it is ten years old or more, or of an unknown decade"),
+    /** Too weak. */
+    TOO_WEAK("tire and wheel may not carry the load there"),
+    /** Too little pressure. */
+    PRESSURE("tire and wheel may not take the pressure that is asked for there");
+
+    private final String words;
+
+    Fault(String words) {
+      this.words = words;
+    }
+
+    /** In words. */
+    public String words() {
+      return words;
+    }
+  }
+
+  /**
+   * What speaks against it; empty where it can serve.
+   *
+   * @param kilograms load there; NaN where not known
+   * @param pascals pressure that a tire there is to have; NaN where not known
+   * @param date of the trip; null where not known
+   */
+  public List<Fault> faults(Rig rig, double kilograms, double pascals, @Nullable LocalDate date) {
+    List<Fault> faults = new ArrayList<>();
+    boolean meant =
+        spare.serves().isEmpty()
+            ? !place.axle().dual()
+            : spare.serves().contains(place.position().axle());
+    add(faults, !meant, Fault.NOT_MEANT);
+    add(faults, !sizeFits(rig), Fault.SIZE);
+    add(faults, !sound(), Fault.DAMAGED);
+    add(faults, date != null && old(date), Fault.OLD);
+    add(faults, !carries(kilograms), Fault.TOO_WEAK);
+    add(faults, !takesTheLabel() || pascals > ceilingPascals() + LimitFinder.GRACE, Fault.PRESSURE);
+    return faults;
+  }
+
+  private static void add(List<Fault> faults, boolean holds, Fault fault) {
+    if (holds) {
+      faults.add(fault);
+    }
+  }
+
   /**
    * A spare of the rig that can serve at a place; empty where there is none.
    *
@@ -46,15 +104,8 @@ public record SpareFit(Spare spare, FittedTire place) {
     return rig.spares().stream()
         .filter(
             spare ->
-                spare.serves().isEmpty()
-                    ? !rig.axle(position.axle()).orElseThrow().dual()
-                    : spare.serves().contains(position.axle()))
-        .filter(
-            spare ->
                 of(rig, spare, position)
-                    .filter(fit -> fit.sizeFits(rig) && fit.sound() && !fit.old(date))
-                    .filter(fit -> fit.carries(kilograms) && fit.takesTheLabel())
-                    .filter(fit -> !(pascals > fit.ceilingPascals() + LimitFinder.GRACE))
+                    .filter(fit -> fit.faults(rig, kilograms, pascals, date).isEmpty())
                     .isPresent())
         .findFirst();
   }
@@ -95,7 +146,8 @@ public record SpareFit(Spare spare, FittedTire place) {
             .isPresent();
   }
 
-  private boolean carries(double kilograms) {
+  /** Whether tire and wheel may carry a load, in kilogram; true where something is not known. */
+  public boolean carries(double kilograms) {
     return !(kilograms > mostKilograms() + ROUNDING);
   }
 

@@ -195,6 +195,7 @@ final class Menus {
         item("Arrived now", "F7", window::arrivedNow),
         item("Left now", "F8", window::leftNow),
         item("Note readings", "F9", window::showReadings),
+        item("A tire is flat", "F4", window::showBreakdown),
         new SeparatorMenuItem(),
         item("Take readings from a table (CSV)…", "", window::takeTable));
   }

@@ -67,6 +67,7 @@ public final class PlannerWindow {
   private final RouteView route;
   private final RigView rig;
   private final ReviewView review;
+  private final ReadingsView readings;
   private final EarlierTrips earlier;
   private final TableFiles tables;
   private final BorderPane root;
@@ -120,7 +121,7 @@ public final class PlannerWindow {
     this.route = new RouteView(document, dark);
     this.rig = new RigView(document, dark);
     this.crew = new Crew(document, desk.clock(), text -> notices.tellHere("crew", text));
-    ReadingsView readings = new ReadingsView(document, desk.clock(), crew);
+    this.readings = new ReadingsView(document, desk.clock(), crew);
     this.review = new ReviewView(document, dark, air::measured);
     this.pages =
         Map.of(routeButton, route, rigButton, rig, readingsButton, readings, reviewButton, review);
@@ -321,6 +322,12 @@ public final class PlannerWindow {
   /** Shows the readings. */
   void showReadings() {
     places.selectToggle(readingsButton);
+  }
+
+  /** Shows what to do about a flat tire. */
+  void showBreakdown() {
+    showReadings();
+    readings.askBreakdown();
   }
 
   /** Shows why the tires read as they did. */

@@ -2,6 +2,7 @@ package dawngauge.ui;
 
 import dawngauge.advice.Advice;
 import dawngauge.ambient.MeasuredAir;
+import dawngauge.ledger.BreakdownPage;
 import dawngauge.ledger.DealerPage;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
@@ -191,9 +192,12 @@ final class RoadPapers {
                       .map(adjustment -> PlanLines.of(trip, adjustment, units))
                       .orElse(null)
                   : null;
-          List<String> reaches = ReachPage.starts(trip, planned.advice(), planned::reach, units);
+          CrewSheet.More more =
+              new CrewSheet.More(
+                  ReachPage.starts(trip, planned.advice(), planned::reach, units),
+                  BreakdownPage.forAll(trip, planned.breakdowns(), planned.tireNeeds(), units));
           byte[] sheet =
-              CrewSheet.of(ledger(planned, units), planned.advice(), plan, reaches, options);
+              CrewSheet.of(ledger(planned, units), planned.advice(), plan, more, options);
           return document.planner().store().write(sheet, file, own(), true);
         });
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
+import dawngauge.ledger.BreakdownPage;
 import dawngauge.ledger.Card;
 import dawngauge.ledger.Ledger;
 import dawngauge.ledger.PlanLines;
@@ -82,8 +83,11 @@ class CrewSheetTest {
               .value()
               .map(adjustment -> PlanLines.of(trip, adjustment, units))
               .orElse(null);
-      List<String> reaches = ReachPage.starts(trip, advice, planned::reach, units);
-      return new Made(ledger, CrewSheet.of(ledger, advice, plan, reaches, options));
+      CrewSheet.More more =
+          new CrewSheet.More(
+              ReachPage.starts(trip, advice, planned::reach, units),
+              BreakdownPage.forAll(trip, planned.breakdowns(), planned.tireNeeds(), units));
+      return new Made(ledger, CrewSheet.of(ledger, advice, plan, more, options));
     }
 
     PDDocument open() {
@@ -240,23 +244,24 @@ class CrewSheetTest {
   /** A front page, its back and a page a day; no day of the demos has over nine stops. */
   @ParameterizedTest
   @CsvSource({
-    "spring-fleece-haul,US,LETTER,6",
-    "spring-fleece-haul,SI,A4,6",
-    "autumn-stock-haul,US,LETTER,5",
-    "autumn-stock-haul,SI,A4,5"
+    "spring-fleece-haul,US,LETTER,7",
+    "spring-fleece-haul,SI,A4,7",
+    "autumn-stock-haul,US,LETTER,6",
+    "autumn-stock-haul,SI,A4,6"
   })
   void aDayIsAPage(String name, UnitSystem units, CrewSheet.Paper paper, int pages)
       throws IOException {
     Made made = Made.of(demo(name), units, new CrewSheet.Options(paper, false));
     List<String> days =
         made.ledger.stops().stream().map(StopLine::newDay).filter(day -> !day.isEmpty()).toList();
-    assertThat(days).hasSize(pages - 2);
+    assertThat(days).hasSize(pages - 3);
     try (PDDocument document = made.open()) {
       assertThat(document.getNumberOfPages()).isEqualTo(pages);
       List<String> headings = PdfTree.of(document).all("H1").stream().map(PdfTree::words).toList();
       assertThat(headings.subList(0, 2))
           .containsExactly("Where to do what", "Why, and what it rests on");
-      assertThat(headings.subList(2, pages)).isEqualTo(days);
+      assertThat(headings.subList(2, pages - 1)).isEqualTo(days);
+      assertThat(headings.get(pages - 1)).isEqualTo("If a tire is flat");
     }
   }
 

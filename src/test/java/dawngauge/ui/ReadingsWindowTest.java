@@ -12,12 +12,16 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 
 /** On the road: a round by keyboard, actual times by one key, wheels and notes. */
 class ReadingsWindowTest extends WindowTest {
+
+  private static final Path AUTUMN = Path.of("demo-data", "autumn-stock-haul.dawngauge");
 
   private OpenWindow readings(Trip trip) {
     OpenWindow open = open(trip);
@@ -51,6 +55,39 @@ class ReadingsWindowTest extends WindowTest {
                   open.nodes(ChoiceBox.class, b -> spoken(b).equals("Stop of the round")).get(0);
           box.setValue(stop);
         });
+  }
+
+  /** From any page one key tells what to do about a flat tire; it follows tire and stop. */
+  @Test
+  void aFlatTireIsAKeyAway() {
+    OpenWindow open = open(planner().store().open(AUTUMN).get());
+    open.keys(KeyCode.F4);
+    open.until(
+        "the page is there, its first choice has the keyboard",
+        () ->
+            open.stage.getScene().getFocusOwner() instanceof ComboBox<?> box
+                && spoken(box).equals("Tire that is flat"));
+    assertThat(pageTexts(open)).anyMatch(text -> text.contains("No other tire stands for it"));
+    open.run(
+        () ->
+            open.nodes(ComboBox.class, box -> spoken(box).equals("Tire that is flat"))
+                .get(0)
+                .getSelectionModel()
+                .select(position(open.document.trip(), "t1l")));
+    assertThat(pageTexts(open))
+        .anyMatch(text -> text.contains("R1 fits by its figures"))
+        .anyMatch(text -> text.contains("t2l cannot be shown to carry both"));
+  }
+
+  private static int position(Trip trip, String shortForm) {
+    return trip.rig().positions().stream()
+        .map(trip.rig()::shortForm)
+        .toList()
+        .indexOf(shortForm);
+  }
+
+  private static List<String> pageTexts(OpenWindow open) {
+    return open.nodes(Label.class, label -> true).stream().map(Label::getText).toList();
   }
 
   @Test

@@ -2,6 +2,7 @@ package dawngauge.ui.readings;
 
 import dawngauge.trip.TableHead;
 import dawngauge.trip.TableLayout;
+import dawngauge.ui.common.Pulses;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
 import java.time.Clock;
@@ -27,8 +28,11 @@ public final class ReadingsView extends BorderPane {
   private final LogPane log;
   private final FoundPane found;
   private final MorningPane morning;
+  private final BreakdownPane breakdown;
+  private final TitledPane flat;
   private final TripDocument document;
   private final VBox page;
+  private final ScrollPane scroll;
   private final VBox table = new VBox(4);
   private boolean stale = true;
 
@@ -44,12 +48,17 @@ public final class ReadingsView extends BorderPane {
     log = new LogPane(document, round::time);
     found = new FoundPane(document);
     morning = new MorningPane(document, crew::thisMorning);
+    breakdown = new BreakdownPane(document, round::visit);
+    flat = section("A tire is flat", breakdown);
+    flat.setExpanded(false);
+    flat.expandedProperty().addListener(change -> showBreakdown());
     TitledPane compared = section("This morning's plan beside now", morning);
     compared.setExpanded(false);
     page =
         new VBox(
             table,
             section("A round with the gauge", round),
+            flat,
             section("Found by the readings", found),
             section("Noted on the way", log),
             compared);
@@ -57,7 +66,7 @@ public final class ReadingsView extends BorderPane {
     table.managedProperty().bind(table.visibleProperty());
     table.setVisible(false);
     page.getStyleClass().add("readings");
-    ScrollPane scroll = new ScrollPane(page);
+    scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("page-scroll");
     setCenter(scroll);
@@ -138,5 +147,24 @@ public final class ReadingsView extends BorderPane {
     found.refresh();
     log.refresh();
     morning.refresh();
+    showBreakdown();
+  }
+
+  private void showBreakdown() {
+    if (flat.isExpanded()) {
+      breakdown.refresh();
+    }
+  }
+
+  /** Shows what to do about a flat tire. */
+  public void askBreakdown() {
+    flat.setExpanded(true);
+    Pulses.after(
+        getScene(),
+        () -> {
+          double over = page.getHeight() - scroll.getViewportBounds().getHeight();
+          scroll.setVvalue(over > 0 ? Math.min(1, flat.getBoundsInParent().getMinY() / over) : 0);
+          breakdown.choose();
+        });
   }
 }

@@ -392,6 +392,11 @@ final class RoundPane extends VBox implements RoundRow.Hands {
 
   private record Answer(Plan planned, List<ReadingCheck> checks, @Nullable String setNow) {}
 
+  /** The stop whose round is shown, counted from 0; below 0 where there is none. */
+  int visit() {
+    return visit;
+  }
+
   /** When the round is begun, for what else is noted at its stop. */
   Optional<TypedTime> time() {
     return Optional.ofNullable(begins);
