@@ -4,6 +4,8 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.ReadingCheck;
+import dawngauge.geo.Coordinate;
+import dawngauge.geo.Daylight;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
@@ -19,11 +21,15 @@ import dawngauge.trip.ReadingState;
 import dawngauge.trip.Round;
 import dawngauge.trip.Trip;
 import dawngauge.trip.TypedTime;
+import dawngauge.trip.WheelPosition;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,6 +44,9 @@ public record RoundAtStop(Plan plan, int visit) {
   /** What is expected does not hang on the figure; some figure is needed to ask for it. */
   private static final Entered<GaugePressure> ANY_FIGURE =
       Entered.of(QuantityKind.GAUGE_PRESSURE, "1 psi");
+
+  /** So long after its rise the sun begins to warm a tire; ours, no source. */
+  private static final Duration SUN_WARMS = Duration.ofMinutes(15);
 
   /** The stops at which a round can be; none where no time on the way is known. */
   public static List<StopAdvice> stops(Plan plan) {
@@ -109,10 +118,11 @@ public record RoundAtStop(Plan plan, int visit) {
       @Nullable TypedTime start,
       ReadingState state,
       @Nullable String gauge,
-      @Nullable Entered<Temperature> air) {
+      @Nullable Entered<Temperature> air,
+      Round.Sun sun) {
     return start == null || gauge == null
         ? Optional.empty()
-        : stay().map(at -> new Round(at.stop().id(), start, state, gauge, air));
+        : stay().map(at -> new Round(at.stop().id(), start, state, gauge, air, sun));
   }
 
   /** The readings of this stop in a state, by tire. */
@@ -126,6 +136,77 @@ public record RoundAtStop(Plan plan, int visit) {
       }
     }
     return all;
+  }
+
+  /** The readings of this stop that are of a round, by tire. */
+  public Map<String, ReadingCheck> read(Round round) {
+    Map<String, ReadingCheck> all = new LinkedHashMap<>();
+    for (TireAdvice advice : tires()) {
+      for (ReadingCheck check : advice.tire().readings()) {
+        LogEvent.Reading reading = check.reading();
+        if (reading.state() == round.state(round.position(plan.trip(), reading.tire()))) {
+          all.put(reading.tire(), check);
+        }
+      }
+    }
+    return all;
+  }
+
+  /**
+   * Whether the sun may stand on tires: it is up when a round begins, or nobody knows whether; it
+   * takes a quarter of an hour over the horizon (ours).
+   */
+  public boolean maySunny(TypedTime start) {
+    Itinerary.Visit at = stay().orElse(null);
+    Coordinate place = at == null ? null : at.stop().coordinate();
+    if (at == null || place == null) {
+      return at != null;
+    }
+    Instant then = start.instant();
+    return Daylight.on(then.atZone(at.zone()).toLocalDate(), at.zone(), place)
+        .map(sun -> then.isAfter(sun.sunrise().plus(SUN_WARMS)) && then.isBefore(sun.sunset()))
+        .orElse(true);
+  }
+
+  /**
+   * The trip where the cold readings of a round, from its beginning on, are noted as in the sun on
+   * its sunny side, and as cold elsewhere.
+   */
+  public Trip sunny(Round round) {
+    Trip trip = plan.trip();
+    List<LogEvent> here =
+        tires().stream()
+            .flatMap(advice -> advice.tire().readings().stream())
+            .map(check -> (LogEvent) check.reading())
+            .toList();
+    return trip.withLog(
+        trip.log().stream()
+            .map(
+                event ->
+                    here.contains(event)
+                            && event instanceof LogEvent.Reading reading
+                            && isCold(reading.state())
+                            && !reading.time().instant().isBefore(round.start().instant())
+                        ? reading.in(round.state(round.position(trip, reading.tire())))
+                        : event)
+            .toList());
+  }
+
+  /** The side whose tires alone were read in the sun here; neither where there is no such. */
+  public Round.Sun sunnySide() {
+    Set<Round.Sun> sides = EnumSet.noneOf(Round.Sun.class);
+    for (TireAdvice advice : tires()) {
+      WheelPosition position = advice.tire().fitted().position();
+      if (advice.tire().readings().stream()
+          .anyMatch(check -> check.reading().state() == ReadingState.COLD_IN_SUN)) {
+        sides.add(Round.Sun.LEFT.on(position) ? Round.Sun.LEFT : Round.Sun.RIGHT);
+      }
+    }
+    return sides.size() == 1 ? sides.iterator().next() : Round.Sun.NEITHER;
+  }
+
+  private static boolean isCold(ReadingState state) {
+    return state == ReadingState.COLD || state == ReadingState.COLD_IN_SUN;
   }
 
   /** What a tire was last set to here. */
@@ -178,9 +259,9 @@ public record RoundAtStop(Plan plan, int visit) {
    */
   public LogEvent.Reading reading(
       Round round, String tire, int order, Entered<GaugePressure> figure) {
-    ReadingCheck before = read(round.state()).get(tire);
+    ReadingCheck before = read(round).get(tire);
     if (before == null) {
-      return round.reading(tire, order, figure, latest());
+      return round.reading(tire, round.position(plan.trip(), tire), order, figure, latest());
     }
     LogEvent.Reading old = before.reading();
     return new LogEvent.Reading(
@@ -202,7 +283,7 @@ public record RoundAtStop(Plan plan, int visit) {
   /** The trip without the reading of a tire. */
   public Trip without(Round round, String tire) {
     Trip trip = plan.trip();
-    ReadingCheck before = read(round.state()).get(tire);
+    ReadingCheck before = read(round).get(tire);
     return before == null ? trip : LogEdits.without(trip, trip.log().indexOf(before.reading()));
   }
 
@@ -219,14 +300,16 @@ public record RoundAtStop(Plan plan, int visit) {
    * @param planner plans the trip with a reading of each
    */
   public Map<String, ReadingCheck> expected(Round round, List<String> tires, Planner planner) {
-    Map<String, ReadingCheck> known = read(round.state());
+    Map<String, ReadingCheck> known = read(round);
     Trip trial = plan.trip();
     Map<String, LogEvent.Reading> asked = new LinkedHashMap<>();
     for (int order = 0; order < tires.size(); order++) {
       String tire = tires.get(order);
       if (!known.containsKey(tire)) {
-        asked.put(tire, round.reading(tire, order, ANY_FIGURE, latest()));
-        trial = LogEdits.with(trial, round.reading(tire, order, ANY_FIGURE, latest()));
+        LogEvent.Reading any =
+            round.reading(tire, round.position(plan.trip(), tire), order, ANY_FIGURE, latest());
+        asked.put(tire, any);
+        trial = LogEdits.with(trial, any);
       }
     }
     Map<String, ReadingCheck> all = new LinkedHashMap<>(known);

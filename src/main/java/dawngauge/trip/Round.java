@@ -18,13 +18,41 @@ import org.jspecify.annotations.Nullable;
  * @param state how warm the tires are
  * @param gauge name of the gauge
  * @param air temperature of the air as measured, or null
+ * @param sun on which side the sun stands
  */
 public record Round(
     String stop,
     TypedTime start,
     ReadingState state,
     String gauge,
-    @Nullable Entered<Temperature> air) {
+    @Nullable Entered<Temperature> air,
+    Sun sun) {
+
+  /** On which side of the rig the sun stands. */
+  public enum Sun {
+    /** On neither, as far as the crew told. */
+    NEITHER("neither side"),
+    /** On the left. */
+    LEFT("the left side"),
+    /** On the right. */
+    RIGHT("the right side");
+
+    private final String words;
+
+    Sun(String words) {
+      this.words = words;
+    }
+
+    /** In words. */
+    public String words() {
+      return words;
+    }
+
+    /** Whether it stands on a place. */
+    public boolean on(WheelPosition position) {
+      return this != NEITHER && position.slot().isLeft() == (this == LEFT);
+    }
+  }
 
   /** After arriving, before the first tire is read; ours. */
   private static final Duration AFTER_ARRIVAL = Duration.ofMinutes(5);
@@ -55,16 +83,33 @@ public record Round(
     return new ArrayList<>(LogEdits.fittedAt(trip, start.instant()).values());
   }
 
+  /** How warm a tire is at a place: in a cold round those of the sunny side are in the sun. */
+  public ReadingState state(@Nullable WheelPosition position) {
+    return state == ReadingState.COLD && position != null && sun.on(position)
+        ? ReadingState.COLD_IN_SUN
+        : state;
+  }
+
+  /** Where a tire stands when the round begins, or null. */
+  public @Nullable WheelPosition position(Trip trip, String tire) {
+    return LogEdits.positionOf(trip, tire, start.instant()).orElse(null);
+  }
+
   /**
    * A reading of the round.
    *
+   * @param position where the tire stands, or null where that is not known
    * @param order of the tire, 0 first
    * @param latest the rig leaves then: no reading is later, or null
    */
   public LogEvent.Reading reading(
-      String tire, int order, Entered<GaugePressure> pressure, @Nullable Instant latest) {
+      String tire,
+      @Nullable WheelPosition position,
+      int order,
+      Entered<GaugePressure> pressure,
+      @Nullable Instant latest) {
     return new LogEvent.Reading(
-        time(order, latest), tire, pressure, gauge, state, air, null, Remarks.NONE);
+        time(order, latest), tire, pressure, gauge, state(position), air, null, Remarks.NONE);
   }
 
   /** When a tire is read. */

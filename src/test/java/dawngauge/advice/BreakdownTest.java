@@ -24,6 +24,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -107,13 +108,11 @@ class BreakdownTest {
     Spare spare = trip.rig().spares().get(0);
     Trip soft =
         withSpare(
-            trip,
-            spare.withWheelMaxPressure(Entered.of(QuantityKind.GAUGE_PRESSURE, "4 bar")));
+            trip, spare.withWheelMaxPressure(Entered.of(QuantityKind.GAUGE_PRESSURE, "4 bar")));
     Breakdown.Choice choice = of(soft, 2, "t1l").spares().get(0);
     assertThat(choice.faults()).containsExactly(SpareFit.Fault.PRESSURE);
     assertThat(choice.cold()).isCloseTo(400_000, within(1.0));
-    Trip weak =
-        withSpare(trip, spare.withWheelMaxLoad(Entered.of(QuantityKind.MASS, "990 kg")));
+    Trip weak = withSpare(trip, spare.withWheelMaxLoad(Entered.of(QuantityKind.MASS, "990 kg")));
     assertThat(of(weak, 2, "t1l").spares().get(0).faults())
         .containsExactly(SpareFit.Fault.TOO_WEAK);
   }
@@ -128,8 +127,7 @@ class BreakdownTest {
                 .get(0)
                 .faults())
         .containsExactly(SpareFit.Fault.DAMAGED);
-    assertThat(
-            of(withTire(trip, tire.withDateCode("1016")), 2, "t1l").spares().get(0).faults())
+    assertThat(of(withTire(trip, tire.withDateCode("1016")), 2, "t1l").spares().get(0).faults())
         .containsExactly(SpareFit.Fault.OLD); // week 10 of 2016, over eleven years on the trip
     assertThat(of(withTire(trip, tire.withDateCode(null)), 2, "t1l").spares().get(0).unknown())
         .containsExactly("its age");
@@ -163,8 +161,7 @@ class BreakdownTest {
   void theAdviceCountsOnTheSameSpares(String demo) {
     Trip trip = PLANNER.store().open(Path.of("demo-data", demo + ".dawngauge")).get();
     Plan plan = PLANNER.plan(trip);
-    Advice advice = plan.advice();
-    assertThat(advice).isNotNull();
+    Advice advice = Objects.requireNonNull(plan.advice());
     int compared = 0;
     for (StopAdvice stop : advice.stops().subList(0, advice.stops().size() - 1)) {
       for (TireAdvice tire : stop.tires()) {

@@ -23,6 +23,7 @@ import dawngauge.trip.TypedTime;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
@@ -38,13 +39,17 @@ class RoundAtStopTest {
   private static final Instant BEFORE = Instant.parse("2027-04-01T00:00:00Z");
   private static final int WALSENBURG = 1;
   private static final int FLOYDADA = 7;
+  private static final ZoneId CHICAGO = ZoneId.of("America/Chicago");
+  private static final String FLOYDADA_DARK = "2027-04-07T11:00:00Z";
+  private static final String FLOYDADA_MORNING = "2027-04-07T13:45:00Z";
 
   private static RoundAtStop at(Trip trip, int visit) {
     return new RoundAtStop(PLANNER.plan(trip), visit);
   }
 
   private static Round round(RoundAtStop at, ReadingState state) {
-    return at.round(at.usualStart(BEFORE).orElseThrow(), state, "cab gauge", null).orElseThrow();
+    return at.round(at.usualStart(BEFORE).orElseThrow(), state, "cab gauge", null, none())
+        .orElseThrow();
   }
 
   private static Entered<GaugePressure> psi(String text) {
@@ -58,16 +63,70 @@ class RoundAtStopTest {
     assertThat(at(DEMO, FLOYDADA).usualState(BEFORE)).isEqualTo(ReadingState.COLD);
   }
 
+  private static Round.Sun none() {
+    return Round.Sun.NEITHER;
+  }
+
+  private static Round morning(RoundAtStop at, String time, Round.Sun sun) {
+    TypedTime start = LogEdits.at(Instant.parse(time), CHICAGO);
+    return at.round(start, ReadingState.COLD, "cab gauge", null, sun).orElseThrow();
+  }
+
+  /**
+   * T1 stands on the left, T2 on the right. What is told before the readings is told after them.
+   */
+  @Test
+  void onTheSunnySideColdTiresAreNotedInTheSun() {
+    RoundAtStop at = at(DEMO, FLOYDADA);
+    Round shade = morning(at, FLOYDADA_MORNING, none());
+    Round sunny = morning(at, FLOYDADA_MORNING, Round.Sun.LEFT);
+    Trip before = both(at, sunny);
+    Trip after = at(both(at, shade), FLOYDADA).sunny(sunny);
+    assertThat(before).isEqualTo(after);
+    RoundAtStop read = at(after, FLOYDADA);
+    assertThat(read.read(ReadingState.COLD_IN_SUN)).containsOnlyKeys("T1");
+    assertThat(read.read(ReadingState.COLD)).containsOnlyKeys("T2");
+    assertThat(read.read(sunny)).containsOnlyKeys("T1", "T2");
+    assertThat(read.sunnySide()).isEqualTo(Round.Sun.LEFT);
+    assertThat(read.sunny(shade)).isEqualTo(both(at, shade));
+    assertThat(at.sunnySide()).isEqualTo(none());
+  }
+
+  private static Trip both(RoundAtStop at, Round round) {
+    Trip one = at.with(round, "T1", 6, psi("80 psi"));
+    return at(one, FLOYDADA).with(round, "T2", 7, psi("80 psi"));
+  }
+
+  /** Of an earlier round nothing is changed: then it was dark. */
+  @Test
+  void theRoundBeforeTheSunStaysCold() {
+    RoundAtStop at = at(DEMO, FLOYDADA);
+    Trip dark = at.with(morning(at, FLOYDADA_DARK, none()), "T1", 0, psi("80 psi"));
+    Round later = morning(at, FLOYDADA_MORNING, Round.Sun.LEFT);
+    assertThat(at(dark, FLOYDADA).sunny(later)).isEqualTo(dark);
+  }
+
+  /**
+   * By the almanac the sun rises at Floydada about 7:25 CDT on 7 April; before it none is asked.
+   */
+  @Test
+  void theSideIsAskedOnceTheSunIsUp() {
+    RoundAtStop at = at(DEMO, FLOYDADA);
+    assertThat(at.maySunny(LogEdits.at(Instant.parse(FLOYDADA_DARK), CHICAGO))).isFalse();
+    assertThat(at.maySunny(LogEdits.at(Instant.parse(FLOYDADA_MORNING), CHICAGO))).isTrue();
+  }
+
   @Test
   void aStopThatIsNotThereHasNoRound() {
     TypedTime departure = known(DEMO.route().stops().get(0).leave());
-    assertThat(at(DEMO, 0).round(null, ReadingState.COLD, "cab gauge", null)).isEmpty();
-    assertThat(at(DEMO, 0).round(departure, ReadingState.COLD, null, null)).isEmpty();
+    assertThat(at(DEMO, 0).round(null, ReadingState.COLD, "cab gauge", null, none())).isEmpty();
+    assertThat(at(DEMO, 0).round(departure, ReadingState.COLD, null, null, none())).isEmpty();
     for (int visit : new int[] {-1, 99}) {
       assertThat(at(DEMO, visit).stay()).isEmpty();
       assertThat(at(DEMO, visit).tires()).isEmpty();
       assertThat(at(DEMO, visit).usualStart(BEFORE)).isEmpty();
-      assertThat(at(DEMO, visit).round(departure, ReadingState.COLD, "cab gauge", null)).isEmpty();
+      assertThat(at(DEMO, visit).round(departure, ReadingState.COLD, "cab gauge", null, none()))
+          .isEmpty();
       assertThat(at(DEMO, visit).latest()).isNull();
       assertThat(at(DEMO, visit).setTo("P1")).isEmpty();
     }

@@ -79,11 +79,40 @@ class ReadingsWindowTest extends WindowTest {
         .anyMatch(text -> text.contains("t2l cannot be shown to carry both"));
   }
 
+  /** Asked once a round, where tires are cold and the sun is up. */
+  @Test
+  void theSunnySideIsNotedWithItsReadings() {
+    OpenWindow open = readings(demo());
+    assertThat(suns(open)).isEmpty(); // at Alamosa it is still dark
+    goTo(open, "8 Floydada TX");
+    open.run(() -> suns(open).get(0).setValue("the left side"));
+    for (String side : List.of("left", "right")) {
+      open.write("Reading of trailer axle 1 " + side, "80 psi");
+      open.keys(KeyCode.ENTER);
+    }
+    assertThat(
+            open.document.trip().log().stream()
+                .filter(LogEvent.Reading.class::isInstance)
+                .map(LogEvent.Reading.class::cast)
+                .filter(reading -> reading.time().clock().getDayOfMonth() == 7)
+                .map(LogEvent.Reading::state))
+        .containsExactly(ReadingState.COLD_IN_SUN, ReadingState.COLD);
+    goTo(open, "1 Alamosa CO");
+    goTo(open, "8 Floydada TX");
+    assertThat(suns(open).get(0).getValue()).isEqualTo("the left side");
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<ChoiceBox<String>> suns(OpenWindow open) {
+    return open
+        .nodes(ChoiceBox.class, box -> spoken(box).equals("Side of the rig in the sun"))
+        .stream()
+        .map(box -> (ChoiceBox<String>) box)
+        .toList();
+  }
+
   private static int position(Trip trip, String shortForm) {
-    return trip.rig().positions().stream()
-        .map(trip.rig()::shortForm)
-        .toList()
-        .indexOf(shortForm);
+    return trip.rig().positions().stream().map(trip.rig()::shortForm).toList().indexOf(shortForm);
   }
 
   private static List<String> pageTexts(OpenWindow open) {

@@ -60,6 +60,8 @@ final class RoundPane extends VBox implements RoundRow.Hands {
   private final ChoiceBox<String> stop = new ChoiceBox<>();
   private final ChoiceBox<String> state = new ChoiceBox<>();
   private final ChoiceBox<String> gauge = new ChoiceBox<>();
+  private final Label sunny = new Label("sun on");
+  private final ChoiceBox<String> sun = new ChoiceBox<>();
   private final FigureField<Optional<TypedTime>> start;
   private final FigureField<Optional<Entered<Temperature>>> air;
   private final GridPane grid = new GridPane();
@@ -103,6 +105,14 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     for (ReadingState each : ReadingState.values()) {
       state.getItems().add(each.word());
     }
+    sun.setAccessibleText("Side of the rig in the sun");
+    for (Round.Sun each : Round.Sun.values()) {
+      sun.getItems().add(each.words());
+    }
+    sun.setValue(Round.Sun.NEITHER.words());
+    sun.setOnAction(event -> shone());
+    sun.managedProperty().bind(sun.visibleProperty());
+    sunny.managedProperty().bind(sunny.visibleProperty());
     stop.setOnAction(event -> chosen(stop.getSelectionModel().getSelectedIndex()));
     state.setOnAction(event -> refreshUnlessFilling());
     gauge.setOnAction(event -> refreshUnlessFilling());
@@ -116,6 +126,8 @@ final class RoundPane extends VBox implements RoundRow.Hands {
             start,
             new Label("tires"),
             state,
+            sunny,
+            sun,
             new Label("gauge"),
             gauge,
             new Label("air"),
@@ -170,6 +182,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     if (begins != null) {
       filling = true;
       state.setValue(at().usualState(clock.instant()).word());
+      sun.setValue(at().sunnySide().words());
       filling = false;
     }
   }
@@ -217,6 +230,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     filling = false;
     TypedTime time = begins;
     start.show(time == null ? "" : Forms.text(time));
+    showSun();
     layOut(trip);
     figures();
     RoundRow row = looked;
@@ -226,7 +240,30 @@ final class RoundPane extends VBox implements RoundRow.Hands {
   }
 
   private Optional<Round> round() {
-    return at().round(begins, stateChosen(), gauge.getValue(), measured);
+    return at().round(begins, stateChosen(), gauge.getValue(), measured, sunnySide());
+  }
+
+  private Round.Sun sunnySide() {
+    return Stream.of(Round.Sun.values())
+        .filter(each -> sun.isVisible() && each.words().equals(sun.getValue()))
+        .findFirst()
+        .orElse(Round.Sun.NEITHER);
+  }
+
+  /** The sun was said to stand on a side: what the round has read there is noted so. */
+  private void shone() {
+    if (!filling) {
+      round().ifPresent(round -> document.edit(at().sunny(round)));
+      refresh();
+    }
+  }
+
+  /** Asks which side is in the sun, where tires are cold and it is up. */
+  private void showSun() {
+    TypedTime time = begins;
+    boolean asked = stateChosen() == ReadingState.COLD && time != null && at().maySunny(time);
+    sun.setVisible(asked);
+    sunny.setVisible(asked);
   }
 
   private ReadingState stateChosen() {
@@ -298,7 +335,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
     }
     UnitSystem units = document.units();
     RoundAtStop at = at();
-    Set<String> real = at.read(round.state()).keySet();
+    Set<String> real = at.read(round).keySet();
     List<String> tires = rows.stream().map(row -> row.tire).toList();
     Map<String, ReadingCheck> expected = at.expected(round, tires, document.planner());
     for (RoundRow row : rows) {
@@ -357,7 +394,7 @@ final class RoundPane extends VBox implements RoundRow.Hands {
       return;
     }
     RoundAtStop stop = at();
-    ReadingCheck before = stop.read(round.state()).get(row.tire);
+    ReadingCheck before = stop.read(round).get(row.tire);
     boolean logged = before != null && before.reading().pressure().equals(figure);
     int question = ++asked;
     Trip trial = logged ? document.trip() : stop.with(round, row.tire, row.order, figure);
