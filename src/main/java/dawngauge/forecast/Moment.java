@@ -105,6 +105,29 @@ public record Moment(
         there * warmSigma + part * later.warmSigma);
   }
 
+  /** The same air in the tire, as warm and as high as it was at another moment. */
+  public Moment inAirOf(Moment other) {
+    return new Moment(
+        other.seconds,
+        other.airKelvins,
+        other.airPressure,
+        other.elevation,
+        other.tireKelvins,
+        fill,
+        origin,
+        GasLaw.gauge(fill, other.airKelvins, other.airPressure),
+        GasLaw.gauge(fill, other.tireKelvins, other.airPressure),
+        GasLaw.gauge(fill, Math.min(other.tireKelvins, other.airKelvins), other.airPressure),
+        readingSigma,
+        settledSigma,
+        limitSigma,
+        fineSigma,
+        gaugeSigma,
+        airSigma,
+        coldSide,
+        other.warmSigma);
+  }
+
   /** The same tire once as cool as the air around. */
   public Moment cooled() {
     return new Moment(

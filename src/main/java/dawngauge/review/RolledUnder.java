@@ -14,6 +14,7 @@ import dawngauge.trip.WheelPosition;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,14 +32,19 @@ public record RolledUnder(
 
   private static final double LIKELIER_THAN_NOT = 0.5;
 
-  /** The stretches of a tire, as far as the rig has been driven. */
-  static List<RolledUnder> of(Forecaster forecaster, WheelPosition position, Track track) {
+  /**
+   * The stretches of a tire, as far as the rig has been driven.
+   *
+   * @param slips readings that tell nothing of it; what is known by one of them does not count
+   */
+  static List<RolledUnder> of(
+      Forecaster forecaster, WheelPosition position, Track track, Set<ReadingCheck> slips) {
     List<Itinerary.Visit> visits = forecaster.itinerary().visits();
     int driven = CrewPlace.open(forecaster.trip(), forecaster.itinerary().visits());
     List<RolledUnder> found = new ArrayList<>();
     RolledUnder open = null;
     for (int leg = 0; leg < driven; leg++) {
-      double pascals = under(track.stops(), leg);
+      double pascals = under(forecaster, track, leg, slips);
       if (Double.isNaN(pascals)) {
         open = null;
         continue;
@@ -68,20 +74,59 @@ public record RolledUnder(
    * The lowest pressure of a leg if it was too little for the load: when leaving, on the way, or by
    * what was read of it where it arrived. NaN if not.
    */
-  private static double under(List<TireAtStop> stops, int leg) {
-    TireAtStop at = stops.get(leg);
+  private static double under(
+      Forecaster forecaster, Track track, int leg, Set<ReadingCheck> slips) {
+    TireAtStop at = track.stops().get(leg);
     double lowest = Double.NaN;
-    lowest = lower(lowest, at.leaving(), at.leavingChance());
-    if (at.low() != null) {
+    if (!rests(at.leaving(), slips)) {
+      lowest = lower(lowest, at.leaving(), at.leavingChance());
+    }
+    if (at.low() != null && !rests(at.low().moment(), slips)) {
       lowest = lower(lowest, at.low().moment(), at.low().chance());
     }
-    TireAtStop next = stops.get(leg + 1);
-    List<ReadingCheck> readings = next.readings();
-    if (!readings.isEmpty() && next.setting() == null) {
-      Moment read = next.check();
-      lowest = lower(lowest, read, LoadChance.of(at.limits(), read));
+    Moment came = asItCame(forecaster, track, leg + 1);
+    return rests(came, slips) ? lowest : lower(lowest, came, LoadChance.of(at.limits(), came));
+  }
+
+  /** Whether what is known of a tire is known by one of some readings. */
+  private static boolean rests(@Nullable Moment moment, Set<ReadingCheck> readings) {
+    return moment != null
+        && readings.stream()
+            .map(check -> check.reading().time().instant().toEpochMilli() / 1000.0)
+            .anyMatch(time -> time == moment.origin().seconds());
+  }
+
+  /**
+   * The tire on arriving by what was first read of it at a stop; null where nothing was, or only
+   * after it was set or changed there.
+   */
+  private static @Nullable Moment asItCame(Forecaster forecaster, Track track, int visit) {
+    TireAtStop at = track.stops().get(visit);
+    String tire = track.stops().get(visit - 1).fitted().tire().id();
+    if (at.readings().isEmpty() || !at.readings().get(0).reading().tire().equals(tire)) {
+      return null;
     }
-    return lowest;
+    Instant read = at.readings().get(0).reading().time().instant();
+    Instant arrive = forecaster.itinerary().visits().get(visit).arrive();
+    if (wasSet(forecaster.trip(), tire, arrive, read)) {
+      return null;
+    }
+    double seconds = read.toEpochMilli() / 1000.0;
+    for (Moment moment : track.stay(visit)) {
+      if (moment.seconds() >= seconds) {
+        Moment arrival = at.arrival();
+        return arrival == null ? moment : moment.inAirOf(arrival);
+      }
+    }
+    return null;
+  }
+
+  /** Whether a tire was set from one time to another, both counted. */
+  private static boolean wasSet(Trip trip, String tire, Instant from, Instant to) {
+    return trip.log().stream()
+        .filter(event -> event instanceof LogEvent.Adjustment set && set.tire().equals(tire))
+        .map(event -> event.time().instant())
+        .anyMatch(time -> !time.isBefore(from) && !time.isAfter(to));
   }
 
   private static double lower(double lowest, @Nullable Moment moment, LoadChance chance) {

@@ -184,7 +184,7 @@ final class TireRows {
         count < 2 ? null : PressureAccount.of(rounds.get(0), rounds.get(count - 1), made),
         made.stream().filter(TireRows::isLetOutWarm).toList(),
         ranLow(),
-        RolledUnder.of(forecaster, position, track));
+        RolledUnder.of(forecaster, position, track, notOfThisTire));
   }
 
   private static boolean isLetOutWarm(TireSetting setting) {
