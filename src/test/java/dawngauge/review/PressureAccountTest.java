@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.forecast.Forecaster;
+import dawngauge.forecast.ReadingCheck;
 import dawngauge.testdata.Forecasts;
 import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.StopBuilder;
@@ -125,5 +126,71 @@ class PressureAccountTest {
     assertThat(tires.get(0).ranLow()).isNotNull();
     assertThat(tires.get(0).lost() / PSI).isCloseTo(20, within(0.1));
     assertThat(tires.get(1).ranLow()).isNull();
+  }
+
+  /**
+   * By hand: 80 psi in 60 °F of measured air, twice. The gauge repeats within 0.5 psi, √2 · 0.5 =
+   * 0.7071 of a difference; the air is measured within 1 K, √2 of it by 94.696 psi/288.706 K is
+   * 0.4639 psi; a tire that stood all night is as cool as the air. Together 0.8457 psi.
+   */
+  @Test
+  void howSureWhatWasLostIs() {
+    Trip trip =
+        night(stop("a").steady("60 °F"), stop("b").steady("60 °F"))
+            .readIn("60 °F", "2027-06-01T05:50Z", "T1", "80 psi")
+            .readIn("60 °F", "2027-06-02T05:50Z", "T1", "80 psi")
+            .trip();
+    PressureAccount account = account(trip);
+    assertThat(account.gaugeSigma() / PSI).isCloseTo(0.7071, within(1e-4));
+    assertThat(account.lostSigma() / PSI).isCloseTo(0.8457, within(1e-3));
+  }
+
+  /**
+   * From a warm reading on arriving to the next dawn: what the warmth made is taken away again. A
+   * warm reading is as unsure as the rise: F̄ times its spread in kelvin comes on top.
+   */
+  @Test
+  void fromAWarmReadingToTheNextDawn() {
+    Trip trip =
+        night(stop("a").steady("60 °F"), stop("b").steady("60 °F"))
+            .read("2027-06-01T05:50Z", "T1", "80 psi")
+            .read("2027-06-01T08:00Z", "T1", "88 psi", "hand", ReadingState.WARM)
+            .read("2027-06-02T05:50Z", "T1", "80 psi")
+            .trip();
+    TireReview tire = review(trip).tires().get(0);
+    ReadingCheck warm = tire.all().get(1);
+    ReadingCheck dawn = tire.all().get(2);
+    PressureAccount account = PressureAccount.of(warm, dawn, tire.made());
+    double middle = (warm.fillRead() + dawn.fillRead()) / 2;
+    assertThat(account.air()).isZero();
+    assertThat(account.warmUp())
+        .isCloseTo(-middle * (warm.tireKelvins() - warm.airKelvins()), within(100.0))
+        .isLessThan(-3 * PSI);
+    assertThat(account.sum()).isCloseTo(-8 * PSI, within(1e-6));
+    double rest =
+        Math.hypot(middle * Math.hypot(warm.airSigma(), dawn.airSigma()), account.gaugeSigma());
+    assertThat(account.lostSigma())
+        .isCloseTo(Math.hypot(rest, middle * warm.warmSigma()), within(1.0))
+        .isGreaterThan(rest + 0.1 * PSI);
+  }
+
+  /** What was set before the first of both readings is no part of their difference. */
+  @Test
+  void whatWasSetBeforeTheFirstReadingIsNotBetween() {
+    Trip trip =
+        night(stop("a").steady("60 °F"), stop("b").steady("60 °F"))
+            .read("2027-06-01T05:50Z", "T1", "70 psi")
+            .adjust("2027-06-01T05:51Z", "T1", "80 psi")
+            .read("2027-06-01T05:52Z", "T1", "80 psi")
+            .adjust("2027-06-01T05:55Z", "T1", "75 psi")
+            .read("2027-06-02T05:50Z", "T1", "75 psi")
+            .adjust("2027-06-02T05:55Z", "T1", "77 psi")
+            .trip();
+    TireReview tire = review(trip).tires().get(0);
+    assertThat(tire.made()).hasSize(3);
+    PressureAccount account = PressureAccount.of(tire.all().get(1), tire.all().get(2), tire.made());
+    assertThat(account.settings()).hasSize(1);
+    assertThat(account.settings().get(0).pascals() / PSI).isCloseTo(-5, within(0.05));
+    assertThat(account.lost() / PSI).isCloseTo(0, within(0.05));
   }
 }

@@ -106,4 +106,34 @@ class RobustLineTest {
     double[] first = Arrays.copyOf(days, 6);
     assertThat(RobustLine.of(first, six, 0.5).slope()).isCloseTo(1, within(0.35));
   }
+
+  /**
+   * By hand from Sen's example (1968): of 21 slopes the fifth from either end are 3.75 and 46/11;
+   * half their distance is 1.6449 deviations: 0.13126. Where a reading is sure to 5 only, least
+   * squares is wider: 5/√240.857 = 0.32217, the squares of the days about their middle 50/7.
+   */
+  @Test
+  void howSureTheMiddleSlopeIs() {
+    double[] days = {1, 2, 3, 4, 10, 12, 18};
+    double[] values = {9, 15, 19, 20, 45, 55, 78};
+    assertThat(RobustLine.theilSen(days, values, 1e-9).sigma()).isCloseTo(0.13126, within(1e-5));
+    assertThat(RobustLine.theilSen(days, values, 5).sigma()).isCloseTo(0.32217, within(1e-5));
+  }
+
+  /**
+   * By hand: 0, 1, 2, 3 and 14 on days 0 to 4 rise by (−1 + 3 + 28)/10 = 3 by least squares, which
+   * the fourth of four readings still bends by; with five the wrong one is told. On the line all
+   * weights are 1: 0.5/√(0.95 · 10) = 0.16222. With eight the middle of the slopes is 1 exactly.
+   */
+  @Test
+  void howManyReadingsTellTheWrongOne() {
+    double[] five = {0, 1, 2, 3, 4};
+    assertThat(RobustLine.squares(five, new double[] {0, 1, 2, 3, 14}, 0.5).slope())
+        .isCloseTo(3, within(1e-12));
+    assertThat(RobustLine.of(five, new double[] {0, 1, 2, 3, 14}, 0.5).slope()).isLessThan(1.5);
+    assertThat(RobustLine.of(five, five, 0.5).sigma()).isCloseTo(0.16222, within(1e-5));
+    double[] eight = {0, 1, 2, 3, 4, 5, 6, 7};
+    assertThat(RobustLine.of(eight, new double[] {0, 1, 2, 3, 4, 5, 6, 30}, 0.5).slope())
+        .isEqualTo(1);
+  }
 }

@@ -13,6 +13,7 @@ import dawngauge.settings.SettingsFile;
 import dawngauge.testdata.Forecasts;
 import dawngauge.testdata.RigBuilder;
 import dawngauge.testdata.Trips;
+import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import java.time.Duration;
 import java.util.List;
@@ -205,5 +206,122 @@ class SlipsTest {
       read(trips, morning, high, high, low, low);
     }
     assertThat(review(trips.trip()).reference()).isNull();
+  }
+
+  /**
+   * Noted in bar, then filled to 80 psi: what the slip made is not undone by the next reading, and
+   * the tire lost nothing all the same.
+   */
+  @Test
+  void airSetAfterASlipDoesNotMakeItALoss() {
+    Trips trips = level();
+    read(trips, 0);
+    read(trips, 1, "5.5 psi");
+    trips.adjust("2027-06-02T05:52Z", "T1", "80 psi");
+    read(trips, 2);
+    read(trips, 3);
+    TripReview review = review(trips.trip());
+    assertThat(review.slips()).hasSize(1);
+    TireReview tire = review.tires().get(0);
+    assertThat(tire.fit().kind()).isEqualTo(LossFit.Kind.SOUND);
+    assertThat(tire.cold()).hasSize(3);
+    assertThat(tire.residuals()).allSatisfy(off -> assertThat(off / PSI).isCloseTo(0, within(0.1)));
+  }
+
+  /** 71 and 69 psi are neither what the other should read: each was noted wrongly by itself. */
+  @Test
+  void twoTiresFarOffAreNotTakenForEachOther() {
+    Trips trips = level();
+    read(trips, 0);
+    read(trips, 1, "71 psi", "", "69 psi");
+    read(trips, 2);
+    read(trips, 3);
+    assertThat(review(trips.trip()).slips())
+        .hasSize(2)
+        .allSatisfy(
+            slip -> {
+              assertThat(slip.kind()).isEqualTo(Slip.Kind.ALONE);
+              assertThat(slip.other()).isNull();
+            });
+  }
+
+  /** One for the other, each half a psi off by the gauge's repeatability. */
+  @Test
+  void twoTiresNotedOneForTheOtherWithinTheGauge() {
+    Trips trips = level();
+    read(trips, 0);
+    read(trips, 1, "", "60.5 psi", "79.5 psi");
+    read(trips, 2);
+    read(trips, 3);
+    assertThat(review(trips.trip()).slips())
+        .hasSize(2)
+        .allMatch(slip -> slip.kind() == Slip.Kind.TIRE);
+  }
+
+  /**
+   * Crews round: 5.36 bar are 77.7 psi, 2.3 psi under 80, within 3 % of it. 35 psi noted as 2.3 bar
+   * are 33.4, 1.6 psi under: more than 3 %, but within 2.5 deviations of a difference of two
+   * readings (0.5 psi each, air measured within 1 K, at 49.7 psi absolute 0.17): 1.87 psi.
+   */
+  @Test
+  void aRoundedFigureInBarIsAWrongUnitToo() {
+    Trips trips = level();
+    read(trips, 0, "", "35 psi");
+    read(trips, 1, "5.36 psi", "2.3 psi");
+    read(trips, 2, "", "35 psi");
+    read(trips, 3, "", "35 psi");
+    List<Slip> slips = review(trips.trip()).slips();
+    assertThat(slips).hasSize(2).allMatch(slip -> slip.kind() == Slip.Kind.UNIT);
+    assertThat(slips.get(0).expected() / PSI).isCloseTo(80, within(0.1));
+    assertThat(slips.get(1).expected() / PSI).isCloseTo(35, within(0.1));
+  }
+
+  /** The same climb read by a gauge that is noted as sealed, but is open. */
+  private static Trips climb(String gauge, double... more) {
+    Trips trips = mornings(0, 7000, 1000, 6000);
+    for (int morning = 0; morning < more.length; morning++) {
+      for (int tire = 0; tire < 4; tire++) {
+        String figure =
+            String.format(Locale.ROOT, "%.2f psi", (tire < 2 ? 80 : 60) + more[morning]);
+        trips.read(MORNINGS[morning], "T" + (tire + 1), figure, gauge, ReadingState.COLD);
+      }
+    }
+    return trips;
+  }
+
+  /**
+   * Whichever of both it is, what it makes is taken off what each tire lost, and off the shared.
+   */
+  @Test
+  void whatAWrongReferenceMakesIsTakenOffEveryTire() {
+    TripReview open = review(climb("sealed", 0, 3.36, 0.53, 2.92).trip());
+    WrongReference reference = Forecasts.known(open.reference());
+    assertThat(reference.sealed()).isFalse();
+    assertThat(reference.gauge()).isEqualTo("sealed");
+    assertThat(reference.rounds()).isEqualTo(4);
+    assertThat(reference.most() / PSI).isCloseTo(3.36, within(0.02));
+    assertThat(reference.around() / PSI).isCloseTo(14.696, within(0.001));
+    TripReview sealed = review(climb("hand", 0, 0, 0, 0).trip());
+    for (TripReview review : List.of(open, sealed)) {
+      assertThat(review.shared())
+          .hasSize(4)
+          .allSatisfy(one -> assertThat(one.pascals() / PSI).isCloseTo(0, within(0.15)))
+          .noneMatch(TripReview.Shared::isSomething);
+    }
+  }
+
+  /**
+   * By hand: three rounds at 0, 7,000 and 1,000 ft, where the air is 0, 3.36 and 0.53 psi less,
+   * 1.30 in the middle: squares 6.52. A round is sure to √(0.5² + 0.33²) = 0.6 psi at most, so the
+   * slope to 0.6/√6.52 = 0.235. A sealed gauge makes 1, four deviations; half as much is two, which
+   * tells nothing, and twice as much is four off what such a gauge would make.
+   */
+  @Test
+  void aGaugeThatFollowsTheHeightByHalfOrTwiceAsMuchIsNotTold() {
+    assertThat(Forecasts.known(review(climb("hand", 0, 0, 0).trip()).reference()).rounds())
+        .isEqualTo(3);
+    assertThat(review(climb("hand", 0, 0).trip()).reference()).isNull();
+    assertThat(review(climb("hand", 0, 1.68, 0.27).trip()).reference()).isNull();
+    assertThat(review(climb("hand", 0, -3.36, -0.53).trip()).reference()).isNull();
   }
 }
