@@ -245,4 +245,60 @@ class TripReviewTest {
     assertThat(new TripReview.GaugePair("a", "b", PSI, sigma, 3).differ()).isFalse();
     assertThat(new TripReview.GaugePair("a", "b", -1.3 * PSI, sigma, 3).differ()).isTrue();
   }
+
+  /**
+   * By hand: T1 reads 80, 79, 81, 80 psi. One step leaves four squares of 1 psi, of a deviation of
+   * 0.5 · √0.893 psi (see above) 4.48 at 94.7 psi absolute; two readings more than needed on its
+   * side, of T1 and T3: √((2 + 4.48)/(2 + 2)) = 1.27 times as unsure. The other side is as sure as
+   * the gauge.
+   */
+  @Test
+  void aSideThatScattersIsLessSureTheOtherIsNot() {
+    Trips trips = dawns();
+    read(trips, "T1", 80, 79, 81, 80);
+    for (String tire : List.of("T2", "T3", "T4")) {
+      read(trips, tire, 80, 80, 80, 80);
+    }
+    List<TireReview> tires = review(trips).tires();
+    double sure = tires.get(1).lostSigma();
+    assertThat(tires.get(3).lostSigma()).isCloseTo(sure, within(1e-6));
+    assertThat(tires.get(0).lostSigma() / sure).isCloseTo(1.273, within(0.01));
+    assertThat(tires.get(2).lostSigma() / sure).isCloseTo(1.273, within(0.01));
+  }
+
+  /**
+   * Only air let out of a warm tire is missing at the next dawn: not at dawn, not what is added.
+   */
+  @Test
+  void letOutWhileWarmIsToldAndNothingElse() {
+    Trips trips =
+        dawns()
+            .readAll(DAWNS[0], "80 psi")
+            .adjust("2027-06-01T05:55Z", "T1", "76 psi")
+            .adjust("2027-06-01T08:02Z", "T2", "95 psi")
+            .adjust("2027-06-01T08:03Z", "T3", "80 psi");
+    List<TireReview> tires = review(trips).tires();
+    assertThat(tires.get(0).made()).hasSize(1);
+    assertThat(tires.get(0).letOutWarm()).isEmpty();
+    assertThat(tires.get(1).made()).hasSize(1);
+    assertThat(tires.get(1).letOutWarm()).isEmpty();
+    assertThat(tires.get(2).letOutWarm()).hasSize(1);
+    assertThat(tires.get(2).sound()).isFalse();
+  }
+
+  /**
+   * Read warm first, so that nobody knows how warm: at 50 of 80 psi it ran low whatever its warmth,
+   * for cool it has less still (49 CFR 571.138 warns at 25 % under). At 80 nothing is told.
+   */
+  @Test
+  void aTireThatWasReadWarmOnlyRanLowAllTheSame() {
+    Trips trips = dawns();
+    trips.read("2027-06-01T05:50Z", "T1", "50 psi", "hand", ReadingState.WARM);
+    trips.read("2027-06-01T05:51Z", "T2", "80 psi", "hand", ReadingState.WARM);
+    List<TireReview> tires = review(trips).tires();
+    assertThat(tires).hasSize(2);
+    assertThat(tires.get(0).cold()).isEmpty();
+    assertThat(known(tires.get(0).ranLow()).settled() / PSI).isCloseTo(50, within(1e-6));
+    assertThat(tires.get(1).ranLow()).isNull();
+  }
 }
