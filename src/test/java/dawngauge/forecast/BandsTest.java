@@ -237,4 +237,34 @@ class BandsTest {
     // the likely curve asks for 54.63 psi: 66 psi are 11.4 psi over that, with a spread of 2.8
     assertThat(at.leavingChance().underFloor()).isLessThan(0.0001);
   }
+
+  /**
+   * By hand, in air of 20 °C: rated 3,500 lb the tire is 300/2,800 on the way from small to large,
+   * so τ is 17 + 13 · 0.10714 = 18.393 min rolling, 46.071 parked. After an hour it is 0.96170 of
+   * its rise warm; with τ e^0.35 times as long 0.89962, 6.455 % less. Half an hour parked leaves
+   * e^(−30 / 46.071) = 0.52146 of that, with τ e^0.2 times as long 0.58677, 12.525 % more. The rise
+   * itself is unsure by a quarter and by what the load is.
+   */
+  @Test
+  void whatOfTheSpreadIsTheTimeItTakes() {
+    List<TireAtStop> track =
+        Forecasts.first(
+            Trips.of(RigBuilder.trailer())
+                .stop(stop("a").leaves("2027-06-01T06:00Z").steady("20 °C").measured())
+                .leg("50 mi", "50 mph")
+                .stop(stop("b").stays(Duration.ofMinutes(30)).steady("20 °C").measured())
+                .stop(stop("c").steady("20 °C").measured())
+                .read("2027-06-01T05:50Z", "T1", "80 psi")
+                .trip());
+    double load = track.get(0).limits().load().sigma() / track.get(0).limits().load().kilograms();
+    assertThat(load).isGreaterThan(0.02);
+    Moment arrival = known(track.get(1).arrival());
+    Moment leaving = known(track.get(1).leaving());
+    assertThat(arrival.warmSigma() / arrival.buildUp())
+        .isCloseTo(Math.sqrt(0.0625 + load * load + 0.06455 * 0.06455), within(2e-4));
+    assertThat(leaving.buildUp() / arrival.buildUp()).isCloseTo(0.52146, within(1e-4));
+    assertThat(leaving.warmSigma() / leaving.buildUp())
+        .isCloseTo(
+            Math.sqrt(0.0625 + load * load + 0.06455 * 0.06455 + 0.12525 * 0.12525), within(2e-4));
+  }
 }

@@ -14,6 +14,7 @@ import dawngauge.trip.ReadingState;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
+import dawngauge.trip.WheelPosition;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
@@ -177,5 +178,75 @@ class HeatFitTest {
         .contains("t1l 1.1")
         .contains("Keep that with the rig?");
     assertThat(FoundLines.toKeep(trip, List.of())).isEmpty();
+  }
+
+  /**
+   * A factor of one more reads s psi more. What is left of a reading's spread without the rise's
+   * quarter, no less than √2 · 0.5 psi, over s is what one reading tells the factor to; joined with
+   * 0.25 by weight.
+   */
+  @Test
+  void howSureOneReadingMakesIt() {
+    double slope = (warm(1.5) - warm(1)) / 0.5;
+    String as = String.format(Locale.ROOT, "%.3f psi", warm(1));
+    Trip trip =
+        day()
+            .readAll("2027-06-01T05:50Z", "80 psi")
+            .read("2027-06-01T08:00Z", "T1", as, "hand", ReadingState.WARM)
+            .trip();
+    double sigma = psi(Forecasts.first(trip).get(1).readings().get(0).sigma());
+    double rest = Math.max(sigma * sigma - slope * slope / 16, 0.5);
+    HeatFit fit = HeatFit.of(Forecasts.forecaster(trip)).get(0);
+    assertThat(fit.sigma()).isCloseTo(1 / Math.sqrt(16 + slope * slope / rest), within(1e-3));
+    assertThat(fit.readings()).isEqualTo(1);
+  }
+
+  /**
+   * Two readings of a day each tell it by themselves, as if the other were none: surer by both, and
+   * nearer to what they tell.
+   */
+  @Test
+  void twoReadingsTellMoreThanOne() {
+    Trips trips =
+        day()
+            .readAll("2027-06-01T05:50Z", "80 psi")
+            .read("2027-06-01T08:00Z", "T1", warm(1.3) + " psi", "hand", ReadingState.WARM);
+    HeatFit one = HeatFit.of(Forecasts.forecaster(trips.trip())).get(0);
+    trips.read("2027-06-01T08:01Z", "T1", warm(1.28) + " psi", "hand", ReadingState.WARM);
+    HeatFit two = HeatFit.of(Forecasts.forecaster(trips.trip())).get(0);
+    assertThat(two.readings()).isEqualTo(2);
+    double single = 1 / (one.sigma() * one.sigma()) - 16;
+    assertThat(1 / (two.sigma() * two.sigma()) - 16).isCloseTo(2 * single, within(0.1 * single));
+    assertThat(two.factor()).isBetween(one.factor(), 1.3);
+  }
+
+  /** Another tire on the wheel: the dawn's reading was of the one before. */
+  @Test
+  void aChangedTireIsNotHeldAgainstTheDawnOfAnother() {
+    Trips trips =
+        Trips.of(RigBuilder.trailer().spare())
+            .stop(stop("home").leaves("2027-06-01T06:00Z").steady("60 °F"))
+            .leg("120 mi", "60 mph")
+            .stop(stop("noon").stays(Duration.ofHours(1)).steady("60 °F"))
+            .leg("120 mi", "60 mph")
+            .stop(stop("end").stays(Duration.ofHours(6)).steady("60 °F"))
+            .read("2027-06-01T05:50Z", "T1", "80 psi")
+            .change("2027-06-01T05:55Z", 0, "T1", "S")
+            .change("2027-06-01T05:58Z", 0, "S", "T1")
+            .read("2027-06-01T08:00Z", "T1", "88 psi", "hand", ReadingState.WARM);
+    assertThat(HeatFit.of(Forecasts.forecaster(trips.trip()))).isEmpty();
+  }
+
+  /** Beside others at 1.2 a tire may be at 1.6, but not at 1.7: 1.4 times what is usual. */
+  @Test
+  void whatIsAFaultGoesByTheOthers() {
+    WheelPosition position = day().rig().positions().get(0);
+    assertThat(new HeatFit("T1", position, 1, 1.67, 0.1, 1, 1.2).beyond()).isFalse();
+    assertThat(new HeatFit("T1", position, 1, 1.69, 0.1, 1, 1.2).beyond()).isTrue();
+    assertThat(new HeatFit("T1", position, 1, 0.71, 0.1, 1, 1.2).beyond()).isTrue();
+    assertThat(new HeatFit("T1", position, 1, 0.73, 0.1, 1, 1.2).beyond()).isFalse();
+    assertThat(new HeatFit("T1", position, 1, 1.3, 0.1, 1, 1.2).asOthers()).isFalse();
+    assertThat(new HeatFit("T1", position, 1, 1.5, 0.1, 1, 1.2).asOthers()).isTrue();
+    assertThat(new HeatFit("T1", position, 1, 0.55, 0.1, 1, 0.8).asOthers()).isTrue();
   }
 }
