@@ -135,26 +135,37 @@ public final class BreakdownPage {
                 + " do not move the rig on it.");
         continue;
       }
+      String figures =
+          "up to " + mass(carrier.load()) + ", it carries " + mass(carrier.most()) + limit(carrier);
       lines.add(
-          name
-              + (carrier.carries()
-                  ? " can be shown to carry both while the rig stands and out of danger at walking"
-                      + " pace: up to "
-                      + mass(carrier.load())
-                      + ", it carries "
-                      + mass(carrier.most())
-                      + " at its limit."
-                  : " cannot be shown to carry both: up to "
-                      + mass(carrier.load())
-                      + ", it carries "
-                      + mass(carrier.most())
-                      + " at its limit. Do not move the rig on it; take it for overloaded and have it"
-                      + " inspected if it was rolled on."));
+          carrier.carries()
+              ? name
+                  + " can be shown to carry both: "
+                  + figures
+                  + ". Gauge it, with less air it carries less. That is for standing, and for"
+                  + " walking pace out of danger."
+              : name
+                  + " cannot be shown to carry both: "
+                  + figures
+                  + ". Do not move the rig on it; take it for overloaded and have it inspected if it"
+                  + " was rolled on.");
     }
     if (lines.isEmpty()) {
       lines.add("No other tire stands for it: do not move the rig.");
     }
     return lines;
+  }
+
+  /** At which pressure it carries the most. */
+  private String limit(Breakdown.Carrier carrier) {
+    double ceiling = carrier.tire().ceilingPascals();
+    return Double.isNaN(ceiling)
+        ? " at most"
+        : " at its limit, "
+            + Wording.figureNumber(ceiling, units)
+            + " "
+            + units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol()
+            + " cold";
   }
 
   private List<String> spares() {

@@ -48,6 +48,9 @@ public record RoundAtStop(Plan plan, int visit) {
   /** So long after its rise the sun begins to warm a tire; ours, no source. */
   private static final Duration SUN_WARMS = Duration.ofMinutes(15);
 
+  /** No round takes longer: a minute a tire, forty tires at most; ours. */
+  private static final Duration A_ROUND = Duration.ofHours(1);
+
   /** The stops at which a round can be; none where no time on the way is known. */
   public static List<StopAdvice> stops(Plan plan) {
     Advice advice = plan.advice();
@@ -169,8 +172,8 @@ public record RoundAtStop(Plan plan, int visit) {
   }
 
   /**
-   * The trip where the cold readings of a round, from its beginning on, are noted as in the sun on
-   * its sunny side, and as cold elsewhere.
+   * The trip where the cold readings of a round, within an hour of its beginning, are noted as in
+   * the sun on its sunny side, and as cold elsewhere.
    */
   public Trip sunny(Round round) {
     Trip trip = plan.trip();
@@ -186,7 +189,7 @@ public record RoundAtStop(Plan plan, int visit) {
                     here.contains(event)
                             && event instanceof LogEvent.Reading reading
                             && isCold(reading.state())
-                            && !reading.time().instant().isBefore(round.start().instant())
+                            && isOf(round, reading)
                         ? reading.in(round.state(round.position(trip, reading.tire())))
                         : event)
             .toList());
@@ -203,6 +206,12 @@ public record RoundAtStop(Plan plan, int visit) {
       }
     }
     return sides.size() == 1 ? sides.iterator().next() : Round.Sun.NEITHER;
+  }
+
+  private static boolean isOf(Round round, LogEvent.Reading reading) {
+    Instant start = round.start().instant();
+    Instant time = reading.time().instant();
+    return !time.isBefore(start) && time.isBefore(start.plus(A_ROUND));
   }
 
   private static boolean isCold(ReadingState state) {

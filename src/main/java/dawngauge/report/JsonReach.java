@@ -47,15 +47,12 @@ public final class JsonReach {
         boolean told = tire.hold() == null && tire.known(stop);
         JsonPage.pressure(there, "spare", told ? tire.spare(stop) : Double.NaN);
       }
-      JsonPage.put(node, "leastToHose", reach.nextHose().isPresent() ? tire.toHose() : none());
+      GaugePressure toHose = reach.nextHose().isPresent() ? tire.toHose() : null;
+      JsonPage.put(node, "leastToHose", toHose);
       JsonPage.put(node, "leastToEnd", tire.toEnd());
     }
     page.problems(problems);
     return page.text();
-  }
-
-  private static @Nullable GaugePressure none() {
-    return null;
   }
 
   /** Null where what it meets on the way is not known. */

@@ -97,10 +97,10 @@ public record SpareFit(Spare spare, FittedTire place) {
    *
    * @param kilograms load there
    * @param pascals pressure that a tire there is to have; NaN where not known
-   * @param date of the trip
+   * @param date of the trip; null where not known
    */
   public static Optional<Spare> fitFor(
-      Rig rig, WheelPosition position, double kilograms, double pascals, LocalDate date) {
+      Rig rig, WheelPosition position, double kilograms, double pascals, @Nullable LocalDate date) {
     return rig.spares().stream()
         .filter(
             spare ->

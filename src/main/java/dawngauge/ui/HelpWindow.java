@@ -29,6 +29,7 @@ final class HelpWindow {
     {"Up, Down on the trace", "go along the way; the figures are explained beside it"},
     {"Ctrl+1, Ctrl+2, Ctrl+3, Ctrl+4", "route, rig, what if, where to set the tires"},
     {"Ctrl+5 or F9, F7, F8", "readings, arrived now, left now"},
+    {"F4", "a tire is flat: what to do"},
     {"Ctrl+6", "review"},
     {"Ctrl+G", "a route from a GPX file"},
     {"Ctrl+M", "map; on it arrows move, + and − scale, Home shows all"},

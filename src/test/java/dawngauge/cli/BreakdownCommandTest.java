@@ -19,7 +19,7 @@ class BreakdownCommandTest {
     assertThat(told(Run.of("breakdown", HAUL, "--stop", "Kamloops", "--tire", "t1l")))
         .contains("t1l flat at Kamloops BC")
         .contains(
-            "t2l cannot be shown to carry both: up to 1998 kg, it carries 1150 kg at its limit")
+            "t2l cannot be shown to carry both: up to 1998 kg, it carries 1150 kg at its limit, 4.5 bar cold.")
         .contains("Nobody drives on a flat tire (49 CFR 393.75(a)(3))")
         .contains("R1 fits by its figures. Set it, cold as it is, to 4.5 bar, never over 4.5.")
         .contains("No faster than 120 km/h. It carries up to 1000 kg to the end.")

@@ -104,6 +104,9 @@ class RoundAtStopTest {
     Trip dark = at.with(morning(at, FLOYDADA_DARK, none()), "T1", 0, psi("80 psi"));
     Round later = morning(at, FLOYDADA_MORNING, Round.Sun.LEFT);
     assertThat(at(dark, FLOYDADA).sunny(later)).isEqualTo(dark);
+    Round first = morning(at, FLOYDADA_DARK, Round.Sun.LEFT);
+    Trip light = at.with(morning(at, FLOYDADA_MORNING, none()), "T1", 0, psi("80 psi"));
+    assertThat(at(light, FLOYDADA).sunny(first)).isEqualTo(light);
   }
 
   /**

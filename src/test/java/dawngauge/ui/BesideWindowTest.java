@@ -152,6 +152,19 @@ class BesideWindowTest extends WindowTest {
     assertThat(said(open)).isEmpty();
   }
 
+  /** An edit that waits for its figures takes the words about an earlier one away too. */
+  @Test
+  void whatIsSaidOfAForecastGoesWithTheNext() {
+    OpenWindow open = opened();
+    air.wrong = true;
+    edit(open, 95);
+    open.until("it is said", () -> said(open).contains("planted"));
+    air.wrong = false;
+    open.run(() -> open.document.edit(RouteEdits.remove(open.document.trip(), 2)));
+    assertThat(open.document.shown().advice()).isNotNull();
+    assertThat(said(open)).isEmpty();
+  }
+
   @Test
   void aForecastCanBeStopped() {
     OpenWindow open = opened();

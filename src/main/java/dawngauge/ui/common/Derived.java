@@ -86,6 +86,15 @@ public final class Derived<T> {
     }
   }
 
+  /** Asks no more: the answer was found otherwise, or nobody wants it. Nothing stays said. */
+  public void drop() {
+    job.giveUp();
+    quiet.stop();
+    working = false;
+    next = null;
+    said.setVisible(false);
+  }
+
   private void start(Supplier<T> work) {
     next = null;
     working = true;
@@ -116,10 +125,7 @@ public final class Derived<T> {
   }
 
   private void giveUp() {
-    job.giveUp();
-    quiet.stop();
-    working = false;
-    next = null;
+    drop();
     tellNone(doing + " was stopped; the next edit begins it anew.", "lesser");
   }
 

@@ -116,7 +116,10 @@ public final class TripDocument {
 
   /** Waits for the figures of the trip as it is, and has them shown. */
   public void settle() {
-    take(plan);
+    if (shown() != plan) {
+      beside.ifPresent(Derived::drop);
+      take(plan);
+    }
   }
 
   /** The units shown. */
@@ -287,6 +290,7 @@ public final class TripDocument {
     if (later) {
       beside.orElseThrow().ask(made::computed);
     } else {
+      beside.ifPresent(Derived::drop);
       take(made);
     }
   }
