@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,17 +51,8 @@ public final class Adviser {
     List<StopAdvice> stops = new ArrayList<>();
     Routine routine = new Routine(forecaster, thresholds);
     for (StopForecast stop : forecast.stops()) {
-      List<TireAdvice> tires = judgement.byStop().get(stop.visit().index());
-      if (stop.ahead() != null && !stop.airAheadKnown()) {
-        Reason unknown = new Reason(Mark.UNKNOWN, Phrase.of("air on the leg ahead not known"), 0);
-        tires = tires.stream().map(tire -> tire.with(unknown)).toList();
-      }
-      for (TireLoss loss : losses) {
-        if (loss.to() == stop.visit().index()) {
-          tires = goingDown(tires, loss, judgement);
-        }
-      }
-      tires = HotTires.told(tires);
+      List<TireAdvice> tires =
+          judged(stop, judgement.byStop().get(stop.visit().index()), losses, judgement);
       List<Habit> habits = routine.at(stop.visit().index(), tires);
       stops.add(
           new StopAdvice(
@@ -71,6 +63,58 @@ public final class Adviser {
               LegCautions.of(stop, tires, forecaster.trip().route())));
     }
     return new Advice(forecast, stops, judgement.tracks());
+  }
+
+  /**
+   * One tire at a stop where more of it was noted than its advice before knows of; all others, and
+   * what a plan sets, are as they were.
+   *
+   * @param before the advice on the trip without that
+   * @param visit index of the stop
+   */
+  public Optional<TireAdvice> again(Advice before, WheelPosition position, int visit) {
+    List<WheelPosition> pair =
+        forecaster.trip().rig().positions().stream()
+            .filter(each -> each.axle().equals(position.axle()))
+            .filter(each -> each.equals(position) || each.slot().mate() == position.slot())
+            .toList();
+    Judgement judgement = Judgement.of(forecaster, thresholds, plan, pair);
+    StopAdvice at = before.stops().get(visit);
+    Map<WheelPosition, Track> tracks = new LinkedHashMap<>(before.tracks());
+    tracks.putAll(judgement.tracks());
+    List<TireAdvice> tires = new ArrayList<>();
+    int found = -1;
+    for (TireAdvice tire : at.tires()) {
+      boolean own = tire.tire().fitted().position().equals(position);
+      found = own ? tires.size() : found;
+      tires.add(
+          own
+              ? judgement.byStop().get(visit).stream()
+                  .filter(each -> each.tire().fitted().position().equals(position))
+                  .findFirst()
+                  .orElse(tire)
+              : tire);
+    }
+    return found < 0
+        ? Optional.empty()
+        : Optional.of(
+            judged(at.stop(), tires, TireLoss.of(forecaster.trip(), tracks), judgement).get(found));
+  }
+
+  /** The tires of a stop with what follows from more than each by itself. */
+  private List<TireAdvice> judged(
+      StopForecast stop, List<TireAdvice> decided, List<TireLoss> losses, Judgement judgement) {
+    List<TireAdvice> tires = decided;
+    if (stop.ahead() != null && !stop.airAheadKnown()) {
+      Reason unknown = new Reason(Mark.UNKNOWN, Phrase.of("air on the leg ahead not known"), 0);
+      tires = tires.stream().map(tire -> tire.with(unknown)).toList();
+    }
+    for (TireLoss loss : losses) {
+      if (loss.to() == stop.visit().index()) {
+        tires = goingDown(tires, loss, judgement);
+      }
+    }
+    return HotTires.told(tires);
   }
 
   private List<TireAdvice> goingDown(List<TireAdvice> tires, TireLoss loss, Judgement judgement) {

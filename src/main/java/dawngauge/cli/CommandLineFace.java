@@ -136,6 +136,8 @@ public final class CommandLineFace implements Callable<Integer> {
     line.addSubcommand(new PlanCommand(planner, console));
     line.addSubcommand(new RemindersCommand(planner, console, weather));
     line.addSubcommand(new SheetCommand(planner, console));
+    line.addSubcommand(new TakeCommand(planner, console, weather));
+    line.addSubcommand(new BringCommand(planner, console));
     line.addSubcommand(new FigureCommand(planner, console));
     line.addSubcommand(new ReachCommand(planner, console));
     line.addSubcommand(new BreakdownCommand(planner, console));

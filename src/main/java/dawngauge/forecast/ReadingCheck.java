@@ -85,7 +85,18 @@ public record ReadingCheck(
    * the tire.
    */
   public boolean unexpected() {
-    return Math.abs(deviations()) > UNEXPECTED && !(braked && off() > 0);
+    double read = reading.pressure().value().pascals();
+    return read < leastExpected() || read > mostExpected();
+  }
+
+  /** A reading below it is unexpected, in pascal; NaN for the first. */
+  public double leastExpected() {
+    return expected - UNEXPECTED * sigma;
+  }
+
+  /** A reading above it is unexpected, in pascal; infinite after brakes, NaN for the first. */
+  public double mostExpected() {
+    return braked ? Double.POSITIVE_INFINITY : expected + UNEXPECTED * sigma;
   }
 
   /** How far it lies from what was expected, in standard deviations; 0 for the first. */

@@ -73,6 +73,13 @@ final class Cards {
         });
   }
 
+  /** What one tire is set to; nothing where it is not. */
+  List<Card.Line> sets(ZoneId zone, TireAdvice tire) {
+    List<Card.Line> lines = new ArrayList<>();
+    set(zone, List.of(tire), lines);
+    return lines;
+  }
+
   /** What is set, tires with the same figures together. */
   private void set(ZoneId zone, List<TireAdvice> tires, List<Card.Line> lines) {
     record Figures(String before, String after, boolean onlyCold) {}

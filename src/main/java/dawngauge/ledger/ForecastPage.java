@@ -115,6 +115,11 @@ public final class ForecastPage {
   }
 
   private static Block card(StopLine stop) {
+    return card(stop, title(stop));
+  }
+
+  /** What to do at a stop, with what it rests on. */
+  static Block card(StopLine stop, String title) {
     Card card = stop.card();
     List<String> todo = new ArrayList<>(card.first().stream().map(Card.Line::text).toList());
     List<String> watch = new ArrayList<>(stop.loads());
@@ -137,26 +142,32 @@ public final class ForecastPage {
     if (!stop.airFrom().isEmpty()) {
       why.add(stop.airFrom());
     }
-    return new Block.Card(title(stop), todo, watch, why);
+    return new Block.Card(title, todo, watch, why);
   }
 
   /** "2. Walsenburg CO · rest · 07:13 to 07:33 · 28 → 29 °F · 6171 ft · no hose". */
   private static String title(StopLine stop) {
-    String place =
-        stop.number()
-            + ". "
-            + stop.place()
-            + (stop.zone().isEmpty() ? "" : " (" + stop.zone() + ")")
-            + " · "
-            + stop.kind();
+    return place(stop) + " · " + when(stop);
+  }
+
+  /** "2. Walsenburg CO". */
+  static String place(StopLine stop) {
+    return stop.number()
+        + ". "
+        + stop.place()
+        + (stop.zone().isEmpty() ? "" : " (" + stop.zone() + ")");
+  }
+
+  /** "rest · 07:13 to 07:33 · 28 → 29 °F · 6171 ft · no hose". */
+  static String when(StopLine stop) {
     if (!stop.timed()) {
-      return place + " · time not known";
+      return stop.kind() + " · time not known";
     }
     String when =
         stop.arrive().isEmpty()
             ? "leaves " + stop.leave()
             : stop.leave().isEmpty() ? stop.arrive() : stop.arrive() + " to " + stop.leave();
-    return String.join(" · ", place, when, stop.air(), stop.elevation(), stop.hose());
+    return String.join(" · ", stop.kind(), when, stop.air(), stop.elevation(), stop.hose());
   }
 
   private static List<String> row(StopLine.TireRow row) {

@@ -27,11 +27,15 @@ public final class LiveLines {
     if (check == null || check.first() || Double.isNaN(check.sigma())) {
       return "";
     }
-    double spread = Quantile.NINETY_WITHIN * check.sigma();
-    return Wording.pressure(check.expected() - spread, units)
+    return Wording.pressure(check.expected() - spread(check), units)
         + "–"
-        + Wording.pressure(check.expected() + spread, units)
+        + Wording.pressure(check.expected() + spread(check), units)
         + (check.braked() ? "+" : "");
+  }
+
+  /** So far from what is expected 9 of 10 readings lie, in pascal; NaN for the first of a tire. */
+  public static double spread(ReadingCheck check) {
+    return Quantile.NINETY_WITHIN * check.sigma();
   }
 
   /**

@@ -12,6 +12,7 @@ import dawngauge.advice.PlanWishes;
 import dawngauge.advice.Reach;
 import dawngauge.advice.Reminder;
 import dawngauge.advice.Reminders;
+import dawngauge.advice.TireAdvice;
 import dawngauge.ambient.Ambient;
 import dawngauge.ambient.AmbientNeeds;
 import dawngauge.ambient.AmbientSource;
@@ -30,6 +31,7 @@ import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.review.TripReview;
 import dawngauge.trip.Itinerary;
+import dawngauge.trip.LogEdits;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
@@ -268,6 +270,23 @@ public final class Plan {
         .filter(track -> stop < track.stops().size())
         .flatMap(track -> track.stops().get(stop).readings().stream())
         .toList();
+  }
+
+  /**
+   * What would be advised of a tire at a stop with one reading of it more, the others as they are;
+   * empty where no tire stands there, where no time is known, and where a plan is followed, which
+   * would have to be made anew.
+   *
+   * @param stop index of the stop at which it is read
+   */
+  Optional<TireAdvice> with(LogEvent.Reading reading, WheelPosition position, int stop) {
+    Advice known = advice();
+    return known == null || trip.plan().followed()
+        ? Optional.empty()
+        : forecaster()
+            .map(before -> before.with(LogEdits.with(trip, reading)))
+            .flatMap(
+                more -> new Adviser(more, rules.thresholds(), null).again(known, position, stop));
   }
 
   /** How much more or less than modelled each tire warms up, by its warm readings. */

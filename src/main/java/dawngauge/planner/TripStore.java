@@ -14,9 +14,11 @@ import dawngauge.trip.Itinerary;
 import dawngauge.trip.TableHead;
 import dawngauge.trip.TableLayout;
 import dawngauge.trip.TableReadings;
+import dawngauge.trip.Taken;
 import dawngauge.trip.Trip;
 import dawngauge.trip.TripSize;
 import dawngauge.tripfile.SafeFile;
+import dawngauge.tripfile.TakenFile;
 import dawngauge.tripfile.TextLengths;
 import dawngauge.tripfile.TripFile;
 import java.io.InputStream;
@@ -41,6 +43,9 @@ public final class TripStore {
                   .flatMap(unit -> unit.spellings().stream())
                   .collect(Collectors.joining("|"))
               + ")\"");
+
+  /** Letters of a fingerprint that tells one trip from another by. */
+  private static final int SHORT = 16;
 
   /** Longest result that is read again, in bytes; ours. */
   private static final long LONGEST_RESULT = 8 << 20;
@@ -73,6 +78,11 @@ public final class TripStore {
   /** A fingerprint of what stands in a file; empty where it cannot be read. */
   public Optional<String> fingerprint(Path file) {
     return SafeFile.fingerprint(file);
+  }
+
+  /** A fingerprint of a trip without its log: it stays while nothing but that goes on. */
+  public String fingerprint(Trip trip) {
+    return SafeFile.fingerprint(TripFile.text(trip.withLog(List.of()))).substring(0, SHORT);
   }
 
   /** A trip as its file has it. */
@@ -162,6 +172,21 @@ public final class TripStore {
   /** A trip's route for other programs, as GPX. */
   public String gpx(Trip trip) {
     return GpxFile.write(trip);
+  }
+
+  /** What a page for the phone saved as a file. */
+  public Outcome<Taken> sentBack(Path file) {
+    return TakenFile.read(file);
+  }
+
+  /** The same as a text that was copied. */
+  public Outcome<Taken> sentBack(String text) {
+    return TakenFile.parse(text);
+  }
+
+  /** A trip with what was sent back; nothing that was noted already is changed. */
+  public SentBack with(Trip trip, Taken taken) {
+    return SentBack.into(trip, taken, fingerprint(trip));
   }
 
   /** How a table of readings begins. */

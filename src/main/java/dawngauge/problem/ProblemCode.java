@@ -504,6 +504,17 @@ public enum ProblemCode {
       "{0} says that it will stop answering this kind of question; look for a newer version of this"
           + " program"),
 
+  // Page for the phone
+  NOT_SENT_BACK(
+      Severity.ERROR,
+      "that is not what a page for the phone sends back: {0}; copy the whole of its text, or choose"
+          + " the file that it saved"),
+  MADE_OF_ANOTHER(
+      Severity.NOTE,
+      "the page was made when the trip was not as it is now: what it told may not hold; make a new"
+          + " one"),
+  SENT_LEFT_OUT(Severity.NOTE, "left out: {0}: {1}"),
+
   // Command line
   NAME_BEYOND_LOCALE(
       Severity.ERROR,

@@ -73,7 +73,7 @@ public final class SafeFile {
   /** A fingerprint (SHA-256) of what stands in a file; empty where it cannot be read. */
   public static Optional<String> fingerprint(Path file) {
     try (InputStream in = Files.newInputStream(file)) {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      MessageDigest digest = digest();
       byte[] part = new byte[1 << 16];
       for (int read = in.read(part); read >= 0; read = in.read(part)) {
         digest.update(part, 0, read);
@@ -81,6 +81,17 @@ public final class SafeFile {
       return Optional.of(HexFormat.of().formatHex(digest.digest()));
     } catch (IOException unreadable) {
       return Optional.empty();
+    }
+  }
+
+  /** The same of a text. */
+  public static String fingerprint(String text) {
+    return HexFormat.of().formatHex(digest().digest(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  private static MessageDigest digest() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException missing) {
       throw new IllegalStateException("every Java has SHA-256", missing);
     }

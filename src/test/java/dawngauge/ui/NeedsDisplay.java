@@ -1,11 +1,10 @@
 package dawngauge.ui;
 
+import dawngauge.testdata.Needed;
 import java.lang.reflect.AnnotatedElement;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeoutException;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ConditionEvaluationResult;
 import org.junit.jupiter.api.extension.ExecutionCondition;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -21,28 +20,12 @@ final class NeedsDisplay implements ExecutionCondition {
   public ConditionEvaluationResult evaluateExecutionCondition(ExtensionContext context) {
     Optional<Class<?>> whole = context.getElement().flatMap(NeedsDisplay::asClass);
     return whole
-        .map(type -> judge(type, System.getenv("CI") != null, missing()))
+        .map(type -> Needed.judge(type, System.getenv("CI") != null, missing()))
         .orElseGet(() -> ConditionEvaluationResult.enabled("its class was judged"));
   }
 
   private static Optional<Class<?>> asClass(AnnotatedElement element) {
     return element instanceof Class<?> type ? Optional.of(type) : Optional.empty();
-  }
-
-  /** Whether a class of tests runs, by what keeps windows from opening, if anything does. */
-  static ConditionEvaluationResult judge(Class<?> tests, boolean ci, Optional<String> missing) {
-    if (missing.isEmpty()) {
-      return ConditionEvaluationResult.enabled("a window can be opened");
-    } else if (ci) {
-      throw new IllegalStateException("CI is set, and no window can be opened: " + missing.get());
-    }
-    long count =
-        Arrays.stream(tests.getDeclaredMethods())
-            .filter(method -> method.isAnnotationPresent(Test.class))
-            .count();
-    String line = tests.getSimpleName() + ": " + count + " tests skipped: " + missing.get();
-    System.out.println(line);
-    return ConditionEvaluationResult.disabled(line);
   }
 
   private static Optional<String> missing() {
