@@ -238,6 +238,6 @@ public final class CommandLineFace implements Callable<Integer> {
       return ExitCode.DONE;
     }
     console.err().println("No window can be opened here, so this is the forecast as text.");
-    return new ForecastCommand(planner, console).print(file, opened.map(planner.store()::shown));
+    return new ForecastCommand(planner, console).answer(file, opened.map(planner.store()::shown));
   }
 }

@@ -4,31 +4,24 @@ import dawngauge.ledger.DealerPage;
 import dawngauge.page.Page;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
-import dawngauge.report.CrewSheet;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.report.PagePdf;
 import dawngauge.report.PageText;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.weights.TireNeed;
 import java.util.List;
-import java.util.concurrent.Callable;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints what the tires are and have to carry, for the talk with a tire dealer. */
 @Command(
     name = "dealer",
     description = "Print what the tires are and have to carry, for the talk with a tire dealer.")
-final class DealerCommand implements Callable<Integer> {
-
-  private final Planner planner;
-  private final Console console;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
-  private String file = "";
+final class DealerCommand extends TripCommand {
 
   @Option(
       names = "--tire",
@@ -36,59 +29,37 @@ final class DealerCommand implements Callable<Integer> {
       description = "Only the tires of this one's axle; its words or short form (t2l).")
   private @Nullable String tire;
 
-  @Mixin private final UnitsOption unitsOption = new UnitsOption();
+  @Mixin private final OutOption out = new OutOption();
 
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      description = "Write there instead of to standard output; - is standard output.")
-  private String out = TripArgument.STANDARD;
-
-  @Option(names = "--force", description = "Let --out replace a file that exists.")
-  private boolean force;
-
-  @Option(names = "--pdf", description = "As PDF; needs --out.")
-  private boolean pdf;
-
-  @Option(
-      names = "--paper",
-      paramLabel = "letter|a4",
-      description = "Paper of the PDF; letter unless given.")
-  private CrewSheet.Paper paper = CrewSheet.Paper.LETTER;
+  @Mixin private final PdfOption pdf = new PdfOption();
 
   DealerCommand(Planner planner, Console console) {
-    this.planner = planner;
-    this.console = console;
+    super(planner, console);
   }
 
   @Override
-  public Integer call() {
-    if (pdf && out.equals(TripArgument.STANDARD)) {
-      console.err().println("a PDF is not written to standard output; name a file with --out");
-      return ExitCode.USAGE;
-    }
-    Outcome<Trip> opened = TripArgument.open(planner, console, file);
-    if (!opened.hasValue()) {
-      return TripArgument.refuse(console, file, opened.problems());
-    }
-    Trip trip = opened.get();
+  Optional<String> clash() {
+    return pdf.lacksFile(out) ? Optional.of(PdfOption.NEEDS_FILE) : Optional.empty();
+  }
+
+  @Override
+  Outcome<Trip> opened() {
+    return whole();
+  }
+
+  @Override
+  int run(Trip trip, UnitSystem units) {
     List<TireNeed> needs = planner.plan(trip).tireNeeds();
     if (tire != null) {
       Outcome<WheelPosition> position = Names.position(trip, tire);
-      if (!position.hasValue()) {
-        position.problems().forEach(problem -> console.err().println(problem.text()));
+      if (isMistyped(position)) {
         return ExitCode.USAGE;
       }
       needs = needs.stream().filter(need -> need.axle().equals(position.get().axle())).toList();
     }
-    Page page = DealerPage.of(trip, needs, unitsOption.of(planner, trip));
-    Output output = new Output(planner, console);
-    return pdf
-        ? output.write(
-            PagePdf.of(page, "For the tire dealer", trip.name(), List.of(), paper),
-            out,
-            file,
-            force)
-        : output.write(PageText.of(page, false), out, file, force);
+    Page page = DealerPage.of(trip, needs, units);
+    return pdf.pdf()
+        ? write(PagePdf.of(page, "For the tire dealer", trip.name(), List.of(), pdf.paper()), out)
+        : write(PageText.of(page, false), out);
   }
 }

@@ -12,18 +12,16 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.report.PageText;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints how the figures of one tire at one stop came about. */
 @Command(
     name = "explain",
     description = "Print, step by step, how the figures of one tire at one stop came about.")
-final class ExplainCommand implements Callable<Integer> {
+final class ExplainCommand extends TripCommand {
 
   /** Arriving or leaving. */
   enum When {
@@ -33,25 +31,9 @@ final class ExplainCommand implements Callable<Integer> {
     LEAVE
   }
 
-  private final Planner planner;
-  private final Console console;
+  @Mixin private final StopOption stop = new StopOption();
 
-  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
-  private String file = "";
-
-  @Option(
-      names = "--stop",
-      required = true,
-      paramLabel = "N|NAME",
-      description = "Number of the stop (1 is the start) or an unambiguous part of its name.")
-  private String stop = "";
-
-  @Option(
-      names = "--tire",
-      required = true,
-      paramLabel = "POSITION",
-      description = "The tire: its words (\"trailer axle 2 left\") or short form (t2l).")
-  private String tire = "";
+  @Mixin private final TireOption tire = new TireOption();
 
   @Option(
       names = "--when",
@@ -59,26 +41,15 @@ final class ExplainCommand implements Callable<Integer> {
       description = "On arrival or on leaving; unless given leave, at the last stop arrive.")
   private @Nullable When when;
 
-  @Mixin private final UnitsOption unitsOption = new UnitsOption();
-
   ExplainCommand(Planner planner, Console console) {
-    this.planner = planner;
-    this.console = console;
+    super(planner, console);
   }
 
   @Override
-  public Integer call() {
-    Outcome<Trip> opened = TripArgument.toShow(planner, console, file);
-    if (!opened.hasValue()) {
-      return TripArgument.refuse(console, file, opened.problems());
-    }
-    Trip trip = opened.get();
-    UnitSystem units = unitsOption.of(planner, trip);
-    Outcome<WheelPosition> position = Names.position(trip, tire);
-    Outcome<Integer> index = Names.stop(trip, stop);
-    if (!position.hasValue() || !index.hasValue()) {
-      position.problems().forEach(problem -> console.err().println(problem.text()));
-      index.problems().forEach(problem -> console.err().println(problem.text()));
+  int run(Trip trip, UnitSystem units) {
+    Outcome<WheelPosition> position = tire.in(trip);
+    Outcome<Integer> index = stop.in(trip);
+    if (isMistyped(position, index)) {
       return ExitCode.USAGE;
     }
     Plan planned = planner.plan(trip);
@@ -93,7 +64,6 @@ final class ExplainCommand implements Callable<Integer> {
     boolean arriving = when == null ? last : when == When.ARRIVE;
     Page page =
         ExplainPage.of(trip, advice.stops().get(index.get()), position.get(), arriving, units);
-    return new Output(planner, console)
-        .write(PageText.of(page, true), TripArgument.STANDARD, file, false);
+    return print(PageText.of(page, true));
   }
 }

@@ -7,7 +7,6 @@ import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
-import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.quantity.UnitSystem;
@@ -16,22 +15,18 @@ import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints what a tire is to be set to at a stop, and what a reading there means. */
 @Command(
     name = "figure",
     description =
         "Print what one tire is to be set to at a stop, cold and warm, and what a reading means cold.")
-final class FigureCommand implements Callable<Integer> {
+final class FigureCommand extends TripCommand {
 
   /** How the tire was when it was read. */
   enum State {
@@ -51,25 +46,9 @@ final class FigureCommand implements Callable<Integer> {
     }
   }
 
-  private final Planner planner;
-  private final Console console;
+  @Mixin private final StopOption stop = new StopOption();
 
-  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
-  private String file = "";
-
-  @Option(
-      names = "--stop",
-      required = true,
-      paramLabel = "N|NAME",
-      description = "Number of the stop (1 is the start) or an unambiguous part of its name.")
-  private String stop = "";
-
-  @Option(
-      names = "--tire",
-      required = true,
-      paramLabel = "POSITION",
-      description = "The tire: its words (\"trailer axle 2 left\") or short form (t2l).")
-  private String tire = "";
+  @Mixin private final TireOption tire = new TireOption();
 
   @Option(
       names = "--reading",
@@ -92,44 +71,32 @@ final class FigureCommand implements Callable<Integer> {
   @Option(names = "--why", description = "With what follows from it, and the published figure.")
   private boolean why;
 
-  @Mixin private final UnitsOption unitsOption = new UnitsOption();
-
   FigureCommand(Planner planner, Console console) {
-    this.planner = planner;
-    this.console = console;
+    super(planner, console);
   }
 
   @Override
-  public Integer call() {
-    Outcome<Trip> opened = TripArgument.toShow(planner, console, file);
-    if (!opened.hasValue()) {
-      return TripArgument.refuse(console, file, opened.problems());
-    }
-    Trip trip = opened.get();
-    UnitSystem units = unitsOption.of(planner, trip);
-    Outcome<WheelPosition> position = Names.position(trip, tire);
-    Outcome<Integer> index = Names.stop(trip, stop);
-    Outcome<Entered<GaugePressure>> typed =
-        reading == null ? null : QuantityKind.GAUGE_PRESSURE.parse(reading);
-    List<Problem> wrong = new ArrayList<>(position.problems());
-    wrong.addAll(index.problems());
-    if (typed != null && !typed.hasValue()) {
-      wrong.addAll(typed.problems());
-    }
-    if (!wrong.isEmpty()) {
-      wrong.forEach(problem -> console.err().println(problem.text()));
+  int run(Trip trip, UnitSystem units) {
+    Outcome<WheelPosition> position = tire.in(trip);
+    Outcome<Integer> index = stop.in(trip);
+    Outcome<Optional<GaugePressure>> typed = typed();
+    if (isMistyped(position, index, typed)) {
       return ExitCode.USAGE;
     }
     Optional<FigureNow> figures = planner.plan(trip).figureNow(index.get(), position.get());
     String place = trip.route().stops().get(index.get()).place();
-    if (figures.isEmpty() || (figures.get().cold() == null && typed == null)) {
-      console.err().println(Problem.of(ProblemCode.NOTHING_KNOWN_HERE, "", place).text());
-      return ExitCode.CONTENT;
+    if (figures.isEmpty() || (figures.get().cold() == null && typed.get().isEmpty())) {
+      return unknown(Problem.of(ProblemCode.NOTHING_KNOWN_HERE, "", place).text());
     }
-    FigurePage.Asked asked =
-        new FigurePage.Asked(typed == null ? null : typed.get().value(), state.state, minute);
+    FigurePage.Asked asked = new FigurePage.Asked(typed.get().orElse(null), state.state, minute);
     Page page = FigurePage.of(trip, index.get(), position.get(), figures.get(), asked, units);
-    return new Output(planner, console)
-        .write(PageText.of(page, why), TripArgument.STANDARD, file, false);
+    return print(PageText.of(page, why));
+  }
+
+  /** The reading asked about, if any. */
+  private Outcome<Optional<GaugePressure>> typed() {
+    return reading == null
+        ? Outcome.of(Optional.empty())
+        : QuantityKind.GAUGE_PRESSURE.parse(reading).map(entered -> Optional.of(entered.value()));
   }
 }

@@ -4,33 +4,22 @@ import dawngauge.fitness.Defect;
 import dawngauge.ledger.FitnessPage;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
-import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.JsonFitness;
 import dawngauge.report.PageText;
 import dawngauge.trip.Trip;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints what is wrong with the rig before the trip. */
 @Command(
     name = "fitness",
     description = "Print what is wrong or missing about the rig before it goes, worst first.")
-final class FitnessCommand implements Callable<Integer> {
-
-  private final Planner planner;
-  private final Console console;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
-  private String file = "";
+final class FitnessCommand extends TripCommand {
 
   @Mixin private final FormOption form = new FormOption();
-
-  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   @Option(names = "--why", description = "With who says so; the text alone.")
   private boolean why;
@@ -43,18 +32,11 @@ final class FitnessCommand implements Callable<Integer> {
   private boolean check;
 
   FitnessCommand(Planner planner, Console console) {
-    this.planner = planner;
-    this.console = console;
+    super(planner, console);
   }
 
   @Override
-  public Integer call() {
-    Outcome<Trip> opened = TripArgument.toShow(planner, console, file);
-    if (!opened.hasValue()) {
-      return TripArgument.refuse(console, file, opened.problems());
-    }
-    Trip trip = opened.get();
-    UnitSystem units = unitsOption.of(planner, trip);
+  int run(Trip trip, UnitSystem units) {
     Plan plan = planner.plan(trip);
     List<Defect> defects = plan.fitness();
     List<String> unknown = check || form.json() ? plan.gaps() : List.of();
@@ -62,14 +44,13 @@ final class FitnessCommand implements Callable<Integer> {
         form.json()
             ? JsonFitness.of(trip, defects, unknown, units)
             : PageText.of(FitnessPage.of(trip, defects, units), why);
-    int written = new Output(planner, console).write(text, TripArgument.STANDARD, file, false);
+    int written = print(text);
     if (!check || written != ExitCode.DONE) {
       return written;
     }
     int code = code(defects);
     if (code == ExitCode.DONE && !unknown.isEmpty()) {
-      console.err().println("too little is known to say: " + String.join("; ", unknown));
-      return ExitCode.CONTENT;
+      return unknown("too little is known to say: " + String.join("; ", unknown));
     }
     return code;
   }

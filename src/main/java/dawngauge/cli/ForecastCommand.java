@@ -17,19 +17,17 @@ import dawngauge.report.PageText;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints the forecast of a trip. */
 @Command(
     name = "forecast",
     description =
         "Print what each tire will read at each stop, its load margin, and what to do there.")
-final class ForecastCommand implements Callable<Integer> {
+final class ForecastCommand extends TripCommand {
 
   /** Forms of output. */
   enum Format {
@@ -41,19 +39,11 @@ final class ForecastCommand implements Callable<Integer> {
     JSON
   }
 
-  private final Planner planner;
-  private final Console console;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
-  private String file = "";
-
   @Option(
       names = "--format",
       paramLabel = "text|csv|json",
       description = "Form of the output; text unless given.")
   private Format format = Format.TEXT;
-
-  @Mixin private final UnitsOption unitsOption = new UnitsOption();
 
   @Option(
       names = "--tire",
@@ -61,14 +51,7 @@ final class ForecastCommand implements Callable<Integer> {
       description = "Only this tire: its words (\"trailer axle 2 left\") or short form (t2l).")
   private @Nullable String tire;
 
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      description = "Write there instead of to standard output; - is standard output.")
-  private String out = "-";
-
-  @Option(names = "--force", description = "Let --out replace a file that exists.")
-  private boolean force;
+  @Mixin private final OutOption out = new OutOption();
 
   @Option(
       names = "--check",
@@ -84,33 +67,21 @@ final class ForecastCommand implements Callable<Integer> {
   private boolean why;
 
   ForecastCommand(Planner planner, Console console) {
-    this.planner = planner;
-    this.console = console;
+    super(planner, console);
   }
 
   @Override
-  public Integer call() {
-    return print(file, TripArgument.toShow(planner, console, file));
-  }
-
-  /** Prints the forecast of what a trip file gave, in the form that was asked for. */
-  int print(String name, Outcome<Trip> opened) {
-    if (!opened.hasValue()) {
-      return TripArgument.refuse(console, name, opened.problems());
-    }
-    Trip trip = opened.get();
-    UnitSystem units = unitsOption.of(planner, trip);
+  int run(Trip trip, UnitSystem units) {
     WheelPosition only = null;
     if (tire != null) {
       Outcome<WheelPosition> found = Names.position(trip, tire);
-      if (!found.hasValue()) {
-        console.err().println(found.problems().get(0).text());
+      if (isMistyped(found)) {
         return ExitCode.USAGE;
       }
       only = found.get();
     }
     Plan planned = planner.plan(trip);
-    List<Problem> problems = TripArgument.problems(opened, planned.problems());
+    List<Problem> problems = problems(planned.problems());
     String text =
         switch (format) {
           case TEXT ->
@@ -125,7 +96,7 @@ final class ForecastCommand implements Callable<Integer> {
           case JSON ->
               JsonResult.of(trip, planned.advice(), problems, planned.fitness(), units, only);
         };
-    int written = new Output(planner, console).write(text, out, name, force);
+    int written = write(text, out);
     if (written != ExitCode.DONE) {
       return written;
     }
@@ -154,8 +125,7 @@ final class ForecastCommand implements Callable<Integer> {
     }
     int untimed = trip.route().stops().size() - (advice == null ? 0 : advice.stops().size());
     if (known == 0) {
-      console.err().println("--check: nothing is known of any tire at any stop");
-      return ExitCode.CONTENT;
+      return unknown("--check: nothing is known of any tire at any stop");
     }
     if (unknown > 0 || untimed > 0) {
       console

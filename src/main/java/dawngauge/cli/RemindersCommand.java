@@ -16,25 +16,19 @@ import dawngauge.report.PageText;
 import dawngauge.report.ReminderCalendar;
 import dawngauge.trip.Trip;
 import java.util.List;
-import java.util.concurrent.Callable;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints or exports when the crew is to look at the tires. */
 @Command(
     name = "reminders",
     description =
         "Print when to gauge and set the tires, or write it as a calendar file with alarms.")
-final class RemindersCommand implements Callable<Integer> {
+final class RemindersCommand extends TripCommand {
 
-  private final Planner planner;
-  private final Console console;
   private final WeatherDesk weather;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
-  private String file = "";
 
   @Option(
       names = "--calendar",
@@ -51,35 +45,28 @@ final class RemindersCommand implements Callable<Integer> {
 
   @Mixin private final FormOption form = new FormOption();
 
-  @Mixin private final UnitsOption unitsOption = new UnitsOption();
-
   RemindersCommand(Planner planner, Console console, WeatherDesk weather) {
-    this.planner = planner;
-    this.console = console;
+    super(planner, console);
     this.weather = weather;
   }
 
   @Override
-  public Integer call() {
-    if (form.json() && !calendar.isEmpty()) {
-      console.err().println("--calendar writes a calendar file; leave it or --format json away");
-      return ExitCode.USAGE;
-    }
-    Outcome<Trip> opened = TripArgument.toShow(planner, console, file);
-    if (!opened.hasValue()) {
-      return TripArgument.refuse(console, file, opened.problems());
-    }
-    Trip trip = opened.get();
-    UnitSystem units = unitsOption.of(planner, trip);
+  Optional<String> clash() {
+    return form.json() && !calendar.isEmpty()
+        ? Optional.of("--calendar writes a calendar file; leave it or --format json away")
+        : Optional.empty();
+  }
+
+  @Override
+  int run(Trip trip, UnitSystem units) {
     Plan planned = planner.plan(trip);
     Advice advice = planned.advice();
     if (advice == null) {
-      return TripArgument.untimed(console, file, planned.problems());
+      return untimed(planned.problems());
     }
     Ledger ledger = Ledger.of(trip, advice, planned.problems(), planned.fitness(), units, null);
     List<Reminder> due = planned.reminders();
     List<ReminderLine> reminders = ReminderLine.all(advice, due, ledger);
-    Output output = new Output(planner, console);
     if (calendar.isEmpty()) {
       String text =
           form.json()
@@ -88,31 +75,28 @@ final class RemindersCommand implements Callable<Integer> {
                   advice,
                   due,
                   reminders,
-                  TripArgument.problems(opened, planned.problems()),
+                  problems(planned.problems()),
                   planned.fitness(),
                   units)
               : PageText.of(ReminderPage.of(trip, reminders), false);
-      return output.write(text, TripArgument.STANDARD, file, false);
+      return print(text);
     }
     Outcome<ReminderCalendar.Earlier> earlier =
-        output
+        output()
             .existing(calendar)
             .map(there -> there.then(text -> earlier(text, reminders)))
             .orElse(Outcome.of(ReminderCalendar.Earlier.NONE));
     if (!earlier.hasValue()) {
       boolean other = earlier.problems().get(0).code() == ProblemCode.CALENDAR_OF_ANOTHER_TRIP;
-      console
-          .err()
-          .println(
-              calendar
-                  + ": "
-                  + earlier.problems().get(0).text()
-                  + (other ? ", or call them off with --replace" : ""));
-      return ExitCode.CONTENT;
+      return unknown(
+          calendar
+              + ": "
+              + earlier.problems().get(0).text()
+              + (other ? ", or call them off with --replace" : ""));
     }
     String text =
         ReminderCalendar.of(trip.name(), trip.name(), reminders, earlier.get(), weather.now());
-    return output.write(text, calendar, file, true);
+    return write(text, calendar, true);
   }
 
   private Outcome<ReminderCalendar.Earlier> earlier(String text, List<ReminderLine> reminders) {

@@ -9,7 +9,6 @@ import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.report.CrewSheet;
 import dawngauge.report.JsonReview;
 import dawngauge.report.PagePdf;
 import dawngauge.report.PageText;
@@ -18,37 +17,21 @@ import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints why the tires of a trip read as they did. */
 @Command(
     name = "review",
     description = "Print why the tires read as they did, and what to do before the next haul.")
-final class ReviewCommand implements Callable<Integer> {
+final class ReviewCommand extends TripCommand {
 
-  private final Planner planner;
-  private final Console console;
   private final WeatherDesk weather;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
-  private String file = "";
 
   @Mixin private final FormOption form = new FormOption();
 
-  @Mixin private final UnitsOption unitsOption = new UnitsOption();
-
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      description = "Write there instead of to standard output; - is standard output.")
-  private String out = TripArgument.STANDARD;
-
-  @Option(names = "--force", description = "Let --out replace a file that exists.")
-  private boolean force;
+  @Mixin private final OutOption out = new OutOption();
 
   @Option(
       names = "--measured",
@@ -59,37 +42,25 @@ final class ReviewCommand implements Callable<Integer> {
   @Option(names = "--why", description = "With what each finding rests on; the text alone.")
   private boolean why;
 
-  @Option(names = "--pdf", description = "As PDF; needs --out.")
-  private boolean pdf;
-
-  @Option(
-      names = "--paper",
-      paramLabel = "letter|a4",
-      description = "Paper of the PDF; letter unless given.")
-  private CrewSheet.Paper paper = CrewSheet.Paper.LETTER;
+  @Mixin private final PdfOption pdf = new PdfOption();
 
   ReviewCommand(Planner planner, Console console, WeatherDesk weather) {
-    this.planner = planner;
-    this.console = console;
+    super(planner, console);
     this.weather = weather;
   }
 
   @Override
-  public Integer call() {
-    if (form.json() && pdf) {
-      console.err().println("--pdf writes a PDF; leave it or --format json away");
-      return ExitCode.USAGE;
+  Optional<String> clash() {
+    return form.json() && pdf.pdf()
+        ? Optional.of("--pdf writes a PDF; leave it or --format json away")
+        : Optional.empty();
+  }
+
+  @Override
+  int run(Trip trip, UnitSystem units) {
+    if (pdf.lacksFile(out)) {
+      return misused(PdfOption.NEEDS_FILE);
     }
-    Outcome<Trip> opened = TripArgument.toShow(planner, console, file);
-    if (!opened.hasValue()) {
-      return TripArgument.refuse(console, file, opened.problems());
-    }
-    if (pdf && out.equals(TripArgument.STANDARD)) {
-      console.err().println("a PDF is not written to standard output; name a file with --out");
-      return ExitCode.USAGE;
-    }
-    Trip trip = opened.get();
-    UnitSystem units = unitsOption.of(planner, trip);
     Plan plan = planner.plan(trip);
     Optional<TripReview> review = plan.review();
     if (review.isEmpty()) {
@@ -103,25 +74,21 @@ final class ReviewCommand implements Callable<Integer> {
       if (!service.hasValue()) {
         weather.told().forEach(console.err()::println);
         service.problems().forEach(problem -> console.err().println(problem.text()));
-        console
-            .err()
-            .println("To agree: dawngauge weather FILE --measured --agree you@example.org");
-        return ExitCode.USAGE;
+        return misused("To agree: dawngauge weather FILE --measured --agree you@example.org");
       }
       air =
           planner
               .temperatures()
               .measured(trip, service.get(), weather.now(), (done, all, place) -> true);
     }
-    Output output = new Output(planner, console);
     if (form.json()) {
-      return output.write(JsonReview.of(trip, review.get(), air, units), out, file, force);
+      return write(JsonReview.of(trip, review.get(), air, units), out);
     }
     Page page = ReviewPage.of(trip, review.get(), air, plan.asSound().orElse(null), units);
-    if (!pdf) {
-      return output.write(PageText.of(page, why), out, file, force);
+    if (!pdf.pdf()) {
+      return write(PageText.of(page, why), out);
     }
     List<String> places = trip.route().stops().stream().map(Stop::place).toList();
-    return output.write(PagePdf.of(page, "Review", trip.name(), places, paper), out, file, force);
+    return write(PagePdf.of(page, "Review", trip.name(), places, pdf.paper()), out);
   }
 }

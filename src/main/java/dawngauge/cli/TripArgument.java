@@ -50,10 +50,10 @@ final class TripArgument {
   }
 
   /** What the reader of the file told of the trip and what came up after it, each once. */
-  static List<Problem> problems(Outcome<Trip> opened, List<Problem> later) {
-    List<Problem> problems = new ArrayList<>(opened.problems());
+  static List<Problem> problems(List<Problem> told, List<Problem> later) {
+    List<Problem> problems = new ArrayList<>(told);
     problems.removeIf(TripArgument::isVersion);
-    later.stream().filter(problem -> !repeats(problem, opened.problems())).forEach(problems::add);
+    later.stream().filter(problem -> !repeats(problem, told)).forEach(problems::add);
     return problems;
   }
 

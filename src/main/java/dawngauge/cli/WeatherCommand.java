@@ -8,15 +8,13 @@ import dawngauge.planner.Planner;
 import dawngauge.planner.WeatherDesk;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Fills a trip with the air that weather services expect along it. */
 @Command(
@@ -24,14 +22,9 @@ import picocli.CommandLine.Parameters;
     description =
         "Fill a trip with the air that open weather services expect along it, and with typical air"
             + " where they do not reach; what is typed stays.")
-final class WeatherCommand implements Callable<Integer> {
+final class WeatherCommand extends TripCommand {
 
-  private final Planner planner;
-  private final Console console;
   private final WeatherDesk weather;
-
-  @Parameters(index = "0", paramLabel = "FILE", description = "Trip file; - is standard input.")
-  private String file = "";
 
   @Option(
       names = "--out",
@@ -57,60 +50,51 @@ final class WeatherCommand implements Callable<Integer> {
           "Write nothing; print what stations measured at the stops left, about a week back.")
   private boolean measured;
 
-  @Mixin private final UnitsOption unitsOption = new UnitsOption();
-
   WeatherCommand(Planner planner, Console console, WeatherDesk weather) {
-    this.planner = planner;
-    this.console = console;
+    super(planner, console);
     this.weather = weather;
   }
 
   @Override
-  public Integer call() {
-    Outcome<Trip> opened = TripArgument.open(planner, console, file);
-    if (!opened.hasValue()) {
-      return TripArgument.refuse(console, file, opened.problems());
-    }
+  Outcome<Trip> opened() {
+    return whole();
+  }
+
+  @Override
+  int run(Trip opened, UnitSystem units) {
     if (out.isEmpty() && !measured) {
-      console.err().println("Missing required option: '--out=FILE'");
-      return ExitCode.USAGE;
+      return misused("Missing required option: '--out=FILE'");
     }
     if (agree != null) {
       Optional<Problem> wrong = weather.agree(agree);
       if (wrong.isPresent()) {
-        console.err().println(wrong.get().text());
-        return ExitCode.USAGE;
+        return misused(wrong.get().text());
       }
     }
     if (measured) {
-      return measured(opened.get());
+      return measured(opened, units);
     }
-    Optional<WeatherFill.Result> result = filled(opened.get());
+    Optional<WeatherFill.Result> result = filled(opened);
     if (result.isEmpty()) {
       return ExitCode.USAGE;
     }
     Trip trip = result.get().trip();
-    int written = new Output(planner, console).write(planner.store().text(trip), out, file, force);
+    int written = write(planner.store().text(trip), out, force);
     if (written == ExitCode.DONE) {
-      tell(
-          WeatherSummary.of(
-              result.get(),
-              planner.temperatures().changes(trip),
-              0,
-              unitsOption.of(planner, trip)));
+      tell(WeatherSummary.of(result.get(), planner.temperatures().changes(trip), 0, units));
       return result.get().isOutage() ? ExitCode.UNAVAILABLE : ExitCode.DONE;
     }
     return written;
   }
 
-  private int measured(Trip trip) {
+  private int measured(Trip trip, UnitSystem units) {
     Optional<WeatherService> service = service();
     if (service.isEmpty()) {
       return ExitCode.USAGE;
     }
     List<MeasuredAir> air =
         planner.temperatures().measured(trip, service.get(), weather.now(), this::asking);
-    WeatherSummary summary = WeatherSummary.of(air, unitsOption.of(planner, trip));
+    WeatherSummary summary = WeatherSummary.of(air, units);
     summary.lines().forEach(console.out()::println);
     summary.problems().forEach(console.err()::println);
     boolean none = !air.isEmpty() && air.stream().allMatch(one -> one.source().isEmpty());
