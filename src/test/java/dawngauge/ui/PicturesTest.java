@@ -41,9 +41,10 @@ class PicturesTest extends WindowTest {
   private static final int LEAST_COLORS = 50;
 
   /** How a page is looked at. */
-  private record Look(boolean dark, UnitSystem units, double width, double height) {
+  record Look(boolean dark, UnitSystem units, double width, double height) {
     static final Look LIGHT_US_LARGE = new Look(false, UnitSystem.US, 1280, 820);
     static final Look DARK_SI_LARGE = new Look(true, UnitSystem.SI, 1280, 820);
+    static final Look DARK_US_LARGE = new Look(true, UnitSystem.US, 1280, 820);
     static final Look LIGHT_SI_SMALL = new Look(false, UnitSystem.SI, 900, 600);
     static final Look DARK_US_SMALL = new Look(true, UnitSystem.US, 900, 600);
 
@@ -60,7 +61,7 @@ class PicturesTest extends WindowTest {
 
   /** What is in the window; each page is met in both themes, both units and both sizes. */
   @SuppressWarnings("ImmutableEnumChecker") // the ways are lambdas without state
-  private enum Page {
+  enum Page {
     ROUTE(true, open -> {}),
     STARTER(false, open -> {}),
     FIRST_EMPTY(false, open -> open.run(open.window::showFirst)),
@@ -189,6 +190,11 @@ class PicturesTest extends WindowTest {
       this.way = way;
     }
 
+    /** The demo haul, or the starter. */
+    Trip trip() {
+      return full ? demo() : planner().store().starterTrip().get();
+    }
+
     List<Look> looks() {
       return switch (this) {
         case ROUTE, RIG ->
@@ -196,7 +202,7 @@ class PicturesTest extends WindowTest {
                 Look.LIGHT_US_LARGE, Look.DARK_SI_LARGE, Look.LIGHT_SI_SMALL, Look.DARK_US_SMALL);
         case STARTER, FIRST_FULL, PLACES, NOTICES, TABLE ->
             List.of(Look.LIGHT_US_LARGE, new Look(true, UnitSystem.SI, 900, 600));
-        default -> List.of(Look.LIGHT_SI_SMALL, new Look(true, UnitSystem.US, 1280, 820));
+        default -> List.of(Look.LIGHT_SI_SMALL, Look.DARK_US_LARGE);
       };
     }
   }
@@ -207,27 +213,31 @@ class PicturesTest extends WindowTest {
   void page(Page page) throws IOException {
     Files.createDirectories(FOLDER);
     for (Look look : page.looks()) {
-      Trip trip = page.full ? demo() : planner().store().starterTrip().get();
-      OpenWindow open = open(trip);
-      open.run(
-          () -> {
-            open.document.unitsProperty().set(look.units);
-            open.stage.setWidth(look.width);
-            open.stage.setHeight(look.height);
-          });
-      // The desk remembers the theme of the window before.
-      UserState.Theme theme = look.dark ? UserState.Theme.DARK : UserState.Theme.LIGHT;
-      open.run(() -> open.window.choose(theme));
-      open.until("it has its theme", () -> open.isDark() == look.dark);
-      open.until("it has its size", () -> open.stage.getScene().getWidth() == look.width);
-      page.way.accept(open);
-      WaitForAsyncUtils.waitForFxEvents();
+      OpenWindow open = open(page.trip());
+      show(open, page, look);
       BufferedImage picture = picture(open);
       open.close();
       String name = page.name().toLowerCase(Locale.ROOT).replace('_', '-') + "-" + look.words();
       assertThat(colors(picture)).as(name).isGreaterThan(LEAST_COLORS);
       ImageIO.write(picture, "png", FOLDER.resolve(name.replace(".0", "") + ".png").toFile());
     }
+  }
+
+  /** Brings a window to a page and a look. */
+  static void show(OpenWindow open, Page page, Look look) {
+    open.run(
+        () -> {
+          open.document.unitsProperty().set(look.units);
+          open.stage.setWidth(look.width);
+          open.stage.setHeight(look.height);
+        });
+    // The desk remembers the theme of the window before.
+    UserState.Theme theme = look.dark ? UserState.Theme.DARK : UserState.Theme.LIGHT;
+    open.run(() -> open.window.choose(theme));
+    open.until("it has its theme", () -> open.isDark() == look.dark);
+    open.until("it has its size", () -> open.stage.getScene().getWidth() == look.width);
+    page.way.accept(open);
+    WaitForAsyncUtils.waitForFxEvents();
   }
 
   /** Opens what the air reaches from the chosen stop, and waits for it. */
@@ -256,7 +266,7 @@ class PicturesTest extends WindowTest {
     Files.writeString(FOLDER.resolve("index.html"), page);
   }
 
-  private static BufferedImage picture(OpenWindow open) {
+  static BufferedImage picture(OpenWindow open) {
     WritableImage image = OpenWindow.onToolkit(() -> open.stage.getScene().snapshot(null));
     int width = (int) image.getWidth();
     int height = (int) image.getHeight();
