@@ -2,6 +2,8 @@ package dawngauge.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.explain.Authority;
+import dawngauge.explain.Phrase;
 import dawngauge.fitness.Code;
 import dawngauge.fitness.Defect;
 import dawngauge.fitness.Severity;
@@ -84,6 +86,38 @@ class GoNoGoTest {
             .set(WheelSlot.RIGHT, 2.5, "90 psi")
             .to("End", 0, "60 °F");
     assertThat(list(scenario)).noneMatch(defect -> defect.severity() == Severity.STOP);
+  }
+
+  @Test
+  void theRigsOwnFaultsStandBehindAHold() {
+    Defect worn =
+        new Defect(
+            Code.SET_HERE,
+            Severity.MEND,
+            "trailer",
+            Phrase.of("any"),
+            Phrase.of("any"),
+            Authority.inferred("any"));
+    List<Defect> list = GoNoGo.of(List.of(worn), loaded("70 psi").to("End", 0, "60 °F").advise());
+    assertThat(list)
+        .extracting(Defect::severity)
+        .containsExactly(Severity.STOP, Severity.STOP, Severity.MEND);
+  }
+
+  @Test
+  void onlyTheFirstPlaceWithAHoldIsWhereItMayGoTo() {
+    // Nothing is wrong until the third stop; a fourth in the same cold is not told as well.
+    Scenario scenario =
+        loaded("80 psi")
+            .to("Fuel", 0.5, "60 °F")
+            .to("Rest", 0.5, "60 °F")
+            .to("Pass", 22, "20 °F")
+            .to("Hut", 0.5, "20 °F")
+            .to("End", 0, "60 °F");
+    assertThat(list(scenario))
+        .filteredOn(defect -> defect.code() == Code.HOLD_AHEAD)
+        .hasSize(2)
+        .allMatch(defect -> said(defect).startsWith("go as far as Rest: between Rest and Pass"));
   }
 
   private static String said(Defect defect) {

@@ -102,4 +102,22 @@ class StayFiguresTest {
       assertThat(stay.cold().figure()).isEqualTo(timed.cold().figure());
     }
   }
+
+  @Test
+  void afterThreeHoursTheFigureIsACold() {
+    StayFigures stay = stay(lowTire(20, "110 psi"));
+    assertThat(stay.at(ARRIVAL.plusSeconds(3 * 3600 - 60)).orElseThrow().warm()).isTrue();
+    assertThat(stay.at(ARRIVAL.plusSeconds(3 * 3600)).orElseThrow().warm()).isFalse();
+    assertThat(stay.at(ARRIVAL.plusSeconds(12 * 3600)).orElseThrow().warm()).isFalse();
+  }
+
+  @Test
+  void beforeTheFirstStartItIsColdAtAnyMinute() {
+    Scenario home = lowTire(1, "110 psi").air();
+    FigureNow now = FigureNow.of(home.forecaster(), LEFT, 0).orElseThrow();
+    StayFigures stay = Objects.requireNonNull(now.stay());
+    Instant start = Scenario.START.toInstant();
+    assertThat(stay.at(start).orElseThrow().warm()).isFalse();
+    assertThat(stay.zone()).isEqualTo(Scenario.START.getZone());
+  }
 }
