@@ -170,4 +170,125 @@ class FigureNowTest {
     assertThat(at(low, 1).ranLow()).isTrue();
     assertThat(at(colderDawn("80 psi"), 1).ranLow()).isFalse();
   }
+
+  @Test
+  void asAdvisedWhatIsToBeSetBeforeIsTakenAsDone() {
+    // Set to 80 psi at 41 °F at Home; left at 70 it would settle at 84.696·504.67/500.67 − 14.696 =
+    // 70.7 at 45 °F, set to 80 at 94.696·1.00799 − 14.696 = 80.8.
+    Scenario scenario = colderDawn("110 psi");
+    FigureNow left = at(scenario, 1);
+    FigureNow advised =
+        FigureNow.of(scenario.forecaster(), scenario.advise(), LEFT, 1).orElseThrow();
+    assertThat(settled(left)).isCloseTo(70.7, within(0.1));
+    assertThat(settled(advised)).isCloseTo(80.8, within(0.1));
+    WheelPosition none = new WheelPosition(Scenario.AXLE, WheelSlot.LEFT_INNER);
+    assertThat(FigureNow.of(scenario.forecaster(), scenario.advise(), none, 1)).isEmpty();
+  }
+
+  private static double settled(FigureNow now) {
+    return Objects.requireNonNull(now.at().check()).settled() / PSI;
+  }
+
+  @Test
+  void aTireThatJustRolledIsWarmWhateverTheWord() {
+    // Another tire was gauged warm there, so the rig rolled; planned times alone tell nothing.
+    assertThat(at(colderDawn("110 psi"), 1).justRolled()).isFalse();
+    Scenario noted = colderDawn("110 psi").read(WheelSlot.RIGHT, 2.1, "80 psi", ReadingState.WARM);
+    FigureNow rolled = at(noted, 1);
+    assertThat(rolled.justRolled()).isTrue();
+    assertThat(rolled.stateOf(ReadingState.COLD)).isEqualTo(ReadingState.WARM);
+    assertThat(rolled.stateOf(ReadingState.COLD_IN_SUN)).isEqualTo(ReadingState.WARM);
+    assertThat(rolled.stateOf(ReadingState.JUST_FILLED)).isEqualTo(ReadingState.JUST_FILLED);
+    FigureNow rested = at(colderDawn("110 psi"), 0);
+    assertThat(rested.justRolled()).isFalse();
+    assertThat(rested.stateOf(ReadingState.COLD)).isEqualTo(ReadingState.COLD);
+    assertThat(rested.stateOf(ReadingState.WARM)).isEqualTo(ReadingState.WARM);
+  }
+
+  @Test
+  void withNoFurtherStartThereIsNoLaterFigure() {
+    FigureNow now = at(colderDawn("110 psi"), 2);
+    assertThat(now.nextStart()).isEqualTo(-1);
+    assertThat(now.nextAfterCold()).isNaN();
+    assertThat(now.nextAfterWarm()).isNaN();
+    assertThat(now.nextAir()).isNaN();
+  }
+
+  @Test
+  void whatLeaksAwayUntilTheNextStartIsCountedOff() {
+    // About a day and 2 psi of it between Home and the next dawn.
+    double sound = at(colderDawn("110 psi"), 0).nextAfterCold() / PSI;
+    double leaking =
+        at(colderDawn("110 psi").leak(WheelSlot.LEFT, "2 psi"), 0).nextAfterCold() / PSI;
+    assertThat(sound - leaking).isBetween(1.3, 2.1);
+  }
+
+  @Test
+  void afterAShortNightItWillStillReadWarm() {
+    // The figure of 80 psi is what the tire has: the next start reads what the forecast expects.
+    Scenario shortNight =
+        Scenario.from("Home", "40 °F")
+            .allRead("80 psi")
+            .to("Night", 1, "40 °F")
+            .drive(18)
+            .to("End", 1, "40 °F");
+    FigureNow now = at(shortNight, 0);
+    Moment start = Objects.requireNonNull(at(shortNight, 1).at().check());
+    assertThat(now.nextStart()).isEqualTo(1);
+    assertThat(start.reading()).isGreaterThan(start.settled() + PSI);
+    assertThat(now.nextAfterCold() / PSI).isCloseTo(start.reading() / PSI, within(0.02));
+  }
+
+  @Test
+  void aColdReadingMeansItselfWithinWhatAGaugeRepeats() {
+    // 0.5 psi, 1.645 of it in 9 of 10 cases.
+    FigureNow.Meaning meaning =
+        at(colderDawn("110 psi"), 0)
+            .meaning(GaugePressure.of(70, Unit.PSI), ReadingState.COLD)
+            .orElseThrow();
+    assertThat(meaning.likely() / PSI).isCloseTo(70, within(1e-6));
+    assertThat(meaning.low() / PSI).isCloseTo(70 - 0.822, within(0.001));
+    assertThat(meaning.high() / PSI).isCloseTo(70 + 0.822, within(0.001));
+    assertThat(meaning.published()).as("of warm tires only").isNaN();
+    assertThat(meaning.expected() / PSI).isCloseTo(70, within(0.01));
+  }
+
+  /** Its warmth may be off as well: fill times what it may be off by, squared beside the gauge. */
+  @Test
+  void aWarmReadingIsAsUnsureAsItsWarmth() {
+    FigureNow now = at(colderDawn("110 psi"), 1);
+    Moment arrival = Objects.requireNonNull(now.at().arrival());
+    FigureNow.Meaning meaning =
+        now.meaning(GaugePressure.of(78, Unit.PSI), ReadingState.WARM).orElseThrow();
+    double gauge = 0.5 * arrival.airKelvins() / arrival.tireKelvins();
+    double kelvins = arrival.warmSigma() / arrival.fill();
+    double warmth = (78 + 14.696) / arrival.tireKelvins() * kelvins;
+    double sigma = Math.sqrt(gauge * gauge + warmth * warmth);
+    assertThat(warmth).isGreaterThan(0.5);
+    assertThat((meaning.high() - meaning.likely()) / PSI).isCloseTo(1.645 * sigma, within(0.01));
+    assertThat((meaning.likely() - meaning.low()) / PSI).isCloseTo(1.645 * sigma, within(0.01));
+    // One that shows too much: what was known goes on, as sure as it was.
+    FigureNow.Meaning more =
+        now.meaning(GaugePressure.of(99, Unit.PSI), ReadingState.WARM).orElseThrow();
+    double known = 1.645 * arrival.settledSigma() / PSI;
+    assertThat((more.high() - more.likely()) / PSI).isCloseTo(known, within(0.01));
+    assertThat((more.likely() - more.low()) / PSI).isCloseTo(known, within(0.01));
+  }
+
+  @Test
+  void aWarmReadingOfATireOfUnknownWarmthMeansNothingSure() {
+    Scenario noModel =
+        Scenario.from("Home", "60 °F")
+            .rated(null, null)
+            .allRead("70 psi")
+            .to("Fuel", 0.5, "60 °F")
+            .to("End", 0, "60 °F");
+    assertThat(at(noModel, 1).meaning(GaugePressure.of(75, Unit.PSI), ReadingState.WARM)).isEmpty();
+  }
+
+  @Test
+  void withNothingReadTheRigsOwnGaugeCounts() {
+    Scenario nothing = Scenario.from("Home", "41 °F").gaugeStep("2 psi").to("End", 1, "41 °F");
+    assertThat(at(nothing, 0).errors().step() / PSI).isCloseTo(2, within(1e-9));
+  }
 }

@@ -2,8 +2,11 @@ package dawngauge.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawngauge.explain.Phrase;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Tire;
 import dawngauge.trip.WheelSlot;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -150,5 +153,56 @@ class HoldTest {
     // Tire and Rim Association, as reproduced: above 85 mph not recommended.
     Seen seen = Seen.at(home().allRead("80 psi").to("End", 0, "60 °F").top("86 mph").advise(), 0);
     assertThat(seen.texts(Mark.HOLD)).contains("86 mph top speed (typed) is above the 85 mph");
+  }
+
+  @Test
+  void atItsRatingAWheelIsNotOverIt() {
+    // 5,600 lb, half of it on each side.
+    Seen seen = start(home().weighing("5600 lb").wheelMax(null, "2800 lb"));
+    assertThat(seen.texts(Mark.HOLD)).isEmpty();
+  }
+
+  @Test
+  void anOverloadOfEvenMatesIsNotBlamedOnOneOfThem() {
+    // 13,000 lb on four are 3,250 each, more than the 3,000 they are rated for.
+    Seen seen = start(home().dual().weighing("13000 lb").gawr("14000 lb").allRead("80 psi"));
+    assertThat(seen.texts(Mark.HOLD))
+        .contains("air is no cure, lighten trailer axle 1")
+        .doesNotContain("dual mate");
+  }
+
+  @Test
+  void aWornTreadNamesAFitSpareOnlyWhereOneIsAboard() {
+    Scenario worn = home().tread(WheelSlot.LEFT, "1/32 in");
+    assertThat(start(worn).texts(Mark.HOLD)).contains("tread 1/32 in").doesNotContain("spare");
+    assertThat(start(home().spare(null).tread(WheelSlot.LEFT, "1/32 in")).texts(Mark.HOLD))
+        .endsWith(": fit the spare");
+  }
+
+  @Test
+  void whatMoreAirDoesNotReleaseIsTheTireTheRigAndItsMate() {
+    Seen low =
+        Seen.at(home().weighing("6600 lb").allRead("70 psi").to("End", 0, "60 °F").advise(), 0);
+    assertThat(holds(low)).isNotEmpty().noneMatch(HoldRules::whateverItsAir);
+    Seen over = start(home().weighing("5600 lb").gawr("5200 lb"));
+    assertThat(holds(over)).isNotEmpty().allMatch(HoldRules::whateverItsAir);
+    Seen flat = start(home().damaged(WheelSlot.LEFT, Tire.Damage.FLAT));
+    assertThat(holds(flat)).isNotEmpty().allMatch(HoldRules::whateverItsAir);
+    Advice pair =
+        Scenario.from("Home", "60 °F")
+            .dual()
+            .damaged(WheelSlot.LEFT_OUTER, Tire.Damage.FLAT)
+            .allRead("80 psi")
+            .to("End", 0, "60 °F")
+            .advise();
+    assertThat(Seen.at(pair, 0, WheelSlot.LEFT_INNER).advice().reasons())
+        .filteredOn(reason -> reason.text().in(UnitSystem.US).contains("its dual mate is flat"))
+        .singleElement()
+        .matches(HoldRules::whateverItsAir);
+    assertThat(HoldRules.whateverItsAir(new Reason(Mark.RECHECK, Phrase.of("any"), 0))).isFalse();
+  }
+
+  private static List<Reason> holds(Seen seen) {
+    return seen.advice().reasons().stream().filter(reason -> reason.mark() == Mark.HOLD).toList();
   }
 }

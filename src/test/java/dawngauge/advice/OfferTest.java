@@ -8,6 +8,7 @@ import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Tire;
 import dawngauge.trip.WheelSlot;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Loads that are only offered: the plan goes without them and says whether they fit. */
@@ -120,5 +121,49 @@ class OfferTest {
             .advise();
     assertThat(offer(advice).mark()).isEqualTo(Mark.HOLD);
     assertThat(offer(advice).reasons().get(0).text().in(UnitSystem.US)).contains("not weighed");
+  }
+
+  @Test
+  void whatPassesARatingIsToldOnceForItsAxle() {
+    // 5,000 and 4,200 lb; as much for both of its tires, which are rated for 7,040 lb together.
+    List<Reason> reasons = offer(offered("4200 lb")).reasons();
+    assertThat(reasons).hasSize(2);
+    assertThat(reasons.get(1).text().in(UnitSystem.US)).startsWith("it carries 4600 lb");
+    assertThat(reasons.get(0).text().in(UnitSystem.US))
+        .startsWith("trailer axle 1 carries 9200 lb, over its GAWR of 7000 lb")
+        .doesNotContain("already");
+  }
+
+  @Test
+  void whatBindsBeforeTheRatingIsNamedWithItsWeight() {
+    // All 4,200 lb pass the rating by 2,200; above 1,234 lb, worked above, its air is too little.
+    Advice advice = home("67 psi").load("20 rams", "4200 lb", true).to("End", 0, "60 °F").advise();
+    assertThat(offer(advice).reasons().get(0).text().in(UnitSystem.US))
+        .startsWith(
+            "trailer axle 1 carries 9200 lb, over its GAWR of 7000 lb: lighten it; above 12")
+        .contains(" lb already at Sale, trailer axle 1 left: ");
+  }
+
+  @Test
+  void whatHoldsATireAnywayIsNotBlamedOnTheOffer() {
+    Advice advice =
+        home("80 psi")
+            .damaged(WheelSlot.RIGHT, Tire.Damage.CORD_SHOWING)
+            .load("5 rams", "800 lb", true)
+            .to("End", 0, "60 °F")
+            .advise();
+    assertThat(Seen.at(advice, 1, WheelSlot.RIGHT).mark()).isEqualTo(Mark.HOLD);
+    assertThat(offer(advice).mark()).isEqualTo(Mark.CLEAR);
+  }
+
+  @Test
+  void whatIsLoadedAtTheEndDoesNotCount() {
+    Advice advice =
+        home("80 psi")
+            .load("10 rams", "1500 lb", true)
+            .to("End", 1, "60 °F")
+            .load("hay", "1500 lb", false)
+            .advise();
+    assertThat(offer(advice).mark()).isEqualTo(Mark.CLEAR);
   }
 }

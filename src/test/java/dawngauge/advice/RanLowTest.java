@@ -143,4 +143,43 @@ class RanLowTest {
         Scenario.from("Home", "70 °F").allRead("70 psi").air().to("End", 0, "70 °F").advise();
     assertThat(Seen.at(low, 0).texts(Mark.ADJUST)).startsWith("add to 80 psi cold");
   }
+
+  @Test
+  void whereverItWasFoundThatPlaceIsNamed() {
+    Scenario home = Scenario.from("Home", "70 °F").allRead("80 psi").to("Camp", 22, "70 °F");
+    Advice advice =
+        home.read(LEFT, 23, "63 psi", ReadingState.COLD)
+            .to("Rest", 0.5, "70 °F")
+            .to("End", 0, "70 °F")
+            .advise();
+    assertThat(Seen.at(advice, 0).texts()).doesNotContain("found run low");
+    assertThat(Seen.at(advice, 2).texts(Mark.RECHECK)).contains("it was found run low at Camp");
+    assertThat(Seen.at(advice, 2, WheelSlot.RIGHT).texts()).doesNotContain("found run low");
+  }
+
+  @Test
+  void foundInUnknownAirItStaysFoundToo() {
+    // 60 psi cold are under 64, 80 % of 80 psi, whatever the air.
+    Advice advice =
+        Scenario.from("Home", "70 °F")
+            .allRead("80 psi")
+            .to("Nowhere", 22, null)
+            .read(LEFT, 23, "60 psi", ReadingState.COLD)
+            .to("Rest", 0.5, "70 °F")
+            .to("End", 0, "70 °F")
+            .advise();
+    assertThat(Seen.at(advice, 2).texts(Mark.RECHECK)).contains("it was found run low at Nowhere");
+    assertThat(Seen.at(advice, 2, WheelSlot.RIGHT).texts()).doesNotContain("found run low");
+  }
+
+  @Test
+  void aFitSpareIsNamedBesideALeak() {
+    Scenario leaks =
+        Scenario.from("Home", "70 °F")
+            .spare(null)
+            .read(LEFT, -24, "80 psi", ReadingState.COLD)
+            .read(LEFT, 0, "62 psi", ReadingState.COLD)
+            .to("End", 0, "70 °F");
+    assertThat(Seen.at(leaks.advise(), 0).texts(Mark.HOLD)).contains(", or fit the spare");
+  }
 }

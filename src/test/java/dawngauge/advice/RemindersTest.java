@@ -197,4 +197,133 @@ class RemindersTest {
     assertThat(reminders).noneMatch(reminder -> reminder.visit() < 2);
     assertThat(before(reminders, 3)).isNotNull();
   }
+
+  private static List<Reminder.Why> why(List<Reminder> reminders, int visit) {
+    return reminders.stream()
+        .filter(reminder -> reminder.visit() == visit)
+        .flatMap(reminder -> reminder.reasons().stream())
+        .toList();
+  }
+
+  @Test
+  void allTiresReadColdNeedNoReminderBeforeTheStart() {
+    Scenario home = Scenario.from("Home", "40 °F").to("Rest", 0.5, "40 °F").to("End", 1, "40 °F");
+    assertThat(why(home.reminders(), 0)).containsExactly(Reminder.Why.BEFORE_START);
+    home.read(WheelSlot.LEFT, 0, "80 psi", ReadingState.COLD);
+    assertThat(why(home.reminders(), 0)).as("one of two").contains(Reminder.Why.BEFORE_START);
+    home.read(WheelSlot.RIGHT, 0, "80 psi", ReadingState.COLD);
+    assertThat(why(home.reminders(), 0)).isEmpty();
+  }
+
+  @Test
+  void atTheEndNothingStarts() {
+    Scenario home = Scenario.from("Home", "40 °F").allRead("80 psi").to("End", 30, "40 °F");
+    assertThat(why(home.reminders(), 1)).containsExactly(Reminder.Why.FIRST_STOP);
+  }
+
+  @Test
+  void whatTheLogSaysWasSetIsLookedAtOnce() {
+    Scenario home =
+        Scenario.from("Home", "40 °F")
+            .allRead("80 psi")
+            .to("Rest", 0.5, "40 °F")
+            .to("Fuel", 0.5, "40 °F")
+            .to("Yard", 0.5, "40 °F")
+            .to("End", 1, "40 °F");
+    assertThat(why(home.reminders(), 1)).containsExactly(Reminder.Why.FIRST_STOP);
+    assertThat(why(home.reminders(), 2)).isEmpty();
+    // At the Rest from 2 to 2.5 hours after the start; of both of its ends as well.
+    for (double time : new double[] {2, 2.25, 2.5}) {
+      List<Reminder> after = fourStops().set(WheelSlot.LEFT, time, "82 psi").reminders();
+      assertThat(why(after, 2)).as("set at " + time).containsExactly(Reminder.Why.AFTER_SETTING);
+      assertThat(why(after, 3)).isEmpty();
+    }
+  }
+
+  private static Scenario fourStops() {
+    return Scenario.from("Home", "40 °F")
+        .allRead("80 psi")
+        .to("Rest", 0.5, "40 °F")
+        .to("Fuel", 0.5, "40 °F")
+        .to("Yard", 0.5, "40 °F")
+        .to("End", 1, "40 °F");
+  }
+
+  @Test
+  void aHaltOfFourMinutesIsNoFirstStopUnlessItIsTheLast() {
+    Scenario halt =
+        Scenario.from("Home", "40 °F")
+            .to("Gate", 4 / 60.0, "40 °F")
+            .to("Bend", 0, "40 °F")
+            .to("End", 4 / 60.0, "40 °F");
+    assertThat(why(halt.reminders(), 1)).isEmpty();
+    assertThat(why(halt.reminders(), 2)).isEmpty();
+    assertThat(why(halt.reminders(), 3)).containsExactly(Reminder.Why.FIRST_STOP);
+  }
+
+  @Test
+  void theLookAtAShortStopEndsWhenTheRigLeaves() {
+    Scenario ten =
+        Scenario.from("Home", "40 °F").to("Rest", 10 / 60.0, "40 °F").to("End", 0, "40 °F");
+    Reminder rest = ten.reminders().get(1);
+    assertThat(rest.start()).isEqualTo(hours(2));
+    assertThat(rest.end()).isEqualTo(hours(2).plus(Duration.ofMinutes(10)));
+    Scenario end = Scenario.from("Home", "40 °F").to("End", 0, "40 °F");
+    assertThat(end.reminders().get(1).end()).isEqualTo(hours(2).plus(Duration.ofMinutes(15)));
+  }
+
+  @Test
+  void whatIsSetColdOnTheWayIsDoneBeforeTheRigLeaves() {
+    // At the show from 08:00 to 14:00: cold from 11:00, done by 14:00, begun at 13:15.
+    Scenario low =
+        Scenario.from("Home", "40 °F")
+            .allRead("70 psi")
+            .to("Show", 6, "40 °F")
+            .air()
+            .to("End", 1, "40 °F");
+    assertThat(Seen.at(low.advise(), 1).set().warm()).isFalse();
+    Reminder show = before(low.reminders(), 1);
+    assertThat(show.reasons()).contains(Reminder.Why.SET_HERE);
+    assertThat(show.start()).isEqualTo(hours(7.25));
+    assertThat(show.end()).isEqualTo(hours(8));
+    assertThat(show.cold()).isTrue();
+  }
+
+  @Test
+  void whereTheRigStandsNowTheOtherTireIsStillToBeSet() {
+    Scenario low =
+        Scenario.from("Home", "40 °F")
+            .allRead("70 psi")
+            .to("Hose", 0.5, "40 °F")
+            .air()
+            .to("End", 1, "40 °F")
+            .set(WheelSlot.LEFT, 2.2, "86 psi");
+    assertThat(why(low.reminders(), 1)).contains(Reminder.Why.SET_HERE);
+  }
+
+  private static Instant wheel(double changed) {
+    return Scenario.from("Home", "40 °F")
+        .spare(null)
+        .allRead("80 psi")
+        .to("Rest", 1, "40 °F")
+        .to("Fuel", 1, "40 °F")
+        .to("End", 1, "40 °F")
+        .changed(WheelSlot.LEFT, changed)
+        .reminders()
+        .stream()
+        .filter(each -> each.reasons().contains(Reminder.Why.WHEEL_CHANGED))
+        .map(Reminder::start)
+        .findFirst()
+        .orElse(Instant.MAX);
+  }
+
+  /** Legs of 100 miles from 0 to 2, 3 to 5 and 6 to 8 hours after the start: 50 miles an hour. */
+  @Test
+  void aWheelChangedOnTheRoadIsLookedAtFiftyMilesOn() {
+    assertThat(wheel(3.5)).as("25 miles out, at 75").isEqualTo(hours(4.5));
+    assertThat(wheel(4.5)).as("75 miles out, 25 on the next leg").isEqualTo(hours(6.5));
+    assertThat(wheel(0.25)).as("12.5 miles out, at 62.5").isEqualTo(hours(1.25));
+    assertThat(wheel(7.5)).as("25 miles before the end").isEqualTo(Instant.MAX);
+    assertThat(wheel(8.5)).as("at the end").isEqualTo(Instant.MAX);
+  }
 }
