@@ -27,6 +27,8 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -68,12 +70,14 @@ public final class ReadTrials {
   private final Plan plan;
   private final int visit;
   private final String gauge;
+  private final BooleanSupplier goesOn;
   private final double top;
 
-  private ReadTrials(Plan plan, int visit, String gauge) {
+  private ReadTrials(Plan plan, int visit, String gauge, BooleanSupplier goesOn) {
     this.plan = plan;
     this.visit = visit;
     this.gauge = gauge;
+    this.goesOn = goesOn;
     this.top = top();
   }
 
@@ -84,17 +88,16 @@ public final class ReadTrials {
    *
    * @param days how many days, 1 at least
    * @param now when that is
+   * @param goesOn asked again and again; once it says no, the rest is left out
    */
-  public static List<StopReadTables> ahead(Plan plan, int days, Instant now) {
+  public static List<StopReadTables> ahead(
+      Plan plan, int days, Instant now, BooleanSupplier goesOn) {
     List<StopAdvice> stops = RoundAtStop.stops(plan);
     int first = RoundAtStop.nextOf(plan.trip()).orElse(0);
-    List<StopReadTables> all = new ArrayList<>();
-    for (int visit = first;
-        visit < stops.size() && day(stops, visit) < day(stops, first) + days; ) {
-      all.add(of(plan, visit, now));
-      visit++;
-    }
-    return all;
+    return IntStream.range(first, stops.size())
+        .takeWhile(visit -> day(stops, visit) < day(stops, first) + days)
+        .mapToObj(visit -> of(plan, visit, now, goesOn))
+        .toList();
   }
 
   private static long day(List<StopAdvice> stops, int visit) {
@@ -103,20 +106,21 @@ public final class ReadTrials {
   }
 
   /** The tables of a stop; none where it is passed, or where the rig has no gauge. */
-  static StopReadTables of(Plan plan, int visit, Instant now) {
+  static StopReadTables of(Plan plan, int visit, Instant now, BooleanSupplier goesOn) {
     RoundAtStop round = new RoundAtStop(plan, visit);
     return new StopReadTables(
         visit,
         round.usualState(now),
-        round.stay().map(at -> tables(plan, visit, at)).orElse(List.of()));
+        round.stay().map(at -> tables(plan, visit, at, goesOn)).orElse(List.of()));
   }
 
-  private static List<ReadTable> tables(Plan plan, int visit, Itinerary.Visit at) {
+  private static List<ReadTable> tables(
+      Plan plan, int visit, Itinerary.Visit at, BooleanSupplier goesOn) {
     Optional<Gauge> gauge = plan.trip().rig().gauges().stream().findFirst();
     if (gauge.isEmpty() || at.passes()) {
       return List.of();
     }
-    ReadTrials trials = new ReadTrials(plan, visit, gauge.get().name());
+    ReadTrials trials = new ReadTrials(plan, visit, gauge.get().name(), goesOn);
     List<ReadTable> all = new ArrayList<>();
     for (ReadingState state : STATES) {
       List<ReadTable.Slot> slots =
@@ -176,8 +180,11 @@ public final class ReadTrials {
     List<ReadTable.OfTire> tires = new ArrayList<>();
     LogEdits.fittedAt(plan.trip(), minute)
         .forEach(
-            (position, tire) ->
-                new Trying(time, state, position, tire.id()).found().ifPresent(tires::add));
+            (position, tire) -> {
+              if (goesOn.getAsBoolean()) {
+                new Trying(time, state, position, tire.id()).found().ifPresent(tires::add);
+              }
+            });
     return new ReadTable.Slot(minute, tires);
   }
 

@@ -197,6 +197,10 @@ final class Menus {
         item("Note readings", "F9", window::showReadings),
         item("A tire is flat", "F4", window::showBreakdown),
         new SeparatorMenuItem(),
+        item("Page for the phone…", "", () -> window.phone().write()),
+        item("Take in what the phone sent back…", "", () -> window.phone().take()),
+        item("Paste what the phone sent back", "", () -> window.phone().paste()),
+        new SeparatorMenuItem(),
         item("Take readings from a table (CSV)…", "", window::takeTable));
   }
 

@@ -70,6 +70,7 @@ public final class PlannerWindow {
   private final ReadingsView readings;
   private final EarlierTrips earlier;
   private final TableFiles tables;
+  private final PhoneFiles phone;
   private final BorderPane root;
   private final ToggleGroup places = new ToggleGroup();
   private final ToggleButton routeButton = place("Route");
@@ -132,6 +133,7 @@ public final class PlannerWindow {
     this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);
     this.earlier = new EarlierTrips(document, desk, asker, notices, rig, this::showRig);
     this.tables = new TableFiles(document, desk, asker, notices, readings, this::showReadings);
+    this.phone = new PhoneFiles(document, weather, asker, notices, readings, this::showReadings);
     KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices, earlier);
     root.centerProperty().addListener((center, before, page) -> notices.turnTo(page));
     places.selectedToggleProperty().addListener(change -> showPlace());
@@ -340,6 +342,11 @@ public final class PlannerWindow {
     tables.take();
   }
 
+  /** The page for the phone, written and taken in again. */
+  PhoneFiles phone() {
+    return phone;
+  }
+
   /** Notes an arrival at the next stop now. */
   void arrivedNow() {
     crew.arrivedNow();
@@ -522,6 +529,8 @@ public final class PlannerWindow {
       tracks.take(file);
     } else if (TableFiles.takes(file)) {
       tables.take(file);
+    } else if (PhoneFiles.takes(file)) {
+      phone.take(file);
     } else if (files.mayLeave()) {
       open(file);
     }

@@ -295,9 +295,8 @@ final class RoadPapers {
   }
 
   private void write(String what, String name, Function<Path, Optional<Problem>> writing) {
-    String offered = name.replaceAll("[\\\\/:*?\"<>|\\p{Cc}]", " ").strip();
     asker
-        .fileToWrite(what, offered)
+        .fileToWrite(what, Texts.fileName(name))
         .ifPresent(
             file ->
                 Tasks.work(

@@ -63,7 +63,7 @@ class PhonePageBrowserTest {
   @BeforeAll
   static void make() throws IOException {
     Plan plan = PLANNER.plan(DEMO);
-    tables = ReadTrials.ahead(plan, 1, MADE);
+    tables = ReadTrials.ahead(plan, 1, MADE, () -> true);
     page = written("trip.html", DEMO, tables, UnitSystem.US);
     browser = PhoneBrowser.open();
   }

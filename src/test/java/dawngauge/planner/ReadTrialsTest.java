@@ -43,7 +43,8 @@ class ReadTrialsTest {
    */
   @Test
   void aColdTireIsHeldUpToFourFifthsOfItsLabel() {
-    ReadTable table = table(ReadTrials.of(PLANNER.plan(DEMO), 0, NOW), ReadingState.COLD);
+    ReadTable table =
+        table(ReadTrials.of(PLANNER.plan(DEMO), 0, NOW, () -> true), ReadingState.COLD);
     for (ReadTable.Slot slot : table.slots()) {
       List<Band> bands = tire(slot, "T4").bands();
       assertThat(bands.get(0).low().mark()).isEqualTo(Mark.HOLD);
@@ -54,7 +55,7 @@ class ReadTrialsTest {
 
   @Test
   void bandsFollowEachOtherAndSlotsStandAQuarterApart() {
-    StopReadTables stop = ReadTrials.of(PLANNER.plan(DEMO), 4, NOW);
+    StopReadTables stop = ReadTrials.of(PLANNER.plan(DEMO), 4, NOW, () -> true);
     assertThat(stop.usual()).isEqualTo(ReadingState.WARM);
     ReadTable table = table(stop, ReadingState.WARM);
     Instant before = null;
@@ -79,14 +80,15 @@ class ReadTrialsTest {
 
   @Test
   void nothingIsTriedBeforeWhatIsNotedThere() {
-    ReadTable table = table(ReadTrials.of(PLANNER.plan(DEMO), 0, NOW), ReadingState.COLD);
+    ReadTable table =
+        table(ReadTrials.of(PLANNER.plan(DEMO), 0, NOW, () -> true), ReadingState.COLD);
     Instant noted = DEMO.log().get(DEMO.log().size() - 1).time().instant();
     assertThat(table.slots().get(0).time()).isAfter(noted);
   }
 
   @Test
   void aDayEndsWithTheMorningOfTheNext() {
-    List<StopReadTables> day = ReadTrials.ahead(PLANNER.plan(DEMO), 1, NOW);
+    List<StopReadTables> day = ReadTrials.ahead(PLANNER.plan(DEMO), 1, NOW, () -> true);
     assertThat(day).extracting(StopReadTables::visit).containsExactly(0, 1, 2, 3, 4, 5, 6, 7);
     assertThat(day.get(7).tables())
         .extracting(ReadTable::state)
@@ -97,6 +99,6 @@ class ReadTrialsTest {
   @Test
   void whereAPlanIsFollowedNothingIsTold() {
     Trip followed = DEMO.withPlan(new PlanChoices(true, List.of(), Remarks.NONE));
-    assertThat(ReadTrials.of(PLANNER.plan(followed), 4, NOW).tables()).isEmpty();
+    assertThat(ReadTrials.of(PLANNER.plan(followed), 4, NOW, () -> true).tables()).isEmpty();
   }
 }

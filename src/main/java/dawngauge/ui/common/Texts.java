@@ -53,6 +53,11 @@ public final class Texts {
     return text.length() <= longest ? text : text.substring(0, longest - 1).stripTrailing() + "…";
   }
 
+  /** A name as a file may have it. */
+  public static String fileName(String name) {
+    return name.replaceAll("[\\\\/:*?\"<>|\\p{Cc}]", " ").strip();
+  }
+
   /** Gives a control a tip that is made when it is first pointed at: making one takes long. */
   public static void tipped(Control control, Supplier<Tooltip> tip) {
     control.addEventHandler(
