@@ -322,15 +322,19 @@
       : known.low === undefined
         ? 'The first reading of this tire.'
         : 'Should read ' + range(known) + ' ' + data.unit + ' in 9 of 10 cases.';
-    if (kind === 'set' || figure === null) { return; }
-    var answer = lookUp(stop, stateOf(tire), tire.id, minuteOf(tire), figure);
+    var before = kind === 'set' ? find(round, tire.id, 'reading') : undefined;
+    if (kind === 'set' ? !before : figure === null) { return; }
+    var answer = before
+      ? lookUp(stop, before.state, tire.id, before.minute, parseFloat(before.figure))
+      : lookUp(stop, stateOf(tire), tire.id, minuteOf(tire), figure);
+    if (before) { box.appendChild(para('It read ' + before.figure + ':')); }
     var mark = answer && answer.mark;
     box.appendChild(element('span', { 'class': 'mark ' + (mark ? mark.replace(' ', '-') : 'ask'),
       text: mark || 'ask the program' }));
     if (!mark) { return; }
-    if (answer.off !== undefined) {
+    if (answer.off !== undefined && !answer.unexpected) {
       box.appendChild(para('Off by ' + (answer.off < 0 ? '-' : '+') + shown(Math.abs(answer.off)) + ' '
-        + data.unit + (answer.unexpected ? ': more than weather and gauge explain.' : '.')));
+        + data.unit + '.'));
     }
     box.appendChild(element('ul', { 'class': 'do' }, answer.lines.map(function (line) {
       return element('li', { text: line });
@@ -371,7 +375,7 @@
       element('output', { 'class': 'gauged', id: 'gauged', 'aria-label': 'Figure typed' }),
       element('div', { 'class': 'verdict', id: 'verdict', role: 'status' }),
       element('div', { 'class': 'row' }, [pressed('reading', 'It reads'), pressed('set', 'I set it to'),
-        button('Leave the round', function () { take(); keep(); order = -1; draw(true); })]),
+        button('Leave round', function () { take(); keep(); order = -1; draw(true); })]),
       element('div', { 'class': 'keys' }, ['7', '8', '9', '4', '5', '6', '1', '2', '3', '.', '0', '⌫']
         .map(function (key) {
           return button(key, function () { press(key); },
