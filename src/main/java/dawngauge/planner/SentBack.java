@@ -16,6 +16,7 @@ import dawngauge.trip.Stop;
 import dawngauge.trip.Taken;
 import dawngauge.trip.Trip;
 import dawngauge.trip.TypedTime;
+import dawngauge.tripfile.TextLengths;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -137,9 +138,11 @@ public record SentBack(Trip trip, int added, int known, List<Problem> problems) 
         return failed(entry, "no such time can be");
       }
       if (entry.kind().equals("note")) {
+        LogEvent note = new LogEvent.Note(time, entry.text(), Remarks.NONE);
+        List<Problem> tooLong = TextLengths.refused(trip, LogEdits.with(trip, note));
         return entry.text().isBlank()
             ? failed(entry, "the note is empty")
-            : Outcome.of(new LogEvent.Note(time, entry.text(), Remarks.NONE));
+            : tooLong.isEmpty() ? Outcome.of(note) : failed(entry, tooLong.get(0).text());
       }
       Gauge gauge = trip.rig().gauge(entry.gauge()).orElse(null);
       Outcome<Entered<GaugePressure>> figure = QuantityKind.GAUGE_PRESSURE.parse(entry.figure());

@@ -80,6 +80,7 @@ final class PhoneData {
     root.put("made", parts.made().truncatedTo(ChronoUnit.SECONDS).toString());
     root.put("unit", units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol());
     root.put("decimals", units == UnitSystem.US ? 0 : 2);
+    root.put("longestNote", Taken.LONGEST_NOTE);
     ArrayNode gauges = root.putArray("gauges");
     trip.rig().gauges().stream().map(Gauge::name).forEach(gauges::add);
     JsonPage.strings(root, "cautions", Ledger.CAUTIONS.subList(1, Ledger.CAUTIONS.size()));

@@ -16,6 +16,9 @@ public record Taken(String fingerprint, List<Entry> entries) {
   /** Raised by a change that breaks what is sent back. */
   public static final int VERSION = 1;
 
+  /** No note on the way is longer, in characters. */
+  public static final int LONGEST_NOTE = 200;
+
   /** Copies the list. */
   public Taken {
     entries = List.copyOf(entries);

@@ -180,7 +180,8 @@
 
   function stopsView() {
     var stop = stopNow();
-    var area = element('textarea', { oninput: function () { note = area.value; } });
+    var area = element('textarea', { maxlength: data.longestNote,
+      oninput: function () { note = area.value; } });
     area.value = note;
     var noted = entries.filter(function (each) {
       return each.kind === 'note' && each.stop === stop.id;
@@ -196,7 +197,7 @@
           button('Keep the note', function () {
             if (note.trim()) {
               entries.push({ kind: 'note', stop: stop.id, at: local(stop, clockNow()),
-                text: note.trim().slice(0, 2000) });
+                text: note.trim() });
               note = '';
               keep();
             }
@@ -285,7 +286,8 @@
   function take() {
     var tire = stopNow().tires[order];
     var known = find(round, tire.id, kind);
-    var figure = typed === '' || isNaN(Number(typed)) ? null : typed + ' ' + data.unit;
+    var figure = typed === '' || isNaN(Number(typed)) ? null
+      : Number(typed) + ' ' + data.unit;
     if (figure === null) {
       if (known) { entries.splice(entries.indexOf(known), 1); }
     } else if (known) {

@@ -94,6 +94,23 @@ class SentBackTest {
   }
 
   @Test
+  void anEmptyNoteAndOneThatIsTooLongAreLeftOut() {
+    String note =
+        """
+        {"kind": "note", "stop": "quanah", "at": "2027-04-06T17:55", "text": "%s"}""";
+    SentBack back =
+        brought(
+            DEMO,
+            sent(note.formatted(" ") + ", " + note.formatted("x".repeat(Taken.LONGEST_NOTE + 1))));
+    assertThat(back.trip()).isEqualTo(DEMO);
+    assertThat(told(back)).hasSize(2);
+    assertThat(told(back).get(0)).endsWith("the note is empty");
+    assertThat(told(back).get(1)).contains("the most is 200").hasSizeLessThan(400);
+    assertThat(brought(DEMO, sent(note.formatted("x".repeat(Taken.LONGEST_NOTE)))).added())
+        .isEqualTo(1);
+  }
+
+  @Test
   void whatTheTripDoesNotHaveIsLeftOutWithItsReason() {
     SentBack back =
         brought(
