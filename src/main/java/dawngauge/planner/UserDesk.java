@@ -67,11 +67,11 @@ public final class UserDesk {
   /**
    * What was typed and not taken.
    *
-   * @param stop id of the stop it belongs to; empty where it is of none
+   * @param of id of the stop, or the part of the rig, it belongs to; empty where it is of neither
    * @param field name of its field
    * @param text what was typed
    */
-  public record Draft(String stop, String field, String text) {}
+  public record Draft(String of, String field, String text) {}
 
   /**
    * A rig kept under a name.
@@ -136,13 +136,13 @@ public final class UserDesk {
 
   private static List<Draft> typed(Recovery.Found found) {
     return found.drafts().stream()
-        .map(draft -> new Draft(draft.stop(), draft.field(), draft.text()))
+        .map(draft -> new Draft(draft.of(), draft.field(), draft.text()))
         .toList();
   }
 
   private static List<Recovery.Draft> kept(List<Draft> drafts) {
     return drafts.stream()
-        .map(draft -> new Recovery.Draft(draft.stop(), draft.field(), draft.text()))
+        .map(draft -> new Recovery.Draft(draft.of(), draft.field(), draft.text()))
         .toList();
   }
 

@@ -56,11 +56,11 @@ public final class Recovery {
   /**
    * What was typed and not taken.
    *
-   * @param stop id of the stop it belongs to; empty where it is of none
+   * @param of id of the stop, or the part of the rig, it belongs to; empty where it is of neither
    * @param field name of its field
    * @param text what was typed
    */
-  public record Draft(String stop, String field, String text) {}
+  public record Draft(String of, String field, String text) {}
 
   /**
    * A copy that an earlier run left behind.
@@ -93,7 +93,7 @@ public final class Recovery {
     about.setProperty("when", now.toString());
     about.setProperty("program", program);
     for (int i = 0; i < drafts.size(); i++) {
-      about.setProperty("draft." + i + ".stop", drafts.get(i).stop());
+      about.setProperty("draft." + i + ".stop", drafts.get(i).of());
       about.setProperty("draft." + i + ".field", drafts.get(i).field());
       about.setProperty("draft." + i + ".text", drafts.get(i).text());
     }

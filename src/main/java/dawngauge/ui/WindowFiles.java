@@ -6,6 +6,7 @@ import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.DraftKeeper;
 import dawngauge.ui.common.FigureFields;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
@@ -21,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.animation.PauseTransition;
 import javafx.scene.Parent;
 import javafx.util.Duration;
@@ -50,6 +52,7 @@ final class WindowFiles {
   private final FileAsker asker;
   private final NoticeBar notices;
   private final RouteView route;
+  private final List<DraftKeeper> others;
   private final Supplier<Parent> page;
   private final PauseTransition autosave = new PauseTransition(REST);
   private Tasks.Job reading = Tasks.none();
@@ -60,12 +63,14 @@ final class WindowFiles {
       FileAsker asker,
       NoticeBar notices,
       RouteView route,
+      List<DraftKeeper> others,
       Supplier<Parent> page) {
     this.document = document;
     this.desk = desk;
     this.asker = asker;
     this.notices = notices;
     this.route = route;
+    this.others = others;
     this.page = page;
     autosave.setOnFinished(event -> keepAside());
     document.tripProperty().addListener(change -> autosave.playFromStart());
@@ -81,7 +86,7 @@ final class WindowFiles {
   private void keepAside() {
     List<UserDesk.Draft> drafts = drafts();
     if (!document.dirtyProperty().get()
-        && drafts.stream().allMatch(draft -> draft.stop().isEmpty())) {
+        && drafts.stream().allMatch(draft -> draft.of().isEmpty())) {
       Tasks.compute(
           () -> {
             desk.drop();
@@ -108,19 +113,22 @@ final class WindowFiles {
                 ASIDE, Texts.fault("Keeping a copy against a crash", wrong) + " Save often."));
   }
 
-  /** What is typed and not taken: at every stop, and elsewhere on the page that is shown. */
+  private List<DraftKeeper> keepers() {
+    return Stream.concat(Stream.of(route.fields()), others.stream()).toList();
+  }
+
+  /** What is typed and not taken: at stops and parts, and elsewhere on the page shown. */
   private List<UserDesk.Draft> drafts() {
     List<UserDesk.Draft> found = new ArrayList<>();
-    route
-        .fields()
-        .drafts()
-        .forEach(
-            (stop, fields) ->
-                fields.forEach((field, text) -> found.add(new UserDesk.Draft(stop, field, text))));
-    for (FigureFields.Draft draft : FigureFields.drafts(page.get())) {
-      if (found.stream().noneMatch(of -> of.field().equals(draft.name()))) {
-        found.add(new UserDesk.Draft("", draft.name(), draft.text()));
-      }
+    for (DraftKeeper keeper : keepers()) {
+      keeper
+          .drafts()
+          .forEach(
+              (of, fields) ->
+                  fields.forEach((field, text) -> found.add(new UserDesk.Draft(of, field, text))));
+    }
+    for (FigureFields.Draft draft : FigureFields.draftsElsewhere(page.get())) {
+      found.add(new UserDesk.Draft("", draft.name(), draft.text()));
     }
     return found;
   }
@@ -165,10 +173,10 @@ final class WindowFiles {
       Map<String, Map<String, String>> typed = new LinkedHashMap<>();
       for (UserDesk.Draft draft : unsaved.drafts()) {
         typed
-            .computeIfAbsent(draft.stop(), stop -> new LinkedHashMap<>())
+            .computeIfAbsent(draft.of(), of -> new LinkedHashMap<>())
             .put(draft.field(), draft.text());
       }
-      route.fields().restore(typed);
+      keepers().forEach(keeper -> keeper.restore(typed));
       List<Stop> stops = document.trip().route().stops();
       stops.stream()
           .filter(stop -> typed.containsKey(stop.id()))

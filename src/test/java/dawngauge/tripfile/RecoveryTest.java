@@ -63,11 +63,43 @@ class RecoveryTest {
     List<Recovery.Draft> drafts =
         List.of(
             new Recovery.Draft("s2", "Stay", " 1:3 = x\\"),
+            new Recovery.Draft("rig / axle 1.0", "Own target, cold of trailer axle 1", "7x"),
             new Recovery.Draft("", "Tread: inner", "größer\n#"));
     program("1").keep(TRIP, Optional.empty(), drafts, NOW);
     assertThat(program("8").found())
         .singleElement()
         .satisfies(found -> assertThat(found.drafts()).isEqualTo(drafts));
+  }
+
+  /** As copies are that were kept while only fields of stops were. */
+  @Test
+  void whatWasHalfTypedAtAStopIsReadFromAnOlderCopy() throws IOException {
+    program("1").keep(TRIP, Optional.empty(), List.of(), NOW);
+    Path record =
+        named("").stream()
+            .filter(file -> !file.toString().endsWith(TripFile.ENDING))
+            .findFirst()
+            .orElseThrow();
+    Files.writeString(
+        record,
+        """
+        when=2027-04-06T12\\:00\\:00Z
+        program=1
+        draft.0.stop=s2
+        draft.0.field=Stay
+        draft.0.text=1x
+        draft.1.stop=
+        draft.1.field=Trip
+        draft.1.text=?
+        """);
+    assertThat(program("8").found())
+        .singleElement()
+        .satisfies(
+            found ->
+                assertThat(found.drafts())
+                    .containsExactly(
+                        new Recovery.Draft("s2", "Stay", "1x"),
+                        new Recovery.Draft("", "Trip", "?")));
   }
 
   @Test

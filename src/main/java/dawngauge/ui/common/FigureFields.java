@@ -31,6 +31,21 @@ public final class FigureFields {
     return drafts;
   }
 
+  /** The same, but for those that tell of it themselves. */
+  public static List<Draft> draftsElsewhere(Node root) {
+    if (root instanceof FigureField<?>) {
+      return drafts(root);
+    }
+    if (root instanceof DraftKeeper) {
+      return List.of();
+    }
+    List<Draft> drafts = new ArrayList<>();
+    if (root instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> drafts.addAll(draftsElsewhere(child)));
+    }
+    return drafts;
+  }
+
   /** The fields at and below a node, in order. */
   public static List<FigureField<?>> below(Node root) {
     List<FigureField<?>> fields = new ArrayList<>();

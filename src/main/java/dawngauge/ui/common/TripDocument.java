@@ -8,6 +8,7 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +41,7 @@ public final class TripDocument {
   private final ReadOnlyBooleanWrapper redoable = new ReadOnlyBooleanWrapper(false);
   private final Deque<Trip> before = new ArrayDeque<>();
   private final Deque<Trip> after = new ArrayDeque<>();
+  private final List<Runnable> leaving = new ArrayList<>();
   private @Nullable Trip saved;
 
   /** What follows from the trip as it is; computed when it is also what is shown. */
@@ -206,12 +208,18 @@ public final class TripDocument {
     }
   }
 
+  /** Has something done just before another trip takes the place of this one. */
+  public void onLeaving(Runnable task) {
+    leaving.add(task);
+  }
+
   /** Starts anew with another trip. */
   public void replace(Trip trip, Optional<Path> path) {
     replace(trip, path, path.flatMap(planner.store()::fingerprint));
   }
 
   private void replace(Trip trip, Optional<Path> path, Optional<String> fingerprint) {
+    leaving.forEach(Runnable::run);
     before.clear();
     after.clear();
     saved = trip;

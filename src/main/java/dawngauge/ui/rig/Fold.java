@@ -1,5 +1,6 @@
 package dawngauge.ui.rig;
 
+import dawngauge.ui.common.PageDrafts;
 import dawngauge.ui.fields.FieldBook;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -39,6 +40,7 @@ final class Fold extends VBox {
       Node... buttons) {
     this.key = key;
     this.content = content;
+    PageDrafts.mark(this, key);
     getStyleClass().add("rig-axle");
     toggle.getStyleClass().add("rig-fold");
     toggle.setMinWidth(USE_PREF_SIZE);

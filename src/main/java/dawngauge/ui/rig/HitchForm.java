@@ -5,6 +5,7 @@ import dawngauge.field.WeightFields;
 import dawngauge.trip.Hitch;
 import dawngauge.trip.Rig;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.PageDrafts;
 import dawngauge.ui.fields.Cells;
 import dawngauge.ui.fields.FieldBook;
 import java.util.List;
@@ -19,6 +20,7 @@ final class HitchForm extends VBox {
 
   HitchForm(FieldBook book) {
     this.book = book;
+    PageDrafts.mark(this, "hitch");
     getStyleClass().add("rig-section");
     Cells<Rig> rig =
         new Cells<>(

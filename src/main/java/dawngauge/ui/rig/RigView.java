@@ -10,11 +10,14 @@ import dawngauge.trip.RigParts;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Trip;
 import dawngauge.trip.Vehicle;
+import dawngauge.ui.common.DraftKeeper;
+import dawngauge.ui.common.PageDrafts;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.fields.FieldBook;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import javafx.application.Platform;
@@ -36,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  * The rig as a form: vehicles with axles and tires, kinds of tires, scale weights, gauges; beside
  * each what is found about it before the trip.
  */
-public final class RigView extends BorderPane {
+public final class RigView extends BorderPane implements DraftKeeper {
 
   /** A rig of no more axles is seen whole at once; ours. */
   private static final int FEW_AXLES = 2;
@@ -52,6 +55,7 @@ public final class RigView extends BorderPane {
   private final VBox scale = new VBox();
   private final ScrollPane scroll = new ScrollPane(form);
   private final EarlierRigPane earlier;
+  private final PageDrafts drafts = new PageDrafts("rig", form);
   private Runnable askAnother = () -> {};
   private FieldBook fields;
   private FieldBook weights;
@@ -88,6 +92,7 @@ public final class RigView extends BorderPane {
     earlier = new EarlierRigPane(document, () -> askAnother.run());
     setTop(new VBox(summary, told, earlier));
     setCenter(scroll);
+    document.onLeaving(drafts::drop);
     document.shownProperty().addListener(change -> changed());
     document.unitsProperty().addListener(change -> changed());
     ChangeListener<@Nullable Node> follow = (property, was, is) -> reveal(is);
@@ -113,6 +118,17 @@ public final class RigView extends BorderPane {
     } else {
       refresh();
     }
+  }
+
+  @Override
+  public Map<String, Map<String, String>> drafts() {
+    return drafts.all();
+  }
+
+  @Override
+  public void restore(Map<String, Map<String, String>> kept) {
+    drafts.expect(kept);
+    changed();
   }
 
   /**
@@ -150,6 +166,7 @@ public final class RigView extends BorderPane {
     findings.show(found, document.units());
     fields.refresh();
     weights.refresh();
+    drafts.fill(this::unfold);
     summary.setText(found.summary());
     links.show(found, document.units());
     String wanted = grown.isEmpty() ? focused : grown;
@@ -243,10 +260,8 @@ public final class RigView extends BorderPane {
     fields = new FieldBook(document, this::tell);
     Rig rig = trip.rig();
     findings = new FindingBook(rig);
-    form.getChildren().clear();
-    form.getChildren().addAll(links, findings.list(() -> RigFindings.ELSEWHERE));
-    form.getChildren().add(additions());
-    form.getChildren().add(new HitchForm(fields));
+    Node elsewhere = findings.list(() -> RigFindings.ELSEWHERE);
+    form.getChildren().setAll(links, elsewhere, additions(), new HitchForm(fields));
     for (int i = 0; i < rig.vehicles().size(); i++) {
       form.getChildren().add(new VehicleForm(fields, findings, open, i));
     }

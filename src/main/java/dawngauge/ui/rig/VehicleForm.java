@@ -4,6 +4,7 @@ import dawngauge.field.VehicleFields;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.RigParts;
 import dawngauge.trip.Vehicle;
+import dawngauge.ui.common.PageDrafts;
 import dawngauge.ui.fields.Cells;
 import dawngauge.ui.fields.FieldBook;
 import java.util.Locale;
@@ -22,6 +23,7 @@ final class VehicleForm extends VBox {
   VehicleForm(FieldBook book, FindingBook findings, Set<String> open, int index) {
     this.book = book;
     this.index = index;
+    PageDrafts.mark(this, "vehicle " + index);
     getStyleClass().add("rig-section");
     Supplier<String> owner = () -> vehicle().name();
     getChildren()

@@ -2,6 +2,7 @@ package dawngauge.ui.route;
 
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
+import dawngauge.ui.common.DraftKeeper;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.FigureFields;
 import dawngauge.ui.common.TripDocument;
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * The fields of the chosen stop, its air, and the leg that leaves it. Each finished field is an
  * edit; what is typed and not taken survives choosing another stop.
  */
-public final class StopEditor extends VBox {
+public final class StopEditor extends VBox implements DraftKeeper {
 
   private final TripDocument document;
 
@@ -39,7 +40,7 @@ public final class StopEditor extends VBox {
     this.leg = new LegFields(edited);
     getStyleClass().add("editor");
     leg.managedProperty().bind(leg.visibleProperty());
-    document.fileProperty().addListener(change -> drafts.clear());
+    document.onLeaving(this::drop);
   }
 
   /** Whether the fields are of another stop than one, and that is still there. */
@@ -112,10 +113,13 @@ public final class StopEditor extends VBox {
     }
   }
 
-  /**
-   * All that is typed and not taken: by the id of the stop the fields' names and texts. Those of
-   * stops that are gone are left out.
-   */
+  private void drop() {
+    drafts.clear();
+    FigureFields.below(this).forEach(FigureField::drop);
+  }
+
+  /** By the id of the stop; those of stops that are gone are left out. */
+  @Override
   public Map<String, Map<String, String>> drafts() {
     String now = shown;
     if (now != null) {
@@ -126,7 +130,7 @@ public final class StopEditor extends VBox {
     return all;
   }
 
-  /** Takes drafts up again, as after a recovery; see {@link #drafts()}. */
+  @Override
   public void restore(Map<String, Map<String, String>> kept) {
     drafts.putAll(kept);
     Map<String, String> here = shown == null ? null : drafts.remove(shown);
