@@ -83,8 +83,8 @@ public final class ReadTrials {
 
   /**
    * The tables of the stops to which the crew comes on the next days, that where it is among them;
-   * of a day the stops to which it comes on it, the last with its next morning. None where no time
-   * is known.
+   * of a day the stops to which it comes on it, the last with its next morning; by the first gauge
+   * of the rig. None where no time is known.
    *
    * @param days how many days, 1 at least
    * @param now when that is
@@ -105,7 +105,10 @@ public final class ReadTrials {
     return (visit == 0 ? at.leave() : at.arrive()).atZone(at.zone()).toLocalDate().toEpochDay();
   }
 
-  /** The tables of a stop; none where it is passed, or where the rig has no gauge. */
+  /**
+   * The tables of a stop, for the first gauge of the rig; none where it is passed, or where the rig
+   * has no gauge.
+   */
   static StopReadTables of(Plan plan, int visit, Instant now, BooleanSupplier goesOn) {
     RoundAtStop round = new RoundAtStop(plan, visit);
     return new StopReadTables(
@@ -165,9 +168,12 @@ public final class ReadTrials {
       minutes.removeIf(minute -> minute.isBefore(at.arrive()));
     }
     RoundAtStop round = new RoundAtStop(plan, visit);
-    return state == ReadingState.COLD_IN_SUN
-        ? minutes.stream().filter(m -> round.maySunny(LogEdits.at(m, at.zone()))).toList()
-        : minutes;
+    return minutes.stream()
+        .distinct()
+        .filter(
+            minute ->
+                state != ReadingState.COLD_IN_SUN || round.maySunny(LogEdits.at(minute, at.zone())))
+        .toList();
   }
 
   /** The next whole minute. */

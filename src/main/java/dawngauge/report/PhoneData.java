@@ -22,6 +22,8 @@ import dawngauge.trip.Taken;
 import dawngauge.trip.Trip;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.time.zone.ZoneOffsetTransition;
+import java.time.zone.ZoneRules;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,6 +83,7 @@ final class PhoneData {
     root.put("unit", units.unitOf(QuantityKind.GAUGE_PRESSURE).symbol());
     root.put("decimals", units == UnitSystem.US ? 0 : 2);
     root.put("longestNote", Taken.LONGEST_NOTE);
+    root.put("tried", gaugeTried());
     ArrayNode gauges = root.putArray("gauges");
     trip.rig().gauges().stream().map(Gauge::name).forEach(gauges::add);
     JsonPage.strings(root, "cautions", Ledger.CAUTIONS.subList(1, Ledger.CAUTIONS.size()));
@@ -98,12 +101,29 @@ final class PhoneData {
     return root;
   }
 
+  /** Another gauge shows something else of the same tire; empty where none was tried. */
+  private String gaugeTried() {
+    return parts.stops().stream()
+        .flatMap(stop -> stop.tables().stream())
+        .flatMap(table -> table.slots().stream())
+        .flatMap(slot -> slot.tires().stream())
+        .map(tire -> tire.check().reading().gauge())
+        .findFirst()
+        .orElse("");
+  }
+
   private void stop(ObjectNode node, StopReadTables stop) {
     Itinerary.Visit at = parts.advice().stops().get(stop.visit()).stop().visit();
     node.put("id", at.stop().id());
     node.put("place", at.stop().place());
     node.put("number", stop.visit() + 1);
-    node.put("offset", at.zone().getRules().getOffset(at.arrive()).getTotalSeconds() / 60);
+    ZoneRules clock = at.zone().getRules();
+    node.put("offset", clock.getOffset(at.arrive()).getTotalSeconds() / 60);
+    ZoneOffsetTransition turn = clock.nextTransition(at.arrive());
+    if (turn != null) {
+      node.put("turn", minute(turn.getInstant()));
+      node.put("after", turn.getOffsetAfter().getTotalSeconds() / 60);
+    }
     node.put("from", minute(at.arrive()));
     node.put("to", minute(at.leave()));
     node.put("usual", stop.usual().word());

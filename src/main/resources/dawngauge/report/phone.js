@@ -20,9 +20,9 @@
   }
 
   /** What is told of a figure; null where the page does not know, so that the program is asked. */
-  function lookUp(stop, state, tire, minute, figure) {
+  function lookUp(stop, state, tire, minute, figure, gauge) {
     var table = tableOf(stop, state);
-    if (!table) { return null; }
+    if (!table || gauge !== data.tried) { return null; }
     var times = table.times;
     var last = times.length - 1;
     if (minute < times[0] - BESIDE || minute > times[last] + BESIDE) { return null; }
@@ -94,8 +94,16 @@
 
   function clockNow() { return Math.floor(Date.now() / 60000); }
 
+  /** Minutes that the clock of the stop is ahead of UTC. */
+  function offset(stop, minute) { return minute >= stop.turn ? stop.after : stop.offset; }
+
   function local(stop, minute) {
-    return new Date((minute + stop.offset) * 60000).toISOString().slice(0, 16);
+    return new Date((minute + offset(stop, minute)) * 60000).toISOString().slice(0, 16);
+  }
+
+  function minuteAt(stop, text) {
+    var wall = Date.parse(text + 'Z') / 60000;
+    return wall - offset(stop, wall - stop.offset);
   }
 
   function sent() {
@@ -191,7 +199,9 @@
       button('Gauge the tires here', function () { go('round'); }),
       element('details', { open: note !== '' }, [
         element('summary', { text: 'Note' + (noted.length ? ' (' + noted.length + ' kept)' : '') })
-      ].concat(noted.map(function (each) { return para(each.at.replace('T', ' ') + ' ' + each.text); }))
+      ].concat(noted.length ? [element('ul', {}, noted.map(function (each) {
+        return forgettable(each.at.replace('T', ' ') + ' ' + each.text, each);
+      }))] : [])
         .concat([
           element('label', { text: 'What is to be kept of this stop' }, [area]),
           button('Keep the note', function () {
@@ -233,17 +243,26 @@
       onchange: function () { form.at = time.value; } });
     time.value = form.at;
     parts.push(element('label', { text: 'Begun at, if not now (clock of the stop)' }, [time]));
-    parts.push(element('div', { 'class': 'row' }, [button('Begin', begin)]));
+    parts.push(element('div', { 'class': 'row' }, [
+      round ? button('Go on with the last', function () { to(stop.tires.length); }) : null,
+      button('Begin', begin)
+    ]));
     var mine = entries.filter(function (each) {
       return each.stop === stop.id && each.kind !== 'note';
     });
     if (mine.length) {
       parts.push(element('h3', { text: 'Typed here' }));
-      parts.push(element('ul', {}, mine.map(function (each) {
-        return element('li', { text: told(stop, each) });
-      })));
+      parts.push(element('ul', {}, mine.map(function (each) { return forgettable(told(stop, each), each); })));
     }
     return parts;
+  }
+
+  /** A line of what was typed, with a key to drop it. */
+  function forgettable(text, entry) {
+    return element('li', { text: text + ' ' }, [button('Forget', function () {
+      entries.splice(entries.indexOf(entry), 1);
+      keep();
+    }, { 'class': 'small', 'aria-label': 'Forget ' + text })]);
   }
 
   function told(stop, entry) {
@@ -254,7 +273,7 @@
 
   function begin() {
     var stop = stopNow();
-    var start = form.at ? Date.parse(form.at + 'Z') / 60000 - stop.offset : null;
+    var start = form.at ? minuteAt(stop, form.at) : null;
     round = { id: stop.id + ' ' + (start === null ? clockNow() : start) + ' ' + form.state,
       start: start, state: form.state, sun: form.sun, gauge: form.gauge };
     to(0);
@@ -286,8 +305,7 @@
   function take() {
     var tire = stopNow().tires[order];
     var known = find(round, tire.id, kind);
-    var figure = typed === '' || isNaN(Number(typed)) ? null
-      : Number(typed) + ' ' + data.unit;
+    var figure = typed === '' || typed === '0.' ? null : Number(typed) + ' ' + data.unit;
     if (figure === null) {
       if (known) { entries.splice(entries.indexOf(known), 1); }
     } else if (known) {
@@ -317,18 +335,19 @@
     out.appendChild(element('small', { text: ' ' + data.unit }));
     var box = document.getElementById('verdict');
     box.textContent = '';
-    var known = lookUp(stop, stateOf(tire), tire.id, minuteOf(tire), null);
+    var known = lookUp(stop, stateOf(tire), tire.id, minuteOf(tire), null, round.gauge);
     var says = document.getElementById('should');
     says.textContent = !known
-      ? 'This page knows nothing of this minute: ask the program.'
+      ? 'This page knows nothing of this minute with this gauge: ask the program.'
       : known.low === undefined
         ? 'The first reading of this tire.'
         : 'Should read ' + range(known) + ' ' + data.unit + ' in 9 of 10 cases.';
     var before = kind === 'set' ? find(round, tire.id, 'reading') : undefined;
     if (kind === 'set' ? !before : figure === null) { return; }
     var answer = before
-      ? lookUp(stop, before.state, tire.id, before.minute, parseFloat(before.figure))
-      : lookUp(stop, stateOf(tire), tire.id, minuteOf(tire), figure);
+      ? lookUp(stop, before.state, tire.id, before.minute, parseFloat(before.figure),
+        before.gauge)
+      : lookUp(stop, stateOf(tire), tire.id, minuteOf(tire), figure, round.gauge);
     if (before) { box.appendChild(para('It read ' + before.figure + ':')); }
     var mark = answer && answer.mark;
     box.appendChild(element('span', { 'class': 'mark ' + (mark ? mark.replace(' ', '-') : 'ask'),
@@ -474,5 +493,6 @@
   app.hidden = false;
   draw(false);
   // For whoever checks the page against the program.
-  window.dawngauge = { data: data, lookUp: lookUp, sent: sent };
+  window.dawngauge = { data: data, lookUp: lookUp, sent: sent,
+    local: local, minuteAt: minuteAt };
 })();

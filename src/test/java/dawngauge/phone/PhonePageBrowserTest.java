@@ -127,6 +127,57 @@ class PhonePageBrowserTest {
     assertThat(browser.seen()).contains("knows nothing of this minute").contains("ask the program");
   }
 
+  /** A recorder that subtracts the pressure at sea level shows something else of the same tire. */
+  @Test
+  void ofAGaugeThatWasNotTriedItTellsNothing() {
+    String ask =
+        "const d = window.dawngauge; const t = d.data.stops[1].tables[0];"
+            + " return d.lookUp(d.data.stops[1], t.state, 'T4', t.times[0], 80, arguments[0]);";
+    assertThat(browser.run(ask, DEMO.rig().gauges().get(0).name())).isNotNull();
+    assertThat(browser.run(ask, "another gauge")).isNull();
+  }
+
+  /**
+   * In Denver clocks go from 02:00 to 03:00 MDT on 14 March 2027, at 09:00 UTC, and from 02:00 to
+   * 01:00 MST on 7 November 2027, at 08:00 UTC (IANA time zone database).
+   */
+  @Test
+  void theClockOfAStopMayChangeWhileTheRigStands() {
+    String script =
+        "const turn = Date.parse(arguments[0]) / 60000; const stop = {offset: arguments[1], turn:"
+            + " turn, after: arguments[2]}; return [turn - 1, turn, turn + 120].map(m =>"
+            + " window.dawngauge.local(stop, m) + ' ' + (window.dawngauge.minuteAt(stop,"
+            + " window.dawngauge.local(stop, m)) - m)).join(', ');";
+    assertThat(browser.run(script, "2027-03-14T09:00Z", -420, -360))
+        .isEqualTo("2027-03-14T01:59 0, 2027-03-14T03:00 0, 2027-03-14T05:00 0");
+    assertThat(browser.run(script, "2027-11-07T08:00Z", -360, -420))
+        .asString()
+        .endsWith("2027-11-07T03:00 0");
+  }
+
+  @Test
+  void whatWasMistypedIsForgottenAndARoundGoesOn() {
+    begin("1. Alamosa CO", "2027-04-06T05:15");
+    browser.type("7");
+    browser.press("Next");
+    browser.press("Leave round");
+    assertThat(browser.seen()).contains("05:15 p1l 7 psi, cold");
+    browser.press("Forget");
+    assertThat(browser.seen()).doesNotContain("7 psi, cold");
+    browser.press("Go on with the last");
+    assertThat(browser.seen()).contains("Press a tire to change it.").doesNotContain("7 psi");
+  }
+
+  /** A point without a figure is not a flat tire. */
+  @Test
+  void aPointAloneIsNoFigure() {
+    begin("1. Alamosa CO", "2027-04-06T05:15");
+    browser.type(".");
+    browser.press("Next");
+    browser.press("Leave round");
+    assertThat(browser.seen()).doesNotContain("Typed here");
+  }
+
   @Test
   void aLowTireIsHeldWithItsCautions() {
     begin("2. Walsenburg CO", "2027-04-06T07:20");

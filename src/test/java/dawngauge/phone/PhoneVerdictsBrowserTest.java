@@ -82,7 +82,7 @@ class PhoneVerdictsBrowserTest {
                 folder,
                 "return arguments[0].map(([stop, state, tire, minute, figure]) =>"
                     + " window.dawngauge.lookUp(window.dawngauge.data.stops[stop], state, tire,"
-                    + " minute, figure));",
+                    + " minute, figure, window.dawngauge.data.tried));",
                 script);
     int exact = 0;
     List<String> wrong = new ArrayList<>();
