@@ -2,13 +2,13 @@ package dawngauge.cli;
 
 import dawngauge.advice.Breakdown;
 import dawngauge.ledger.BreakdownPage;
-import dawngauge.page.Page;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.report.JsonBreakdown;
 import dawngauge.report.PageText;
 import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
@@ -36,6 +36,8 @@ final class BreakdownCommand extends TripCommand {
               + " part of its name.")
   private String stop = "";
 
+  @Mixin private final FormOption form = new FormOption();
+
   BreakdownCommand(Planner planner, Console console) {
     super(planner, console);
   }
@@ -53,7 +55,9 @@ final class BreakdownCommand extends TripCommand {
       String words = position.get().words();
       return unknown(Problem.of(ProblemCode.NO_TIRE_FITTED, words).message());
     }
-    Page page = BreakdownPage.of(trip, breakdown.get(), plan.tireNeeds(), units);
-    return print(PageText.of(page, false));
+    return print(
+        form.json()
+            ? JsonBreakdown.of(trip, breakdown.get(), units)
+            : PageText.of(BreakdownPage.of(trip, breakdown.get(), plan.tireNeeds(), units), false));
   }
 }

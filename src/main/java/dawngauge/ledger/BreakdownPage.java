@@ -38,6 +38,9 @@ public final class BreakdownPage {
   private static final String NO_AIR =
       "Put no air into a tire that rolled flat: a technician looks at it inside first.";
 
+  /** What nobody does to a flat tire. */
+  public static final List<String> CAUTIONS = List.of(NO_ROLLING, NO_AIR);
+
   private final Trip trip;
   private final Breakdown breakdown;
   private final UnitSystem units;
@@ -78,7 +81,7 @@ public final class BreakdownPage {
   public static Page forAll(
       Trip trip, List<Breakdown> breakdowns, List<TireNeed> needs, UnitSystem units) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Card("First", FIRST, List.of(NO_ROLLING, NO_AIR), List.of()));
+    blocks.add(new Block.Card("First", FIRST, CAUTIONS, List.of()));
     for (Breakdown each : breakdowns) {
       BreakdownPage page = new BreakdownPage(trip, each, units);
       List<String> watch = new ArrayList<>(page.spares());

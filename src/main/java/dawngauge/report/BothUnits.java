@@ -36,6 +36,9 @@ final class BothUnits {
     } else if (kind == QuantityKind.DISTANCE) {
       units.put("km", Unit.KILOMETER);
       units.put("mi", Unit.MILE);
+    } else if (kind == QuantityKind.SPEED) {
+      units.put("kmPerHour", Unit.KILOMETER_PER_HOUR);
+      units.put("milesPerHour", Unit.MILE_PER_HOUR);
     } else if (kind == QuantityKind.RATIO) {
       units.put("percent", Unit.PERCENT);
     } else {

@@ -127,7 +127,9 @@ public final class PlannerWindow {
     this.pages =
         Map.of(routeButton, route, rigButton, rig, readingsButton, readings, reviewButton, review);
     this.root = new BorderPane(route);
-    this.files = new WindowFiles(document, desk, asker, notices, route, List.of(rig), () -> root);
+    this.files =
+        new WindowFiles(
+            document, desk, asker, notices, route, List.of(rig, readings.drafts()), () -> root);
     route.onOnlineMap(air::onlineMap);
     this.papers = new RoadPapers(document, weather, asker, notices);
     this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);

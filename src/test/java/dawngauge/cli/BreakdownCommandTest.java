@@ -1,7 +1,13 @@
 package dawngauge.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What to do about a flat tire, as the command tells it. */
@@ -26,6 +32,43 @@ class BreakdownCommandTest {
         .contains("At Kamloops BC, 50.6740, -120.3270")
         .contains("Size ST225/75R15")
         .contains("stand clear of the path of tread and sidewall");
+  }
+
+  /** The same breakdowns as in the tests beside this one, figure by figure. */
+  @Test
+  void aProgramIsToldTheSame() throws JsonProcessingException {
+    JsonNode serving = json("--stop", "Kamloops", "--tire", "t1l", HAUL);
+    assertThat(serving.at("/place").asText()).isEqualTo("Kamloops BC");
+    assertThat(serving.at("/tire").asText()).isEqualTo("t1l");
+    JsonNode carrier = serving.at("/carriers/0");
+    assertThat(carrier.at("/tire").asText()).isEqualTo("t2l");
+    assertThat(carrier.at("/carries").asBoolean(true)).isFalse();
+    assertThat(carrier.at("/load/kg").asDouble()).isCloseTo(1998, within(0.5));
+    assertThat(carrier.at("/most/kg").asDouble()).isCloseTo(1150, within(0.5));
+    assertThat(carrier.at("/ceiling/kPa").asDouble()).isCloseTo(450, within(1.0));
+    JsonNode spare = serving.at("/spares/0");
+    assertThat(spare.at("/tireId").asText()).isEqualTo("R1");
+    assertThat(spare.at("/serves").asBoolean()).isTrue();
+    assertThat(spare.at("/setCold/kPa").asDouble()).isCloseTo(450, within(1.0));
+    assertThat(spare.at("/ceiling/kPa").asDouble()).isCloseTo(450, within(1.0));
+    assertThat(spare.at("/fastest/kmPerHour").asDouble()).isEqualTo(120);
+    assertThat(spare.at("/load/kg").asDouble()).isCloseTo(1000, within(0.5));
+    assertThat(serving.at("/cautions").toString())
+        .contains("49 CFR 393.75(a)(3)", "stand clear of the path of tread and sidewall");
+
+    JsonNode barred = json("--stop", "5", "--tire", "t2r", Run.DEMO).at("/spares/0");
+    assertThat(barred.at("/serves").asBoolean(true)).isFalse();
+    assertThat(barred.at("/against").size()).isGreaterThan(1);
+    assertThat(barred.at("/setCold").isNull()).as("nobody is to set it").isTrue();
+    assertThat(barred.at("/reaches").isNull()).isTrue();
+  }
+
+  private static JsonNode json(String... rest) throws JsonProcessingException {
+    List<String> words = new ArrayList<>(List.of("breakdown", "--format", "json"));
+    words.addAll(List.of(rest));
+    Run run = Run.of(words.toArray(String[]::new));
+    assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+    return new ObjectMapper().readTree(run.out());
   }
 
   @Test

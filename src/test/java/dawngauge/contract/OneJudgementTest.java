@@ -50,7 +50,7 @@ class OneJudgementTest {
   static void listen(@TempDir Path folder) {
     Set<Cell> some = Grid.some().stream().map(Grid.Haul::cell).collect(Collectors.toSet());
     comparisons =
-        Grid.all().parallelStream()
+        Grid.all().stream()
             .map(haul -> Comparison.of(haul, voices(folder, some.contains(haul.cell()))))
             .toList();
   }

@@ -14,10 +14,12 @@ import java.util.Random;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** GPX files by their bytes: encodings (XML 1.0, 4.3.3 and appendix F), damage. */
+@Isolated
 class GpxBytesTest {
 
   private static final String NAME = "Kärntner Straße";

@@ -191,6 +191,7 @@ class FeedFaultsTest extends FeedTest {
 
   @Test
   void aServiceThatSaysNothingIsGivenUp() {
+    reopenInAHurry(FeedOptions.MET);
     answers(PATH, json(good()).withFixedDelay(10_000));
     assertThat(codes(asked())).containsExactly(ProblemCode.FEED_UNREACHABLE);
   }

@@ -64,11 +64,21 @@ abstract class FeedTest {
     chain = open(List.of(order));
   }
 
+  /** The same with less patience than a busy machine may need. */
+  void reopenInAHurry(String... order) {
+    chain.close();
+    chain = open(List.of(order), limits(Duration.ofSeconds(2)));
+  }
+
   private FeedChain open(List<String> order) {
+    return open(order, limits());
+  }
+
+  private FeedChain open(List<String> order, HttpLimits limits) {
     ServiceAddress nws = new ServiceAddress("http://127.0.0.1:" + server.port() + "/nws");
     ServiceAddress met = new ServiceAddress("http://127.0.0.1:" + server.port() + "/met");
     return FeedChain.open(
-        new FeedOptions(order, Map.of(FeedOptions.NWS, nws, FeedOptions.MET, met), limits()),
+        new FeedOptions(order, Map.of(FeedOptions.NWS, nws, FeedOptions.MET, met), limits),
         new Consent("crew@example.org"),
         "Dawngauge/test",
         cache,
@@ -76,11 +86,16 @@ abstract class FeedTest {
         waits::add);
   }
 
+  /** Patient: machines are shared. */
   static HttpLimits limits() {
+    return limits(Duration.ofSeconds(30));
+  }
+
+  private static HttpLimits limits(Duration patience) {
     return new HttpLimits(
-        Duration.ofSeconds(2),
-        Duration.ofSeconds(2),
-        Duration.ofSeconds(4),
+        patience,
+        patience,
+        patience.multipliedBy(2),
         Duration.ofSeconds(60),
         Duration.ofSeconds(20),
         Duration.ofMillis(250),

@@ -22,11 +22,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The printed ledger is whole, aligned, and says what the forecast says. */
+@Isolated
 class ForecastTextTest {
   /** Pascal in a psi, NIST Special Publication 811 (2008), appendix B.8: 6.894 757 E+03. */
   private static final double PSI = 6894.757;

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dawngauge.advice.Advice;
+import dawngauge.advice.Breakdown.Choice;
 import dawngauge.advice.Reminder;
 import dawngauge.ambient.MeasuredAir;
 import dawngauge.ledger.Ledger;
@@ -18,6 +19,7 @@ import dawngauge.trip.Trip;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -114,6 +116,9 @@ final class JsonDocuments {
         .reach(0)
         .ifPresent(
             reach -> documents.put("reach", tree(JsonReach.of(trip, reach, problems, units))));
+    planned.breakdowns().stream()
+        .max(Comparator.comparing(flat -> flat.spares().stream().filter(Choice::serves).count()))
+        .ifPresent(flat -> documents.put("breakdown", tree(JsonBreakdown.of(trip, flat, units))));
     PLANNER
         .plan(trip)
         .adjustment()

@@ -32,7 +32,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The JSON documents and their schemas say the same. */
 class JsonSchemaTest {
   private static final List<String> COMMANDS =
-      List.of("forecast", "plan", "fitness", "weights", "reminders", "review", "reach");
+      List.of(
+          "forecast", "plan", "fitness", "weights", "reminders", "review", "reach", "breakdown");
 
   /** So many elements of a list are enough to try what breaks one. */
   private static final int FEW = 2;
@@ -70,7 +71,17 @@ class JsonSchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"forecast", "plan", "fitness", "weights", "reminders", "review", "reach"})
+  @ValueSource(
+      strings = {
+        "forecast",
+        "plan",
+        "fitness",
+        "weights",
+        "reminders",
+        "review",
+        "reach",
+        "breakdown"
+      })
   void aDocumentThatBreaksThePromiseDoesNotFit(String command) {
     Schema schema = JsonSchemas.schema(command);
     JsonNode document = JsonDocuments.of("ran low", command);

@@ -3,6 +3,7 @@ package dawngauge.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.UserDesk;
+import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import dawngauge.tripfile.TripFile;
 import java.io.IOException;
@@ -10,16 +11,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 
-/** What is half typed beside the route survives a crash, is asked about, and is of its trip. */
+/** What is half typed survives a crash, is asked about, and is of its trip. */
 class DraftsWindowTest extends WindowTest {
 
   private static final long CRASHED = 1000;
   private static final String AXLE = "trailer axle 1";
+  private static final String READING = "Reading of pickup axle 1 left";
   private static final String TARGET = "Own target, cold of " + AXLE;
 
   private static void toRig(OpenWindow open) {
@@ -84,6 +87,58 @@ class DraftsWindowTest extends WindowTest {
     }
     assertThat(again.texts("field-error").toString()).contains("7x", "half of it", "eighty");
     assertThat(again.document.trip().equals(demo())).as("nothing half typed is taken").isTrue();
+  }
+
+  private static void toReadings(OpenWindow open) {
+    open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT5);
+    open.until("a round is shown", () -> !roundStops(open).isEmpty());
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<ChoiceBox<String>> roundStops(OpenWindow open) {
+    return open.nodes(ChoiceBox.class, box -> spoken(box).equals("Stop of the round")).stream()
+        .map(box -> (ChoiceBox<String>) box)
+        .toList();
+  }
+
+  /** At the stop of its round, which is not the one where the crew is. */
+  @Test
+  void whatWasHalfTypedOfARoundComesBackAtItsStop() {
+    OpenWindow open = open(demo(), desk(CRASHED));
+    toReadings(open);
+    open.run(() -> roundStops(open).get(0).setValue("8 Floydada TX"));
+    open.write("Air as measured", "fifty");
+    open.write(READING, "8o");
+    open.run(() -> roundStops(open).get(0).setValue("2 Walsenburg CO"));
+    assertThat(open.field(READING).getText()).as("of another stop").isEmpty();
+    UserDesk next = kept(open, 2, desk(1));
+
+    OpenWindow again = openedAgain(next);
+    assertThat(again.texts("notice").toString()).contains(READING + ": 8o");
+    again.press(again.buttons("Open them").get(0));
+    toReadings(again);
+    assertThat(roundStops(again).get(0).getValue()).isEqualTo("8 Floydada TX");
+    assertThat(again.field(READING).getText()).isEqualTo("8o");
+    assertThat(again.field("Air as measured").getText()).isEqualTo("fifty");
+    assertThat(again.texts("field-error").toString()).contains("8o", "fifty");
+    again.run(() -> again.document.unitsProperty().set(UnitSystem.SI));
+    assertThat(again.field(READING).getText()).as("laid out in other units").isEqualTo("8o");
+    again.answers.agrees = false;
+    again.run(() -> again.window.saveTo(folder.resolve("haul.dawngauge")));
+    assertThat(again.answers.asked).contains("without Air as measured: fifty, " + READING + ": 8o");
+  }
+
+  /** A copy was kept while only a part of the figure stood there. */
+  @Test
+  void whatIsTypedOnIsNotTakenBackToWhatACopyHasOfIt() {
+    OpenWindow open = open(demo(), desk(CRASHED));
+    open.write("Elevation", "46q");
+    UserDesk next = desk(1);
+    open.until("a copy is kept", () -> !next.unsaved().isEmpty());
+    open.write("Elevation", "4600 ft");
+    open.keys(KeyCode.ENTER);
+    assertThat(open.field("Elevation").getText()).isEqualTo("4600 ft");
+    assertThat(open.texts("field-error")).isEmpty();
   }
 
   /** It is there for a second crash, before the page of its field was ever looked at. */

@@ -21,12 +21,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * A test with real windows. Each waits on conditions, never for a fixed time, and gives up late
  * enough for a busy machine; whatever is thrown on the toolkit's thread fails it.
  */
 @ExtendWith(NeedsDisplay.class)
+@Execution(ExecutionMode.SAME_THREAD)
 @Timeout(240)
 abstract class WindowTest {
 

@@ -2,6 +2,7 @@ package dawngauge.ui.readings;
 
 import dawngauge.trip.TableHead;
 import dawngauge.trip.TableLayout;
+import dawngauge.ui.common.DraftKeeper;
 import dawngauge.ui.common.Pulses;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
@@ -83,6 +84,11 @@ public final class ReadingsView extends BorderPane {
                 }
               }
             });
+  }
+
+  /** What is half typed of a round. */
+  public DraftKeeper drafts() {
+    return round;
   }
 
   private static TitledPane section(String title, Node content) {

@@ -3,14 +3,11 @@ package dawngauge.ui.route;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.DraftKeeper;
-import dawngauge.ui.common.FigureField;
-import dawngauge.ui.common.FigureFields;
+import dawngauge.ui.common.StopDrafts;
 import dawngauge.ui.common.TripDocument;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The fields of the chosen stop, its air, and the leg that leaves it. Each finished field is an
@@ -19,16 +16,13 @@ import org.jspecify.annotations.Nullable;
 public final class StopEditor extends VBox implements DraftKeeper {
 
   private final TripDocument document;
-
-  /** What is typed and not taken at stops that are not shown: by stop and then by field. */
-  private final Map<String, Map<String, String>> drafts = new LinkedHashMap<>();
+  private final StopDrafts drafts = new StopDrafts("", this);
 
   private final EditedStop edited;
   private final StopFields place;
   private final AirFields air;
   private final LoadsPane loads;
   private final LegFields leg;
-  private @Nullable String shown;
 
   /** An editor of a document's stops. */
   public StopEditor(TripDocument document) {
@@ -40,7 +34,7 @@ public final class StopEditor extends VBox implements DraftKeeper {
     this.leg = new LegFields(edited);
     getStyleClass().add("editor");
     leg.managedProperty().bind(leg.visibleProperty());
-    document.onLeaving(this::drop);
+    document.onLeaving(drafts::drop);
   }
 
   /** Whether the fields are of another stop than one, and that is still there. */
@@ -48,33 +42,29 @@ public final class StopEditor extends VBox implements DraftKeeper {
     List<Stop> stops = document.trip().route().stops();
     return edited.index() >= 0
         && stopIndex < stops.size()
-        && !stops.get(stopIndex).id().equals(shown);
+        && !stops.get(stopIndex).id().equals(drafts.shown());
   }
 
   /** Shows the fields of a stop; the same ones are of one stop after the other. */
   public void show(int stopIndex) {
     Trip trip = document.trip();
     if (stopIndex >= trip.route().stops().size()) {
-      leave();
+      drafts.leave();
       getChildren().clear();
       return;
     }
     String next = trip.route().stops().get(stopIndex).id();
-    if (!next.equals(shown)) {
-      leave();
+    if (!next.equals(drafts.shown())) {
+      drafts.leave();
       edited.become(next);
       air.become();
       loads.become();
-      shown = next;
       if (getChildren().isEmpty()) {
         getChildren().setAll(place, air, loads, leg);
       }
     }
     refresh();
-    Map<String, String> kept = drafts.remove(next);
-    if (kept != null) {
-      fill(kept);
-    }
+    drafts.become(next);
   }
 
   private void refresh() {
@@ -87,55 +77,14 @@ public final class StopEditor extends VBox implements DraftKeeper {
     }
   }
 
-  /**
-   * Keeps what is typed and not taken at the stop that is shown, and takes it out of the fields.
-   */
-  private void leave() {
-    String before = shown;
-    if (before != null) {
-      keep(before);
-      FigureFields.below(this).forEach(FigureField::drop);
-    }
-    shown = null;
-  }
-
-  private void fill(Map<String, String> kept) {
-    FigureFields.below(this).forEach(field -> field.restore(kept.get(field.name())));
-  }
-
-  private void keep(String stop) {
-    Map<String, String> kept = new LinkedHashMap<>();
-    FigureFields.drafts(this).forEach(draft -> kept.put(draft.name(), draft.text()));
-    if (kept.isEmpty()) {
-      drafts.remove(stop);
-    } else {
-      drafts.put(stop, kept);
-    }
-  }
-
-  private void drop() {
-    drafts.clear();
-    FigureFields.below(this).forEach(FigureField::drop);
-  }
-
-  /** By the id of the stop; those of stops that are gone are left out. */
+  /** By the id of the stop. */
   @Override
   public Map<String, Map<String, String>> drafts() {
-    String now = shown;
-    if (now != null) {
-      keep(now);
-    }
-    Map<String, Map<String, String>> all = new LinkedHashMap<>(drafts);
-    all.keySet().removeIf(id -> document.trip().route().stop(id).isEmpty());
-    return all;
+    return drafts.all(document.trip());
   }
 
   @Override
   public void restore(Map<String, Map<String, String>> kept) {
-    drafts.putAll(kept);
-    Map<String, String> here = shown == null ? null : drafts.remove(shown);
-    if (here != null) {
-      fill(here);
-    }
+    drafts.restore(document.trip(), kept);
   }
 }
