@@ -84,6 +84,7 @@ final class PhoneData {
     root.put("decimals", units == UnitSystem.US ? 0 : 2);
     root.put("longestNote", Taken.LONGEST_NOTE);
     root.put("tried", gaugeTried());
+    root.put("followed", trip.plan().followed());
     ArrayNode gauges = root.putArray("gauges");
     trip.rig().gauges().stream().map(Gauge::name).forEach(gauges::add);
     JsonPage.strings(root, "cautions", Ledger.CAUTIONS.subList(1, Ledger.CAUTIONS.size()));

@@ -332,13 +332,14 @@
     var figure = typed === '' ? null : Number(typed);
     var out = document.getElementById('gauged');
     out.textContent = typed === '' ? '–' : typed;
+    document.getElementById('next').textContent = typed === '' ? 'Skip' : 'Next';
     out.appendChild(element('small', { text: ' ' + data.unit }));
     var box = document.getElementById('verdict');
     box.textContent = '';
     var known = lookUp(stop, stateOf(tire), tire.id, minuteOf(tire), null, round.gauge);
     var says = document.getElementById('should');
     says.textContent = !known
-      ? 'This page knows nothing of this minute with this gauge: ask the program.'
+      ? unknown() + ': ask the program.'
       : known.low === undefined
         ? 'The first reading of this tire.'
         : 'Should read ' + range(known) + ' ' + data.unit + ' in 9 of 10 cases.';
@@ -363,6 +364,13 @@
     if (mark === 'hold' || mark === 'adjust') {
       data.cautions.forEach(function (line) { box.appendChild(para(line, 'caution')); });
     }
+  }
+
+  /** Why there is no word on a reading. */
+  function unknown() {
+    return data.followed ? 'A plan is followed, which this page cannot judge by'
+      : data.tried && round.gauge !== data.tried ? 'This page was made for the gauge ' + data.tried
+      : 'This page knows nothing of this minute';
   }
 
   function tireView() {
@@ -404,8 +412,7 @@
         }).concat([
           button('Before', function () { take(); keep(); to(Math.max(0, order - 1)); },
             { 'class': 'side', disabled: order === 0 }),
-          button('Skip', function () { to(order + 1); }, { 'class': 'side' }),
-          button('Next', next, { 'class': 'go' })
+          button('Next', next, { 'class': 'go', id: 'next' })
         ]))
     ];
   }

@@ -91,7 +91,15 @@ class CommandsDocsTest {
     Set<String> known = new TreeSet<>(List.of("forecast", "plan", "reminders", "review"));
     List<String> rows = new ArrayList<>();
     for (String document :
-        List.of("forecast", "plan", "fitness", "weights", "reminders", "review")) {
+        List.of(
+            "forecast",
+            "plan",
+            "reach",
+            "breakdown",
+            "fitness",
+            "weights",
+            "reminders",
+            "review")) {
       Set<String> described = new TreeSet<>();
       for (List<String> row : rows("`" + document + "` | meaning")) {
         rows.addAll(quoted(row.get(0)));

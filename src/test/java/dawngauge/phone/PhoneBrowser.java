@@ -103,10 +103,13 @@ final class PhoneBrowser implements AutoCloseable {
   private WebElement button(String label) {
     long end = System.nanoTime() + PATIENCE.toNanos();
     while (System.nanoTime() < end) {
-      for (WebElement each : driver.findElements(By.tagName("button"))) {
-        if (each.isDisplayed() && each.getText().equals(label)) {
-          return each;
-        }
+      Object found =
+          run(
+              "return [...document.querySelectorAll('button')].find(button =>"
+                  + " button.checkVisibility() && button.innerText === arguments[0]);",
+              label);
+      if (found instanceof WebElement button && button.isDisplayed()) {
+        return button;
       }
       Thread.onSpinWait();
     }

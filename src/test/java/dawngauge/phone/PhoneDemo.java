@@ -35,6 +35,16 @@ final class PhoneDemo {
 
   /** Writes the page; of another trip with the tables of this one. */
   static Path page(Path file, Trip trip, UnitSystem units) throws IOException {
+    return page(file, trip, TABLES, units);
+  }
+
+  /** Writes the page of a trip with its own tables. */
+  static Path ownPage(Path file, Trip trip, UnitSystem units) throws IOException {
+    return page(file, trip, ReadTrials.ahead(PLANNER.plan(trip), 1, MADE, () -> true), units);
+  }
+
+  private static Path page(Path file, Trip trip, List<StopReadTables> tables, UnitSystem units)
+      throws IOException {
     Plan plan = PLANNER.plan(trip);
     Advice advice = plan.advice();
     String html =
@@ -43,7 +53,7 @@ final class PhoneDemo {
                 trip,
                 advice,
                 Ledger.of(trip, advice, plan.problems(), plan.fitness(), units, null),
-                TABLES,
+                tables,
                 BreakdownPage.forAll(trip, plan.breakdowns(), plan.tireNeeds(), units),
                 PLANNER.store().fingerprint(trip),
                 MADE,

@@ -124,7 +124,29 @@ class PhonePageBrowserTest {
   void outsideOfItsTimesItAsksForTheProgram() {
     begin("2. Walsenburg CO", "2027-04-06T11:00");
     browser.type("80");
-    assertThat(browser.seen()).contains("knows nothing of this minute").contains("ask the program");
+    assertThat(browser.seen()).contains("This page knows nothing of this minute: ask the program.");
+  }
+
+  @Test
+  void whereAPlanIsFollowedItSaysSo() throws IOException {
+    Trip followed = DEMO.withPlan(DEMO.plan().following(true));
+    browser.show(PhoneDemo.ownPage(folder.resolve("followed.html"), followed, UnitSystem.US));
+    begin("1. Alamosa CO", "2027-04-06T05:15");
+    browser.type("80");
+    assertThat(browser.seen())
+        .contains("A plan is followed, which this page cannot judge by: ask the program.");
+  }
+
+  /** One key goes on; with a figure it is never the one that drops it. */
+  @Test
+  void aTypedFigureIsNeverSkipped() {
+    begin("1. Alamosa CO", "2027-04-06T05:15");
+    browser.press("Skip");
+    browser.type("72");
+    assertThat(browser.seen()).contains("Next").doesNotContain("Skip");
+    browser.press("Next");
+    browser.press("Leave round");
+    assertThat(browser.seen()).contains("p1r 72 psi, cold").doesNotContain("p1l");
   }
 
   /** A recorder that subtracts the pressure at sea level shows something else of the same tire. */
