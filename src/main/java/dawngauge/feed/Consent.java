@@ -30,7 +30,7 @@ public record Consent(String contact) {
     String typed = contact.strip();
     return isContact(typed)
         ? Outcome.of(new Consent(typed))
-        : Outcome.failed(Problem.of(ProblemCode.NOT_A_CONTACT, "", Said.of(typed)));
+        : Outcome.failed(Problem.of(ProblemCode.NOT_A_CONTACT, "", PrintableText.of(typed)));
   }
 
   private static boolean isContact(String text) {

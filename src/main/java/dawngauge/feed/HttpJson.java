@@ -19,7 +19,7 @@ final class HttpJson implements AutoCloseable {
   private static final int MOST_REDIRECTS = 3;
 
   private final Calls calls;
-  private final Patience patience;
+  private final RetryPolicy retries;
   private final HttpLimits limits;
   private final Clock clock;
 
@@ -31,7 +31,7 @@ final class HttpJson implements AutoCloseable {
       Clock clock,
       Pause pause) {
     calls = new Calls(consent, program, limits, cacheFolder);
-    patience = new Patience(calls, limits, clock, pause);
+    retries = new RetryPolicy(calls, limits, clock, pause);
     this.limits = limits;
     this.clock = clock;
   }
@@ -48,19 +48,19 @@ final class HttpJson implements AutoCloseable {
 
   /** A refresh of all places begins. */
   void begin() {
-    patience.begin();
+    retries.begin();
   }
 
   /** What came of a question to an address in the end, once its answer was read. */
   void tell(String service, HttpUrl url, @Nullable Problem wrong) {
-    patience.tell(service, url, wrong);
+    retries.tell(service, url, wrong);
   }
 
   /** The answer as a JSON object. */
   Outcome<JsonNode> get(Question question) throws InterruptedException {
     HttpUrl url = question.url();
     for (int redirects = 0; redirects <= MOST_REDIRECTS; redirects++) {
-      Outcome<Reply> outcome = patience.ask(question, url);
+      Outcome<Reply> outcome = retries.ask(question, url);
       Reply reply = outcome.valueOrNull();
       if (reply == null) {
         return Outcome.failed(outcome.problems());
@@ -71,7 +71,7 @@ final class HttpJson implements AutoCloseable {
       HttpUrl next = location == null ? null : url.resolve(location);
       if (next == null || !question.address().isHome(next)) {
         String shown = next == null ? "no address" : next.scheme() + "://" + next.host();
-        return failed(question, ProblemCode.FEED_REDIRECTED, Said.of(shown));
+        return failed(question, ProblemCode.FEED_REDIRECTED, PrintableText.of(shown));
       }
       url = next;
     }
@@ -86,7 +86,7 @@ final class HttpJson implements AutoCloseable {
       String sent =
           reply.body().size() > 0
               ? "text that is no JSON object"
-              : "nothing of use, as \"" + Said.of(type == null ? "" : type) + "\"";
+              : "nothing of use, as \"" + PrintableText.of(type == null ? "" : type) + "\"";
       return failed(question, ProblemCode.FEED_NOT_UNDERSTOOD, sent);
     }
     List<Problem> notes =

@@ -29,11 +29,11 @@ final class MetFeed implements WeatherService {
   private static final double HIGHEST = 6000;
 
   private final ServiceAccess access;
-  private final Memo<Series> memo;
+  private final RecentAnswers<Series> recent;
 
   MetFeed(ServiceAddress address, HttpJson http) {
     access = new ServiceAccess(http, NAME, address, "application/json");
-    memo = new Memo<>(http);
+    recent = new RecentAnswers<>(http);
   }
 
   @Override
@@ -74,7 +74,7 @@ final class MetFeed implements WeatherService {
       url.addQueryParameter("altitude", String.valueOf(altitude));
     }
     HttpUrl asked = url.build();
-    return memo.get(
+    return recent.get(
             asked.toString(),
             () -> access.get(asked, answer -> read(answer, passed ? altitude : Double.NaN)))
         .then(series -> series.answer(query));

@@ -23,14 +23,14 @@ final class NwsFeed implements WeatherService {
   private static final Duration HORIZON = Duration.ofDays(8);
 
   private final ServiceAccess access;
-  private final Memo<NwsCell> cells;
-  private final Memo<Series> forecasts;
+  private final RecentAnswers<NwsCell> cells;
+  private final RecentAnswers<Series> forecasts;
   private final NwsStations stations;
 
   NwsFeed(ServiceAddress address, HttpJson http) {
     access = new ServiceAccess(http, NAME, address, "application/geo+json");
-    cells = new Memo<>(http);
-    forecasts = new Memo<>(http);
+    cells = new RecentAnswers<>(http);
+    forecasts = new RecentAnswers<>(http);
     stations = new NwsStations(access);
   }
 
@@ -79,7 +79,7 @@ final class NwsFeed implements WeatherService {
 
   private Outcome<NwsCell> cell(Coordinate place, boolean anew) throws InterruptedException {
     String shown = ServiceAccess.place(place);
-    Memo.Ask<NwsCell> ask =
+    RecentAnswers.Ask<NwsCell> ask =
         () ->
             access.get(
                 access.address().path("points/" + shown).build(),

@@ -42,13 +42,13 @@ final class NwsStations {
   private static final Pattern NAME = Pattern.compile("[A-Za-z0-9_-]{1,20}");
 
   private final ServiceAccess access;
-  private final Memo<List<Station>> lists;
-  private final Memo<Spans> measurements;
+  private final RecentAnswers<List<Station>> lists;
+  private final RecentAnswers<Spans> measurements;
 
   NwsStations(ServiceAccess access) {
     this.access = access;
-    lists = new Memo<>(access.http());
-    measurements = new Memo<>(access.http());
+    lists = new RecentAnswers<>(access.http());
+    measurements = new RecentAnswers<>(access.http());
   }
 
   record Station(String name, Coordinate place, double elevationMeters) {}

@@ -28,7 +28,7 @@ public record ServiceAddress(String text) {
   public static Outcome<ServiceAddress> parse(String typed) {
     String text = typed.strip();
     return read(text) == null
-        ? Outcome.failed(Problem.of(ProblemCode.NOT_A_SERVICE_ADDRESS, "", Said.of(text)))
+        ? Outcome.failed(Problem.of(ProblemCode.NOT_A_SERVICE_ADDRESS, "", PrintableText.of(text)))
         : Outcome.of(new ServiceAddress(text));
   }
 

@@ -38,7 +38,7 @@ final class Spans {
     } else if (unread++ == 0) {
       sample =
           "\"%s\" in \"%s\" at \"%s\""
-              .formatted(Said.of(value.asText()), Said.of(unit), Said.of(when));
+              .formatted(PrintableText.of(value.asText()), PrintableText.of(unit), PrintableText.of(when));
     }
   }
 

@@ -185,7 +185,7 @@ class FeedBudgetTest {
   /** Each answer of the first is right but late: what is over two seconds counts as waiting. */
   @Test
   void aServiceThatAnswersAlwaysLateIsLeftAlone() {
-    Manners late = new Manners(Clock.fixed(NOW, ZoneOffset.UTC), Duration.ZERO);
+    HostThrottle late = new HostThrottle(Clock.fixed(NOW, ZoneOffset.UTC), Duration.ZERO);
     for (int i = 0; i < 3; i++) {
       late.took(Duration.ofSeconds(8), true);
     }

@@ -1,10 +1,10 @@
 package dawngauge.feed;
 
 /** Foreign text as it may be shown: short, on one line, printable. */
-final class Said {
+final class PrintableText {
   private static final int LONGEST = 60;
 
-  private Said() {}
+  private PrintableText() {}
 
   static String of(String text) {
     StringBuilder shown = new StringBuilder();

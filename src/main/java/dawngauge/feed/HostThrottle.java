@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * How one host is treated: questions at a pace, none while it is left alone, and no more of a
  * refresh spent on it than its share.
  */
-final class Manners {
+final class HostThrottle {
 
   /** No host, however broken, is left alone longer than this without a new try. */
   static final Duration LONGEST_REST = Duration.ofHours(1);
@@ -29,7 +29,7 @@ final class Manners {
   private Instant until = Instant.MIN;
   private @Nullable Problem reason;
 
-  Manners(Clock clock, Duration pace) {
+  HostThrottle(Clock clock, Duration pace) {
     this.clock = clock;
     this.pace = pace;
   }

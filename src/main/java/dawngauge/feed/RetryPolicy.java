@@ -16,7 +16,7 @@ import okhttp3.HttpUrl;
 import org.jspecify.annotations.Nullable;
 
 /** When to ask, when to ask again, and when to leave a service alone. */
-final class Patience {
+final class RetryPolicy {
 
   /** With less than this left nothing is begun. */
   private static final Duration LEAST = Duration.ofMillis(50);
@@ -34,9 +34,9 @@ final class Patience {
   private final Clock clock;
   private final Pause pause;
   private final RefreshBudget budget;
-  private final Map<String, Manners> hosts = new ConcurrentHashMap<>();
+  private final Map<String, HostThrottle> hosts = new ConcurrentHashMap<>();
 
-  Patience(Calls calls, HttpLimits limits, Clock clock, Pause pause) {
+  RetryPolicy(Calls calls, HttpLimits limits, Clock clock, Pause pause) {
     this.calls = calls;
     this.limits = limits;
     this.clock = clock;
@@ -51,18 +51,18 @@ final class Patience {
       Problem wrong = wrong(question, kept, 1);
       return wrong == null ? Outcome.of(kept) : Outcome.failed(wrong);
     }
-    Manners manners = manners(question.service(), url);
+    HostThrottle throttle = throttle(question.service(), url);
     for (int attempt = 1; ; attempt++) {
-      Problem not = notNow(question, manners);
+      Problem not = notNow(question, throttle);
       if (not != null) {
         return Outcome.failed(not);
       }
-      sleep(manners.takeTurn());
-      Duration most = left(manners);
+      sleep(throttle.takeTurn());
+      Duration most = left(throttle);
       Instant asked = clock.instant();
       Reply reply = calls.ask(question, url, most);
       Problem wrong = wrong(question, reply, attempt);
-      manners.took(Duration.between(asked, clock.instant()), wrong == null);
+      throttle.took(Duration.between(asked, clock.instant()), wrong == null);
       if (wrong == null) {
         return Outcome.of(reply);
       } else if (reply.trouble() == Trouble.TIMEOUT && isSpent(budget.left())) {
@@ -70,60 +70,60 @@ final class Patience {
       }
       Duration said = reply.retryAfter(clock.instant());
       Duration wait = said == null ? varied(attempt) : said;
-      Duration longest = shorter(limits.longestWait(), left(manners));
+      Duration longest = shorter(limits.longestWait(), left(throttle));
       boolean again = reply.mayPass() && attempt < question.attempts();
       boolean tooLong = reply.mayPass() && said != null && said.compareTo(longest) > 0;
       if (!again || wait.compareTo(longest) > 0) {
         return Outcome.failed(
             leaveAlone(
-                manners,
+                throttle,
                 reply,
                 said,
                 tooLong ? busy(question, clock.instant().plus(wait)) : wrong));
       }
       sleep(wait);
-      manners.took(wait, false);
+      throttle.took(wait, false);
     }
   }
 
   /** A refresh of all places begins. */
   void begin() {
     budget.begin();
-    hosts.values().forEach(Manners::begin);
+    hosts.values().forEach(HostThrottle::begin);
   }
 
   /** What came of a question in the end; whoever gives nothing of use again is left alone. */
   void tell(String service, HttpUrl url, @Nullable Problem wrong) {
-    Manners manners = manners(service, url);
+    HostThrottle throttle = throttle(service, url);
     if (wrong == null) {
-      manners.answered();
+      throttle.answered();
     } else if (!NOT_ITS_FAULT.contains(wrong.code())) {
-      manners.failed(limits.rest(), wrong);
+      throttle.failed(limits.rest(), wrong);
     }
   }
 
   /** By service too: where one mirror has both, the faults of one are not those of the other. */
-  private Manners manners(String service, HttpUrl url) {
+  private HostThrottle throttle(String service, HttpUrl url) {
     return hosts.computeIfAbsent(
-        service + " " + url.host() + ":" + url.port(), host -> new Manners(clock, limits.pace()));
+        service + " " + url.host() + ":" + url.port(), host -> new HostThrottle(clock, limits.pace()));
   }
 
   /** Why a host is not asked now, or null. */
-  private @Nullable Problem notNow(Question question, Manners manners) {
-    Problem resting = manners.resting();
+  private @Nullable Problem notNow(Question question, HostThrottle throttle) {
+    Problem resting = throttle.resting();
     if (resting != null) {
       return resting;
     } else if (isSpent(budget.left())) {
       return over(question);
-    } else if (isSpent(left(manners))) {
+    } else if (isSpent(left(throttle))) {
       Problem slow =
           Problem.of(
               ProblemCode.FEED_SLOW,
               "",
               question.service(),
-              String.valueOf(Math.max(1, manners.waited().toSeconds())),
+              String.valueOf(Math.max(1, throttle.waited().toSeconds())),
               UtcText.of(clock.instant().plus(limits.rest())));
-      manners.rest(limits.rest(), slow);
+      throttle.rest(limits.rest(), slow);
       return slow;
     }
     return null;
@@ -138,8 +138,8 @@ final class Patience {
   }
 
   /** What a host may still take of this refresh. */
-  private Duration left(Manners manners) {
-    return shorter(budget.left(), limits.host().minus(manners.waited()));
+  private Duration left(HostThrottle throttle) {
+    return shorter(budget.left(), limits.host().minus(throttle.waited()));
   }
 
   private static boolean isSpent(Duration left) {
@@ -151,12 +151,12 @@ final class Patience {
   }
 
   /** Leaves a host alone that would fail again; returns why. */
-  private Problem leaveAlone(Manners manners, Reply reply, @Nullable Duration asked, Problem why) {
+  private Problem leaveAlone(HostThrottle throttle, Reply reply, @Nullable Duration asked, Problem why) {
     Trouble trouble = reply.trouble();
     if (why.code() == ProblemCode.FEED_BUSY) {
-      manners.rest(asked == null ? limits.rest() : asked, why);
+      throttle.rest(asked == null ? limits.rest() : asked, why);
     } else if (why.code() == ProblemCode.FEED_DENIED || (trouble != null && trouble.ofHost())) {
-      manners.rest(limits.rest(), why);
+      throttle.rest(limits.rest(), why);
     }
     return why;
   }

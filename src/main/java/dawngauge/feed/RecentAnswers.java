@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param <T> kind of answer
  */
-final class Memo<T> {
+final class RecentAnswers<T> {
   private static final int MOST = 500;
 
   private final Clock clock;
@@ -31,11 +31,11 @@ final class Memo<T> {
         }
       };
 
-  Memo(HttpJson http) {
+  RecentAnswers(HttpJson http) {
     this(http.clock(), http.limits().reuse(), http.limits().rest());
   }
 
-  Memo(Clock clock, Duration reuse, Duration rest) {
+  RecentAnswers(Clock clock, Duration reuse, Duration rest) {
     this.clock = clock;
     this.reuse = reuse;
     this.rest = rest;
