@@ -5,10 +5,10 @@ import dawngauge.cli.Console;
 import dawngauge.cli.ExitCode;
 import dawngauge.cli.StandardOutput;
 import dawngauge.ledger.ProgramVersion;
-import dawngauge.planner.FeedDesk;
+import dawngauge.planner.FeedAccess;
 import dawngauge.planner.Planner;
-import dawngauge.planner.UserDesk;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.UserFolder;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Outcome;
 import dawngauge.settings.FailureLog;
 import dawngauge.settings.FeedSettings;
@@ -69,36 +69,36 @@ public final class Main {
 
   private static int run(Path folder, FailureLog failures, Console console, String[] args) {
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
-    UserDesk desk =
-        new UserDesk(
+    UserFolder userFolder =
+        new UserFolder(
             folder,
             Clock.system(ZoneId.systemDefault()),
             run(ProcessHandle.current()),
             Main::isRunning,
             failures);
-    WeatherDesk weather =
-        new FeedDesk(
-            desk,
+    WeatherAccess weather =
+        new FeedAccess(
+            userFolder,
             FeedSettings.of(folder),
             cache(folder),
             "Dawngauge/" + ProgramVersion.NUMBER,
             Clock.systemUTC());
-    return CommandLineFace.run(planner, console, weather, new Opener(desk, weather), args);
+    return CommandLineFace.run(planner, console, weather, new Opener(userFolder, weather), args);
   }
 
-  private record Opener(UserDesk desk, WeatherDesk weather)
+  private record Opener(UserFolder userFolder, WeatherAccess weather)
       implements CommandLineFace.WindowOpener {
 
     @Override
     public void begin() {
-      WindowStart.begin(desk);
+      WindowStart.begin(userFolder);
     }
 
     @Override
     public boolean open(Planner planner, Outcome<Trip> opened, Optional<Path> file) {
       boolean dark =
           SystemTheme.isDark(System.getenv(), Path.of(System.getProperty("user.home", ".")));
-      return WindowStart.open(planner, desk, weather, dark, opened, file);
+      return WindowStart.open(planner, userFolder, weather, dark, opened, file);
     }
   }
 

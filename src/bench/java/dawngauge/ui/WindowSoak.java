@@ -1,8 +1,8 @@
 package dawngauge.ui;
 
-import dawngauge.planner.FeedDesk;
+import dawngauge.planner.FeedAccess;
 import dawngauge.planner.Planner;
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.settings.FailureLog;
 import dawngauge.settings.FeedSettings;
 import dawngauge.settings.SettingsFile;
@@ -99,17 +99,17 @@ public final class WindowSoak {
       Clock clock =
           Clock.offset(Clock.system(ZoneOffset.UTC), Duration.between(Instant.now(), leaves));
       FailureLog failures = new FailureLog(folder, clock);
-      UserDesk desk = new UserDesk(folder, clock, "1", run -> true, failures);
-      desk.remember(state -> state.withCautionsSeen().withContact("crew@example.org"));
+      UserFolder userFolder = new UserFolder(folder, clock, "1", run -> true, failures);
+      userFolder.remember(state -> state.withCautionsSeen().withContact("crew@example.org"));
       TripDocument document = new TripDocument(planner, trip);
       Path file = folder.resolve("haul.dawngauge");
       PlannerWindow window =
           new PlannerWindow(
               stage,
               planner,
-              desk,
-              new FeedDesk(
-                  desk, FeedSettings.of(folder), folder.resolve("cache"), "Dawngauge/soak", clock),
+              userFolder,
+              new FeedAccess(
+                  userFolder, FeedSettings.of(folder), folder.resolve("cache"), "Dawngauge/soak", clock),
               document,
               dropping(),
               false);

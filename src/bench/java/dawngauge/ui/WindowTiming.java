@@ -3,8 +3,8 @@ package dawngauge.ui;
 import atlantafx.base.theme.PrimerLight;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
-import dawngauge.planner.UserDesk;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.UserFolder;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.settings.FailureLog;
 import dawngauge.settings.SettingsFile;
 import dawngauge.testdata.BenchTrip;
@@ -111,28 +111,28 @@ public final class WindowTiming {
       Plan plan = Objects.requireNonNull(early);
       Trip trip = plan.trip();
       Path folder = Files.createTempDirectory("timing");
-      UserDesk desk =
-          new UserDesk(
+      UserFolder userFolder =
+          new UserFolder(
               folder,
               Clock.systemUTC(),
               "1",
               run -> true,
               new FailureLog(folder, Clock.systemUTC()));
-      desk.remember(state -> state.withCautionsSeen());
+      userFolder.remember(state -> state.withCautionsSeen());
       if (asked[0].equals("first")) {
         Look.show(false);
         OpeningFrame.show(
             stage,
             trip,
-            desk.state().window(),
+            userFolder.state().window(),
             () -> {
-              fill(stage, planner, desk, plan);
+              fill(stage, planner, userFolder, plan);
               firstPulse(stage.getScene(), "all figures", Platform::exit);
             });
         firstPulse(stage.getScene(), "frame", () -> {});
         return;
       }
-      TripDocument document = fill(stage, planner, desk, plan);
+      TripDocument document = fill(stage, planner, userFolder, plan);
       stage.show();
       Platform.runLater(
           () -> {
@@ -149,11 +149,11 @@ public final class WindowTiming {
           });
     }
 
-    private static TripDocument fill(Stage stage, Planner planner, UserDesk desk, Plan plan) {
+    private static TripDocument fill(Stage stage, Planner planner, UserFolder userFolder, Plan plan) {
       TripDocument document = new TripDocument(planner, plan, Optional.empty());
       document.shownProperty().addListener(change -> answering = System.nanoTime());
       new PlannerWindow(
-          stage, planner, desk, none(WeatherDesk.class), document, none(FileAsker.class), false);
+          stage, planner, userFolder, none(WeatherAccess.class), document, none(FileAsker.class), false);
       document
           .shownProperty()
           .addListener(change -> answered += System.nanoTime() - answering); // after all others

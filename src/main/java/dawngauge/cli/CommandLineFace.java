@@ -2,7 +2,7 @@ package dawngauge.cli;
 
 import dawngauge.ledger.ProgramVersion;
 import dawngauge.planner.Planner;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -104,7 +104,7 @@ public final class CommandLineFace implements Callable<Integer> {
    * @return the exit code
    */
   public static int run(Planner planner, Console console, String... arguments) {
-    return run(planner, console, new ClosedDesk(), (use, trip, path) -> false, arguments);
+    return run(planner, console, new NoWeather(), (use, trip, path) -> false, arguments);
   }
 
   /**
@@ -117,7 +117,7 @@ public final class CommandLineFace implements Callable<Integer> {
   public static int run(
       Planner planner,
       Console console,
-      WeatherDesk weather,
+      WeatherAccess weather,
       WindowOpener opener,
       String... arguments) {
     try {
@@ -129,7 +129,7 @@ public final class CommandLineFace implements Callable<Integer> {
 
   /** Every command with its options. */
   static CommandLine commands(
-      Planner planner, Console console, WeatherDesk weather, WindowOpener opener) {
+      Planner planner, Console console, WeatherAccess weather, WindowOpener opener) {
     CommandLine line = new CommandLine(new CommandLineFace(planner, console, opener));
     line.addSubcommand(new ForecastCommand(planner, console));
     line.addSubcommand(new ExplainCommand(planner, console));
@@ -208,7 +208,7 @@ public final class CommandLineFace implements Callable<Integer> {
 
   /** A word that is no file may have been meant as a command. */
   private void tellMeant(String typed, List<Problem> problems) {
-    CommandLine line = commands(planner, console, new ClosedDesk(), opener);
+    CommandLine line = commands(planner, console, new NoWeather(), opener);
     boolean missing = problems.stream().anyMatch(p -> p.code() == ProblemCode.NO_SUCH_FILE);
     if (missing && Suggestions.command(line, typed).isPresent()) {
       console.err().println(Suggestions.noCommand(line, typed));
@@ -234,7 +234,7 @@ public final class CommandLineFace implements Callable<Integer> {
       return ExitCode.DONE;
     }
     if (file == null) {
-      commands(planner, console, new ClosedDesk(), opener).usage(console.out());
+      commands(planner, console, new NoWeather(), opener).usage(console.out());
       return ExitCode.DONE;
     }
     console.err().println("No window can be opened here, so this is the forecast as text.");

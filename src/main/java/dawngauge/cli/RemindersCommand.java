@@ -7,7 +7,7 @@ import dawngauge.ledger.ReminderLine;
 import dawngauge.ledger.ReminderPage;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.UnitSystem;
@@ -28,7 +28,7 @@ import picocli.CommandLine.Option;
         "Print when to gauge and set the tires, or write it as a calendar file with alarms.")
 final class RemindersCommand extends TripCommand {
 
-  private final WeatherDesk weather;
+  private final WeatherAccess weather;
 
   @Option(
       names = "--calendar",
@@ -45,7 +45,7 @@ final class RemindersCommand extends TripCommand {
 
   @Mixin private final FormOption form = new FormOption();
 
-  RemindersCommand(Planner planner, Console console, WeatherDesk weather) {
+  RemindersCommand(Planner planner, Console console, WeatherAccess weather) {
     super(planner, console);
     this.weather = weather;
   }

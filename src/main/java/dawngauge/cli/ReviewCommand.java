@@ -6,7 +6,7 @@ import dawngauge.ledger.ReviewPage;
 import dawngauge.page.Page;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.JsonReview;
@@ -27,7 +27,7 @@ import picocli.CommandLine.Option;
     description = "Print why the tires read as they did, and what to do before the next haul.")
 final class ReviewCommand extends TripCommand {
 
-  private final WeatherDesk weather;
+  private final WeatherAccess weather;
 
   @Mixin private final FormOption form = new FormOption();
 
@@ -44,7 +44,7 @@ final class ReviewCommand extends TripCommand {
 
   @Mixin private final PdfOption pdf = new PdfOption();
 
-  ReviewCommand(Planner planner, Console console, WeatherDesk weather) {
+  ReviewCommand(Planner planner, Console console, WeatherAccess weather) {
     super(planner, console);
     this.weather = weather;
   }

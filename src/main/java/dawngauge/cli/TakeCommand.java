@@ -6,7 +6,7 @@ import dawngauge.ledger.Ledger;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
 import dawngauge.planner.ReadTrials;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.report.PhonePage;
 import dawngauge.trip.Trip;
@@ -25,7 +25,7 @@ final class TakeCommand extends TripCommand {
 
   private static final int MOST_DAYS = 60;
 
-  private final WeatherDesk desk;
+  private final WeatherAccess access;
 
   @Option(
       names = "--out",
@@ -43,9 +43,9 @@ final class TakeCommand extends TripCommand {
       description = "So many days from where the crew is; 1 unless given, each takes seconds.")
   private int days = 1;
 
-  TakeCommand(Planner planner, Console console, WeatherDesk desk) {
+  TakeCommand(Planner planner, Console console, WeatherAccess access) {
     super(planner, console);
-    this.desk = desk;
+    this.access = access;
   }
 
   @Override
@@ -62,7 +62,7 @@ final class TakeCommand extends TripCommand {
     if (advice == null) {
       return untimed(plan.problems());
     }
-    Instant now = desk.now();
+    Instant now = access.now();
     return write(
         PhonePage.of(
             new PhonePage.Parts(

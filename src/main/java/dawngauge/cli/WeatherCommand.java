@@ -5,7 +5,7 @@ import dawngauge.ambient.WeatherFill;
 import dawngauge.ambient.WeatherService;
 import dawngauge.ledger.WeatherSummary;
 import dawngauge.planner.Planner;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
@@ -24,7 +24,7 @@ import picocli.CommandLine.Option;
             + " where they do not reach; what is typed stays.")
 final class WeatherCommand extends TripCommand {
 
-  private final WeatherDesk weather;
+  private final WeatherAccess weather;
 
   @Option(
       names = "--out",
@@ -50,7 +50,7 @@ final class WeatherCommand extends TripCommand {
           "Write nothing; print what stations measured at the stops left, about a week back.")
   private boolean measured;
 
-  WeatherCommand(Planner planner, Console console, WeatherDesk weather) {
+  WeatherCommand(Planner planner, Console console, WeatherAccess weather) {
     super(planner, console);
     this.weather = weather;
   }

@@ -14,9 +14,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The map server of the settings, with the user's consent kept in the user's own folder. */
-final class FeedTiles implements TileDesk {
+final class FeedTiles implements TileAccess {
 
-  private final UserDesk desk;
+  private final UserFolder userFolder;
   private final FeedSettings settings;
   private final HttpLimits limits;
   private final Path cache;
@@ -25,13 +25,13 @@ final class FeedTiles implements TileDesk {
   private @Nullable TileFeed open;
 
   FeedTiles(
-      UserDesk desk,
+      UserFolder userFolder,
       FeedSettings settings,
       HttpLimits limits,
       Path cache,
       String program,
       Clock clock) {
-    this.desk = desk;
+    this.userFolder = userFolder;
     this.settings = settings;
     this.limits = limits;
     this.cache = cache;
@@ -56,25 +56,25 @@ final class FeedTiles implements TileDesk {
 
   @Override
   public boolean agreed() {
-    return !desk.latest().mapContact().isEmpty();
+    return !userFolder.latest().mapContact().isEmpty();
   }
 
   @Override
   public String offered() {
-    String given = desk.latest().mapContact();
-    return given.isEmpty() ? desk.latest().contact() : given;
+    String given = userFolder.latest().mapContact();
+    return given.isEmpty() ? userFolder.latest().contact() : given;
   }
 
   @Override
   public Optional<Problem> agree(String contact) {
     Outcome<Consent> consent = Consent.parse(contact);
-    consent.value().ifPresent(given -> desk.remember(s -> s.withMapContact(given.contact())));
+    consent.value().ifPresent(given -> userFolder.remember(s -> s.withMapContact(given.contact())));
     return consent.hasValue() ? Optional.empty() : Optional.of(consent.problems().get(0));
   }
 
   @Override
   public synchronized void withdraw() {
-    desk.remember(s -> s.withMapContact(""));
+    userFolder.remember(s -> s.withMapContact(""));
     close();
   }
 
@@ -88,7 +88,7 @@ final class FeedTiles implements TileDesk {
 
   @Override
   public synchronized Outcome<TileSource> tiles() {
-    Outcome<Consent> consent = Consent.parse(desk.latest().mapContact());
+    Outcome<Consent> consent = Consent.parse(userFolder.latest().mapContact());
     if (!consent.hasValue()) {
       return Outcome.failed(Problem.of(ProblemCode.NO_CONSENT, ""));
     }

@@ -3,7 +3,7 @@ package dawngauge.ui;
 import dawngauge.ledger.FoundLines;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.problem.Outcome;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.Tasks;
@@ -21,7 +21,7 @@ final class EarlierTrips {
   private static final String ABOUT = "earlier trip";
 
   private final TripDocument document;
-  private final UserDesk desk;
+  private final UserFolder userFolder;
   private final FileAsker asker;
   private final NoticeBar notices;
   private final RigView rig;
@@ -29,13 +29,13 @@ final class EarlierTrips {
 
   EarlierTrips(
       TripDocument document,
-      UserDesk desk,
+      UserFolder userFolder,
       FileAsker asker,
       NoticeBar notices,
       RigView rig,
       Runnable showRig) {
     this.document = document;
-    this.desk = desk;
+    this.userFolder = userFolder;
     this.asker = asker;
     this.notices = notices;
     this.rig = rig;
@@ -54,7 +54,7 @@ final class EarlierTrips {
     Planner planner = document.planner();
     String name = document.trip().rig().name();
     List<Path> recent = new ArrayList<>();
-    desk.state().recent().forEach(path -> recent.add(Path.of(path)));
+    userFolder.state().recent().forEach(path -> recent.add(Path.of(path)));
     document.fileProperty().get().map(Path::toAbsolutePath).ifPresent(recent::remove);
     Tasks.work(
         job -> {

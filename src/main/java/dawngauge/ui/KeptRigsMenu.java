@@ -1,6 +1,6 @@
 package dawngauge.ui;
 
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.problem.Problem;
 import dawngauge.trip.RigSwap;
 import dawngauge.ui.common.Tasks;
@@ -19,7 +19,7 @@ final class KeptRigsMenu {
   private static final String ABOUT = "rig";
 
   private final TripDocument document;
-  private final UserDesk desk;
+  private final UserFolder userFolder;
   private final FileAsker asker;
   private final NoticeBar notices;
   private final EarlierTrips earlier;
@@ -27,13 +27,13 @@ final class KeptRigsMenu {
 
   KeptRigsMenu(
       TripDocument document,
-      UserDesk desk,
+      UserFolder userFolder,
       FileAsker asker,
       NoticeBar notices,
       EarlierTrips earlier) {
     this.earlier = earlier;
     this.document = document;
-    this.desk = desk;
+    this.userFolder = userFolder;
     this.asker = asker;
     this.notices = notices;
     menu.setOnShowing(event -> fill());
@@ -49,12 +49,12 @@ final class KeptRigsMenu {
     keep.setOnAction(event -> keep());
     Menu take = new Menu("Take a kept rig");
     Menu remove = new Menu("Remove a kept rig");
-    for (UserDesk.KeptRig rig : desk.rigs().value().orElse(List.of())) {
+    for (UserFolder.KeptRig rig : userFolder.rigs().value().orElse(List.of())) {
       MenuItem taken = new MenuItem(Texts.shortened(rig.name()) + "  (kept " + rig.kept() + ")");
       taken.setOnAction(event -> take(rig));
       take.getItems().add(taken);
       MenuItem removed = new MenuItem(Texts.shortened(rig.name()));
-      removed.setOnAction(event -> desk.removeRig(rig.name()));
+      removed.setOnAction(event -> userFolder.removeRig(rig.name()));
       remove.getItems().add(removed);
     }
     take.setDisable(take.getItems().isEmpty());
@@ -73,7 +73,7 @@ final class KeptRigsMenu {
             name -> {
               var rig = document.trip().rig();
               Tasks.compute(
-                  () -> desk.keepRig(name, rig),
+                  () -> userFolder.keepRig(name, rig),
                   problem ->
                       notices.tell(
                           ABOUT,
@@ -85,12 +85,12 @@ final class KeptRigsMenu {
   }
 
   /** Takes a kept rig into the trip, in one step that can be undone. */
-  void take(UserDesk.KeptRig kept) {
+  void take(UserFolder.KeptRig kept) {
     RigSwap.Swapped swapped = RigSwap.to(document.trip(), kept.rig());
     document.edit(swapped.trip());
     long days =
         ChronoUnit.DAYS.between(
-            kept.kept(), desk.clock().instant().atZone(desk.clock().getZone()).toLocalDate());
+            kept.kept(), userFolder.clock().instant().atZone(userFolder.clock().getZone()).toLocalDate());
     String lost =
         swapped.lost().isEmpty()
             ? ""

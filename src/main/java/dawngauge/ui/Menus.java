@@ -1,7 +1,7 @@
 package dawngauge.ui;
 
 import dawngauge.planner.Plan;
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.report.CrewSheet;
 import dawngauge.report.CsvTable;
 import dawngauge.settings.UserState;
@@ -28,7 +28,7 @@ final class Menus {
   private final TripDocument document;
   private final RouteView route;
   private final WindowFiles files;
-  private final UserDesk desk;
+  private final UserFolder userFolder;
   private final KeptRigsMenu rigs;
   private final WeatherActions air;
   private final RoadPapers papers;
@@ -39,7 +39,7 @@ final class Menus {
       TripDocument document,
       RouteView route,
       WindowFiles files,
-      UserDesk desk,
+      UserFolder userFolder,
       KeptRigsMenu rigs,
       WeatherActions air,
       RoadPapers papers,
@@ -51,7 +51,7 @@ final class Menus {
     this.document = document;
     this.route = route;
     this.files = files;
-    this.desk = desk;
+    this.userFolder = userFolder;
     this.rigs = rigs;
   }
 
@@ -84,7 +84,7 @@ final class Menus {
 
   private void recent(Menu menu) {
     menu.getItems().clear();
-    for (String name : desk.state().recent()) {
+    for (String name : userFolder.state().recent()) {
       MenuItem item = item(name, "", () -> files.openRecent(name));
       item.setMnemonicParsing(false);
       menu.getItems().add(item);
@@ -211,7 +211,7 @@ final class Menus {
       String name = size.percent() == 0 ? "As the system" : size.percent() + " %";
       choice(menu, group, name, size, () -> window.choose(size));
     }
-    ticked(menu, () -> desk.state().size());
+    ticked(menu, () -> userFolder.state().size());
     return menu;
   }
 
@@ -248,7 +248,7 @@ final class Menus {
           };
       choice(menu, group, name, theme, () -> window.choose(theme));
     }
-    ticked(menu, () -> desk.state().theme());
+    ticked(menu, () -> userFolder.state().theme());
     return menu;
   }
 
@@ -320,7 +320,7 @@ final class Menus {
             item(AboutDialog.TITLE, "", AboutDialog::show));
     help.setOnShowing(
         event -> {
-          boolean nothing = desk.failures().text().isEmpty();
+          boolean nothing = userFolder.failures().text().isEmpty();
           wrong.setText(COPY_WRONG + (nothing ? ": nothing did so far" : ""));
           wrong.setDisable(nothing);
         });

@@ -7,7 +7,7 @@ import dawngauge.ledger.Ledger;
 import dawngauge.planner.Plan;
 import dawngauge.planner.ReadTrials;
 import dawngauge.planner.SentBack;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
@@ -33,7 +33,7 @@ final class PhoneFiles {
   private static final String PASTED = "What was pasted";
 
   private final TripDocument document;
-  private final WeatherDesk clock;
+  private final WeatherAccess clock;
   private final FileAsker asker;
   private final NoticeBar notices;
   private final ReadingsView view;
@@ -42,7 +42,7 @@ final class PhoneFiles {
 
   PhoneFiles(
       TripDocument document,
-      WeatherDesk clock,
+      WeatherAccess clock,
       FileAsker asker,
       NoticeBar notices,
       ReadingsView view,

@@ -3,8 +3,8 @@ package dawngauge.ui;
 import dawngauge.ambient.MeasuredAir;
 import dawngauge.ledger.Ledger;
 import dawngauge.planner.Planner;
-import dawngauge.planner.UserDesk;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.UserFolder;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.settings.UserState;
@@ -57,7 +57,7 @@ public final class PlannerWindow {
 
   private final Stage stage;
   private final Planner planner;
-  private final UserDesk desk;
+  private final UserFolder userFolder;
   private final TripDocument document;
   private final WindowFiles files;
   private final TrackFiles tracks;
@@ -93,7 +93,7 @@ public final class PlannerWindow {
    *
    * @param stage the stage
    * @param planner the use cases
-   * @param desk what is kept in the user's own folder
+   * @param userFolder what is kept in the user's own folder
    * @param weather the way to the weather services
    * @param document the trip to show
    * @param asker asks the user about files
@@ -102,18 +102,18 @@ public final class PlannerWindow {
   public PlannerWindow(
       Stage stage,
       Planner planner,
-      UserDesk desk,
-      WeatherDesk weather,
+      UserFolder userFolder,
+      WeatherAccess weather,
       TripDocument document,
       FileAsker asker,
       boolean systemDark) {
     this.stage = stage;
     this.planner = planner;
-    this.desk = desk;
+    this.userFolder = userFolder;
     this.document = document;
     this.systemDark = systemDark;
-    Tasks.keepFailures(desk.failures()::keep);
-    document.unitsProperty().set(desk.state().units());
+    Tasks.keepFailures(userFolder.failures()::keep);
+    document.unitsProperty().set(userFolder.state().units());
     document.onRefused(
         refused ->
             notices.tellHere(
@@ -121,27 +121,27 @@ public final class PlannerWindow {
     this.air = new WeatherActions(document, weather, asker, notices);
     this.route = new RouteView(document, dark);
     this.rig = new RigView(document, dark);
-    this.crew = new Crew(document, desk.clock(), text -> notices.tellHere("crew", text));
-    this.readings = new ReadingsView(document, desk.clock(), crew);
+    this.crew = new Crew(document, userFolder.clock(), text -> notices.tellHere("crew", text));
+    this.readings = new ReadingsView(document, userFolder.clock(), crew);
     this.review = new ReviewView(document, dark, air::measured);
     this.pages =
         Map.of(routeButton, route, rigButton, rig, readingsButton, readings, reviewButton, review);
     this.root = new BorderPane(route);
     this.files =
         new WindowFiles(
-            document, desk, asker, notices, route, List.of(rig, readings.drafts()), () -> root);
+            document, userFolder, asker, notices, route, List.of(rig, readings.drafts()), () -> root);
     route.onOnlineMap(air::onlineMap);
     this.papers = new RoadPapers(document, weather, asker, notices);
     this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);
-    this.earlier = new EarlierTrips(document, desk, asker, notices, rig, this::showRig);
-    this.tables = new TableFiles(document, desk, asker, notices, readings, this::showReadings);
+    this.earlier = new EarlierTrips(document, userFolder, asker, notices, rig, this::showRig);
+    this.tables = new TableFiles(document, userFolder, asker, notices, readings, this::showReadings);
     this.phone = new PhoneFiles(document, weather, asker, notices, readings, this::showReadings);
-    KeptRigsMenu rigs = new KeptRigsMenu(document, desk, asker, notices, earlier);
+    KeptRigsMenu rigs = new KeptRigsMenu(document, userFolder, asker, notices, earlier);
     root.centerProperty().addListener((center, before, page) -> notices.turnTo(page));
     places.selectedToggleProperty().addListener(change -> showPlace());
     places.selectToggle(
         places.getToggles().stream()
-            .filter(toggle -> ((ToggleButton) toggle).getText().equals(desk.state().place()))
+            .filter(toggle -> ((ToggleButton) toggle).getText().equals(userFolder.state().place()))
             .findFirst()
             .orElse(routeButton));
     Label caution = new Label(Ledger.AT_THE_VALVE);
@@ -151,19 +151,19 @@ public final class PlannerWindow {
     Texts.tipped(caution, PlannerWindow::cautions);
     root.setTop(
         new VBox(
-            new Menus(this, document, route, files, desk, rigs, air, papers, tracks).bar(),
+            new Menus(this, document, route, files, userFolder, rigs, air, papers, tracks).bar(),
             head(),
             crew,
             notices,
             document.forecastBeside()));
     root.setBottom(caution);
-    Scene scene = Opening.of(stage, root, desk.state().window());
+    Scene scene = Opening.of(stage, root, userFolder.state().window());
     Look.rule(scene);
     root.getStyleClass().add("planner");
     // Reads the places before they are asked for; who asks is told what goes wrong then.
     Tasks.compute(() -> planner.places().search("a", null, 1), places -> {}, wrong -> {});
     dark.addListener(change -> Look.show(dark.get()));
-    dark.set(desk.state().theme().dark(systemDark));
+    dark.set(userFolder.state().theme().dark(systemDark));
     Look.show(dark.get());
     UndoKeys.install(scene, document);
     scene.addEventFilter(KeyEvent.KEY_TYPED, typed -> files.typed());
@@ -179,7 +179,7 @@ public final class PlannerWindow {
                 document.fileProperty()));
     stage.setMinWidth(Math.min(UserState.Window.LEAST_WIDTH, stage.getMaxWidth()));
     stage.setMinHeight(Math.min(UserState.Window.LEAST_HEIGHT, stage.getMaxHeight()));
-    document.unitsProperty().addListener((p, was, now) -> desk.remember(s -> s.withUnits(now)));
+    document.unitsProperty().addListener((p, was, now) -> userFolder.remember(s -> s.withUnits(now)));
     document.shownProperty().addListener(change -> showAgain());
     stage.focusedProperty().addListener(change -> lookAround());
     stage.setOnCloseRequest(
@@ -203,9 +203,9 @@ public final class PlannerWindow {
   private void greet() {
     papers.watch();
     files.offerUnsaved();
-    if (!desk.state().cautionsSeen()) {
+    if (!userFolder.state().cautionsSeen()) {
       notices.tell("cautions", String.join("\n", Ledger.CAUTIONS));
-      desk.remember(UserState::withCautionsSeen);
+      userFolder.remember(UserState::withCautionsSeen);
     }
   }
 
@@ -221,7 +221,7 @@ public final class PlannerWindow {
 
   /** Copies what went wrong. */
   void copyWhatWentWrong() {
-    Menus.copy(desk.failures().text());
+    Menus.copy(userFolder.failures().text());
     notices.tell(
         "fault",
         "What went wrong is in the clipboard: times, kinds of error and places in the code. It holds"
@@ -246,8 +246,8 @@ public final class PlannerWindow {
             stage.getScene().getWidth(),
             stage.getScene().getHeight(),
             whole);
-    UserState.Window before = desk.state().window();
-    desk.remember(
+    UserState.Window before = userFolder.state().window();
+    userFolder.remember(
         state ->
             state
                 .withWindow(
@@ -406,13 +406,13 @@ public final class PlannerWindow {
 
   /** Shows everything in another size, from the next start on. */
   void choose(UserState.Size size) {
-    desk.remember(state -> state.withSize(size));
+    userFolder.remember(state -> state.withSize(size));
     notices.tell("size", "Everything is shown in this size from the next start of Dawngauge on.");
   }
 
   /** Shows a theme from now on. */
   void choose(UserState.Theme theme) {
-    desk.remember(state -> state.withTheme(theme));
+    userFolder.remember(state -> state.withTheme(theme));
     dark.set(theme.dark(systemDark));
   }
 
@@ -442,7 +442,7 @@ public final class PlannerWindow {
         new FirstStartView(
             planner,
             document.unitsProperty(),
-            LocalDate.now(desk.clock()),
+            LocalDate.now(userFolder.clock()),
             trip -> {
               document.recover(trip, Optional.empty());
               showAgain();

@@ -13,7 +13,7 @@ import dawngauge.ledger.WorksheetPage;
 import dawngauge.page.Page;
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.UnitSystem;
@@ -52,7 +52,7 @@ final class RoadPapers {
   private static final String REMINDER = "reminder ";
 
   private final TripDocument document;
-  private final WeatherDesk clock;
+  private final WeatherAccess clock;
   private final FileAsker asker;
   private final NoticeBar notices;
   private final Timeline ticking;
@@ -65,7 +65,7 @@ final class RoadPapers {
 
   private boolean ended;
 
-  RoadPapers(TripDocument document, WeatherDesk clock, FileAsker asker, NoticeBar notices) {
+  RoadPapers(TripDocument document, WeatherAccess clock, FileAsker asker, NoticeBar notices) {
     this.document = document;
     this.clock = clock;
     this.asker = asker;

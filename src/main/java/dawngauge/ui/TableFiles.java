@@ -1,6 +1,6 @@
 package dawngauge.ui;
 
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.problem.Outcome;
 import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
@@ -30,7 +30,7 @@ final class TableFiles {
   private static final String ENDING = ".csv";
 
   private final TripDocument document;
-  private final UserDesk desk;
+  private final UserFolder userFolder;
   private final FileAsker asker;
   private final NoticeBar notices;
   private final ReadingsView view;
@@ -39,13 +39,13 @@ final class TableFiles {
 
   TableFiles(
       TripDocument document,
-      UserDesk desk,
+      UserFolder userFolder,
       FileAsker asker,
       NoticeBar notices,
       ReadingsView view,
       Runnable showReadings) {
     this.document = document;
-    this.desk = desk;
+    this.userFolder = userFolder;
     this.asker = asker;
     this.notices = notices;
     this.view = view;
@@ -88,9 +88,9 @@ final class TableFiles {
     } else {
       view.askLayout(
           head,
-          desk.tableLayout(head.signature()),
+          userFolder.tableLayout(head.signature()),
           (layout, text) -> {
-            desk.keepTableLayout(head.signature(), text);
+            userFolder.keepTableLayout(head.signature(), text);
             read(file, head, layout);
           });
     }

@@ -7,9 +7,9 @@ import dawngauge.ambient.WeatherFill;
 import dawngauge.ambient.WeatherService;
 import dawngauge.ledger.WeatherSummary;
 import dawngauge.planner.Plan;
-import dawngauge.planner.TileDesk;
+import dawngauge.planner.TileAccess;
 import dawngauge.planner.TileSource;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.trip.Trip;
@@ -38,13 +38,13 @@ final class WeatherActions {
   private static final String AIR = "air";
 
   private final TripDocument document;
-  private final WeatherDesk weather;
+  private final WeatherAccess weather;
   private final FileAsker asker;
   private final NoticeBar notices;
   private final ReadOnlyBooleanWrapper asking = new ReadOnlyBooleanWrapper(false);
   private Tasks.Job job = Tasks.none();
 
-  WeatherActions(TripDocument document, WeatherDesk weather, FileAsker asker, NoticeBar notices) {
+  WeatherActions(TripDocument document, WeatherAccess weather, FileAsker asker, NoticeBar notices) {
     this.document = document;
     this.weather = weather;
     this.asker = asker;
@@ -243,7 +243,7 @@ final class WeatherActions {
 
   /** An online map, after asking the user once. */
   Optional<TileSource> onlineMap() {
-    TileDesk map = weather.map();
+    TileAccess map = weather.map();
     if (!map.agreed() && !askFor("Online map", map.told(), map.offered(), map::agree)) {
       return Optional.empty();
     }

@@ -1,6 +1,6 @@
 package dawngauge.ui;
 
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -48,7 +48,7 @@ final class WindowFiles {
       DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
 
   private final TripDocument document;
-  private final UserDesk desk;
+  private final UserFolder userFolder;
   private final FileAsker asker;
   private final NoticeBar notices;
   private final RouteView route;
@@ -59,14 +59,14 @@ final class WindowFiles {
 
   WindowFiles(
       TripDocument document,
-      UserDesk desk,
+      UserFolder userFolder,
       FileAsker asker,
       NoticeBar notices,
       RouteView route,
       List<DraftKeeper> others,
       Supplier<Parent> page) {
     this.document = document;
-    this.desk = desk;
+    this.userFolder = userFolder;
     this.asker = asker;
     this.notices = notices;
     this.route = route;
@@ -84,12 +84,12 @@ final class WindowFiles {
 
   /** Keeps a copy of what is not saved; drops it where all is saved and nothing half typed. */
   private void keepAside() {
-    List<UserDesk.Draft> drafts = drafts();
+    List<UserFolder.Draft> drafts = drafts();
     if (!document.dirtyProperty().get()
         && drafts.stream().allMatch(draft -> draft.of().isEmpty())) {
       Tasks.compute(
           () -> {
-            desk.drop();
+            userFolder.drop();
             return true;
           },
           dropped -> {},
@@ -99,7 +99,7 @@ final class WindowFiles {
     Trip trip = document.trip();
     Optional<Path> file = document.fileProperty().get();
     Tasks.compute(
-        () -> desk.keep(trip, file, drafts),
+        () -> userFolder.keep(trip, file, drafts),
         problem ->
             problem.ifPresent(
                 found ->
@@ -118,22 +118,22 @@ final class WindowFiles {
   }
 
   /** What is typed and not taken: at stops and parts, and elsewhere on the page shown. */
-  private List<UserDesk.Draft> drafts() {
-    List<UserDesk.Draft> found = new ArrayList<>();
+  private List<UserFolder.Draft> drafts() {
+    List<UserFolder.Draft> found = new ArrayList<>();
     for (DraftKeeper keeper : keepers()) {
       keeper
           .drafts()
           .forEach(
               (of, fields) ->
-                  fields.forEach((field, text) -> found.add(new UserDesk.Draft(of, field, text))));
+                  fields.forEach((field, text) -> found.add(new UserFolder.Draft(of, field, text))));
     }
     for (FigureFields.Draft draft : FigureFields.draftsElsewhere(page.get())) {
-      found.add(new UserDesk.Draft("", draft.name(), draft.text()));
+      found.add(new UserFolder.Draft("", draft.name(), draft.text()));
     }
     return found;
   }
 
-  private static List<String> told(List<UserDesk.Draft> drafts) {
+  private static List<String> told(List<UserFolder.Draft> drafts) {
     return drafts.stream()
         .map(draft -> draft.field() + ": " + Texts.shortened(draft.text()))
         .toList();
@@ -142,14 +142,14 @@ final class WindowFiles {
   /** Offers what an earlier run left behind. */
   void offerUnsaved() {
     Tasks.compute(
-        desk::unsaved,
+        userFolder::unsaved,
         all -> all.forEach(this::offer),
         wrong -> notices.tell(ASIDE, Texts.fault("Looking for unsaved copies", wrong)));
   }
 
-  private void offer(UserDesk.Unsaved unsaved) {
+  private void offer(UserFolder.Unsaved unsaved) {
     String about = "unsaved " + unsaved.copy();
-    String when = WHEN.format(unsaved.when().atZone(desk.clock().getZone()));
+    String when = WHEN.format(unsaved.when().atZone(userFolder.clock().getZone()));
     String drafts =
         unsaved.drafts().isEmpty()
             ? ""
@@ -159,19 +159,19 @@ final class WindowFiles {
         about,
         "Edits" + of + " from " + when + " were not saved when the program ended" + drafts + ".",
         notices.acting(about, "Open them", () -> recover(unsaved)),
-        notices.acting(about, "Drop them", () -> desk.forget(unsaved)));
+        notices.acting(about, "Drop them", () -> userFolder.forget(unsaved)));
   }
 
-  private void recover(UserDesk.Unsaved unsaved) {
+  private void recover(UserFolder.Unsaved unsaved) {
     if (!mayLeave()) {
       offer(unsaved);
       return;
     }
-    Outcome<Trip> outcome = desk.open(unsaved);
+    Outcome<Trip> outcome = userFolder.open(unsaved);
     if (outcome.hasValue()) {
       document.recover(outcome.get(), unsaved.of());
       Map<String, Map<String, String>> typed = new LinkedHashMap<>();
-      for (UserDesk.Draft draft : unsaved.drafts()) {
+      for (UserFolder.Draft draft : unsaved.drafts()) {
         typed
             .computeIfAbsent(draft.of(), of -> new LinkedHashMap<>())
             .put(draft.field(), draft.text());
@@ -183,8 +183,8 @@ final class WindowFiles {
           .findFirst()
           .ifPresent(stop -> route.choose(stops.indexOf(stop)));
       // The old copy goes only once there is a new one.
-      if (desk.keep(document.trip(), unsaved.of(), unsaved.drafts()).isEmpty()) {
-        desk.forget(unsaved);
+      if (userFolder.keep(document.trip(), unsaved.of(), unsaved.drafts()).isEmpty()) {
+        userFolder.forget(unsaved);
       }
     } else {
       notices.tell(
@@ -207,11 +207,11 @@ final class WindowFiles {
     try {
       file = Path.of(name);
     } catch (InvalidPathException odd) {
-      desk.remember(state -> state.withoutRecent(name));
+      userFolder.remember(state -> state.withoutRecent(name));
       return;
     }
     if (document.planner().store().fingerprint(file).isEmpty()) {
-      desk.remember(state -> state.withoutRecent(name));
+      userFolder.remember(state -> state.withoutRecent(name));
       notices.tell(FILE, name + " is no longer there; it is taken off the list.");
     } else if (mayLeave()) {
       open(file);
@@ -283,7 +283,7 @@ final class WindowFiles {
     if (problems.isEmpty()) {
       notices.clear(CHANGED);
       notices.clear(VERSION);
-      desk.drop();
+      userFolder.drop();
     }
     return problems.isEmpty();
   }
@@ -300,7 +300,7 @@ final class WindowFiles {
   private void tell(List<Problem> problems, Path file) {
     if (problems.isEmpty()) {
       notices.clear(FILE);
-      desk.remember(state -> state.withRecent(file.toAbsolutePath().toString()));
+      userFolder.remember(state -> state.withRecent(file.toAbsolutePath().toString()));
     } else {
       notices.tell(FILE, nameOf(file) + ": " + messages(problems));
     }
@@ -337,7 +337,7 @@ final class WindowFiles {
   /** The program ends in good order: no copy is left behind. */
   void end() {
     autosave.stop();
-    desk.drop();
+    userFolder.drop();
   }
 
   static String nameOf(Path path) {

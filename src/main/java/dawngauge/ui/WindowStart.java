@@ -2,8 +2,8 @@ package dawngauge.ui;
 
 import dawngauge.planner.Plan;
 import dawngauge.planner.Planner;
-import dawngauge.planner.UserDesk;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.UserFolder;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Outcome;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.Look;
@@ -43,7 +43,7 @@ public final class WindowStart {
    * Opens the window and waits until it is closed.
    *
    * @param planner the use cases
-   * @param desk what is kept in the user's own folder
+   * @param userFolder what is kept in the user's own folder
    * @param weather the way to the weather services
    * @param systemDark whether the system's windows are dark
    * @param opened the trip to show, and what reading it told
@@ -52,8 +52,8 @@ public final class WindowStart {
    */
   public static boolean open(
       Planner planner,
-      UserDesk desk,
-      WeatherDesk weather,
+      UserFolder userFolder,
+      WeatherAccess weather,
       boolean systemDark,
       Outcome<Trip> opened,
       Optional<Path> file) {
@@ -66,13 +66,13 @@ public final class WindowStart {
         stage -> {
           TripDocument document = new TripDocument(planner, plan, file);
           file.ifPresent(
-              path -> desk.remember(s -> s.withRecent(path.toAbsolutePath().toString())));
+              path -> userFolder.remember(s -> s.withRecent(path.toAbsolutePath().toString())));
           PlannerWindow window =
               new PlannerWindow(
-                  stage, planner, desk, weather, document, new DialogAsker(stage), systemDark);
+                  stage, planner, userFolder, weather, document, new DialogAsker(stage), systemDark);
           Tasks.onUncaught(
               wrong -> {
-                desk.failures().keep(wrong);
+                userFolder.failures().keep(wrong);
                 Platform.runLater(() -> window.tellFault(wrong));
               });
           window.tell(opened.problems());
@@ -82,11 +82,11 @@ public final class WindowStart {
         };
     filler =
         stage -> {
-          Look.show(desk.state().theme().dark(systemDark));
+          Look.show(userFolder.state().theme().dark(systemDark));
           OpeningFrame.show(
-              stage, first ? null : trip, desk.state().window(), () -> filled(stage, fill, desk));
+              stage, first ? null : trip, userFolder.state().window(), () -> filled(stage, fill, userFolder));
         };
-    if (!begin(desk).isDone()) {
+    if (!begin(userFolder).isDone()) {
       return false;
     }
     try {
@@ -97,31 +97,31 @@ public final class WindowStart {
         throw e;
       }
       if (begun) {
-        desk.failures().keep(e);
+        userFolder.failures().keep(e);
       }
       return false;
     }
   }
 
   /** Fills the frame; where that cannot be done there is no window. */
-  private static void filled(Stage stage, Consumer<Stage> fill, UserDesk desk) {
+  private static void filled(Stage stage, Consumer<Stage> fill, UserFolder userFolder) {
     try {
       fill.accept(stage);
       shown = true;
     } catch (RuntimeException | LinkageError e) {
-      desk.failures().keep(e);
+      userFolder.failures().keep(e);
       broken = true;
       stage.close();
     }
   }
 
   /** Has the toolkit start, beside what is to be done before a window is opened. */
-  public static Tasks.Begun begin(UserDesk desk) {
-    return TOOLKIT.updateAndGet(known -> known == null ? started(desk) : known);
+  public static Tasks.Begun begin(UserFolder userFolder) {
+    return TOOLKIT.updateAndGet(known -> known == null ? started(userFolder) : known);
   }
 
-  private static Tasks.Begun started(UserDesk desk) {
-    scale(desk.state().size().percent());
+  private static Tasks.Begun started(UserFolder userFolder) {
+    scale(userFolder.state().size().percent());
     return Tasks.begin(() -> Platform.startup(() -> {}));
   }
 

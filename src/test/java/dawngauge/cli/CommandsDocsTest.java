@@ -172,7 +172,7 @@ class CommandsDocsTest {
                 InputStream.nullInputStream(),
                 new PrintWriter(new StringWriter()),
                 new PrintWriter(new StringWriter())),
-            new ClosedDesk(),
+            new NoWeather(),
             (planner, trip, file) -> false);
     List<CommandSpec> specs = new ArrayList<>(List.of(root.getCommandSpec()));
     root.getSubcommands().values().forEach(line -> specs.add(line.getCommandSpec()));

@@ -2,7 +2,7 @@ package dawngauge.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.testdata.FakeWeatherDesk;
+import dawngauge.testdata.FakeWeatherAccess;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -23,7 +23,7 @@ class ReviewCommandTest {
   private static final String HEADLINE =
       "Trailer axle 2 right (t2r) leaks steadily, about 2.5 psi a day";
 
-  private final FakeWeatherDesk weather = new FakeWeatherDesk();
+  private final FakeWeatherAccess weather = new FakeWeatherAccess();
 
   private Run run(String... arguments) {
     StringWriter out = new StringWriter();

@@ -2,7 +2,7 @@ package dawngauge.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.testdata.FakeWeatherDesk;
+import dawngauge.testdata.FakeWeatherAccess;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -27,7 +27,7 @@ class RoadCommandsTest {
         CommandLineFace.run(
             Run.planner(),
             console,
-            new FakeWeatherDesk(),
+            new FakeWeatherAccess(),
             (planner, trip, file) -> false,
             arguments);
     console.out().flush();

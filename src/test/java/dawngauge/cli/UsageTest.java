@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
 import dawngauge.problem.Outcome;
-import dawngauge.testdata.FakeWeatherDesk;
+import dawngauge.testdata.FakeWeatherAccess;
 import dawngauge.trip.Trip;
 import java.io.IOException;
 import java.io.InputStream;
@@ -169,7 +169,7 @@ class UsageTest {
         };
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
     Console console = new Console(InputStream.nullInputStream(), nowhere, nowhere);
-    CommandLineFace.run(Run.planner(), console, new FakeWeatherDesk(), opener, typed);
+    CommandLineFace.run(Run.planner(), console, new FakeWeatherAccess(), opener, typed);
     return asked;
   }
 

@@ -2,7 +2,7 @@ package dawngauge.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.testdata.FakeWeatherDesk;
+import dawngauge.testdata.FakeWeatherAccess;
 import dawngauge.trip.Provenance;
 import dawngauge.trip.Trip;
 import java.io.InputStream;
@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The command that fills in air. */
 class WeatherCommandTest {
 
-  private final FakeWeatherDesk weather = new FakeWeatherDesk();
+  private final FakeWeatherAccess weather = new FakeWeatherAccess();
 
   private Run run(String... arguments) {
     StringWriter out = new StringWriter();

@@ -1,6 +1,6 @@
 package dawngauge.testdata;
 
-import dawngauge.planner.TileDesk;
+import dawngauge.planner.TileAccess;
 import dawngauge.planner.TileSource;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListSet;
 
 /** A map server that has one picture for all squares, and the consent to ask it. */
-public final class FakeTiles implements TileDesk, TileSource {
+public final class FakeTiles implements TileAccess, TileSource {
 
   private final byte[] picture;
   private final Set<String> asked = new ConcurrentSkipListSet<>();

@@ -47,7 +47,7 @@ class BesideWindowTest extends WindowTest {
   private final HeldAir air = new HeldAir();
 
   private OpenWindow opened() {
-    return open(new Planner(SettingsFile.defaults(), List.of(air)), demo(), desk(1));
+    return open(new Planner(SettingsFile.defaults(), List.of(air)), demo(), userFolder(1));
   }
 
   private static Trip longerStay(Trip trip, int minutes) {

@@ -2,7 +2,7 @@ package dawngauge.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.settings.UserState;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
@@ -242,9 +242,9 @@ class DialogColorsWindowTest extends WindowTest {
   }
 
   private OpenWindow open(UserState.Theme theme) {
-    UserDesk desk = desk(1);
-    desk.remember(state -> state.withTheme(theme));
-    return open(demo(), desk);
+    UserFolder userFolder = userFolder(1);
+    userFolder.remember(state -> state.withTheme(theme));
+    return open(demo(), userFolder);
   }
 
   private static List<Menu> menus(OpenWindow open) {

@@ -2,7 +2,7 @@ package dawngauge.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.testdata.Forecasts;
 import dawngauge.trip.Trip;
@@ -32,12 +32,12 @@ class DocumentWindowTest extends WindowTest {
 
   @Test
   void afterACrashTheEditsAreOfferedAndOpened() {
-    OpenWindow open = open(demo(), desk(CRASHED));
+    OpenWindow open = open(demo(), userFolder(CRASHED));
     open.press(open.buttons("Remove").get(0));
     Trip edited = open.document.trip();
     open.write("Elevation", "abc");
     open.keys(KeyCode.ENTER);
-    UserDesk next = desk(1);
+    UserFolder next = userFolder(1);
     open.until("a copy is kept", () -> !next.unsaved().isEmpty());
     open.close(); // without any farewell: the program is gone
 
@@ -53,12 +53,12 @@ class DocumentWindowTest extends WindowTest {
   /** Nothing is edited, only typed: at two stops, of which the second is shown last. */
   @Test
   void whatWasHalfTypedComesBackIntoItsFields() {
-    OpenWindow open = open(demo(), desk(CRASHED));
+    OpenWindow open = open(demo(), userFolder(CRASHED));
     choose(open, 2);
     open.write("Elevation", "46q");
     choose(open, 4);
     open.write("Elevation", "39");
-    UserDesk next = desk(1);
+    UserFolder next = userFolder(1);
     open.until(
         "a copy is kept",
         () -> next.unsaved().stream().anyMatch(unsaved -> unsaved.drafts().size() == 2));
@@ -97,11 +97,11 @@ class DocumentWindowTest extends WindowTest {
 
   @Test
   void anotherRunningProgramsCopyIsLeftAlone() {
-    desk(7).keep(demo(), Optional.empty(), List.of());
-    assertThat(desk(1).unsaved()).isEmpty();
-    UserDesk.Draft typed = new UserDesk.Draft("s2", "Stay", "x");
-    desk(CRASHED).keep(demo(), Optional.of(Path.of("haul.dawngauge")), List.of(typed));
-    assertThat(desk(1).unsaved())
+    userFolder(7).keep(demo(), Optional.empty(), List.of());
+    assertThat(userFolder(1).unsaved()).isEmpty();
+    UserFolder.Draft typed = new UserFolder.Draft("s2", "Stay", "x");
+    userFolder(CRASHED).keep(demo(), Optional.of(Path.of("haul.dawngauge")), List.of(typed));
+    assertThat(userFolder(1).unsaved())
         .singleElement()
         .satisfies(
             unsaved -> {
@@ -112,9 +112,9 @@ class DocumentWindowTest extends WindowTest {
 
   @Test
   void theRigIsComparedWithItsLastTripFoundAmongTheFilesOpenedOfLate() {
-    UserDesk desk = desk(1);
-    desk.remember(state -> state.withRecent(DEMO.toAbsolutePath().toString()));
-    OpenWindow open = open(demo(), desk);
+    UserFolder userFolder = userFolder(1);
+    userFolder.remember(state -> state.withRecent(DEMO.toAbsolutePath().toString()));
+    OpenWindow open = open(demo(), userFolder);
     open.run(
         () ->
             open.nodes(MenuBar.class, bar -> true).get(0).getMenus().stream()
@@ -152,11 +152,11 @@ class DocumentWindowTest extends WindowTest {
 
   @Test
   void whatIsSavedLeavesNoCopyBehind() {
-    OpenWindow open = open(demo(), desk(CRASHED));
+    OpenWindow open = open(demo(), userFolder(CRASHED));
     open.press(open.buttons("Remove").get(0));
-    open.until("a copy is kept", () -> !desk(1).unsaved().isEmpty());
+    open.until("a copy is kept", () -> !userFolder(1).unsaved().isEmpty());
     open.run(() -> open.window.saveTo(folder.resolve("haul.dawngauge")));
-    open.until("it is dropped", () -> desk(1).unsaved().isEmpty());
+    open.until("it is dropped", () -> userFolder(1).unsaved().isEmpty());
   }
 
   @Test
@@ -265,20 +265,20 @@ class DocumentWindowTest extends WindowTest {
   @Test
   void recentFilesAreListedAndThoseThatAreGoneAreTakenOff() throws IOException {
     Path file = Files.writeString(folder.resolve("other.dawngauge"), TripFile.text(demo()));
-    UserDesk desk = desk(1);
-    OpenWindow open = open(planner().store().starterTrip().get(), desk);
+    UserFolder userFolder = userFolder(1);
+    OpenWindow open = open(planner().store().starterTrip().get(), userFolder);
     open.run(() -> open.window.open(file));
-    open.until("it is listed", () -> desk.state().recent().equals(List.of(file.toString())));
+    open.until("it is listed", () -> userFolder.state().recent().equals(List.of(file.toString())));
     Files.delete(file);
     open.run(() -> item(open, "File", "Recent", file.toString()).fire());
     assertThat(open.texts("notice").toString()).contains("no longer there");
-    assertThat(desk.state().recent()).isEmpty();
+    assertThat(userFolder.state().recent()).isEmpty();
   }
 
   @Test
   void theWindowsStateIsRemembered() {
-    UserDesk desk = desk(1);
-    OpenWindow open = open(demo(), desk);
+    UserFolder userFolder = userFolder(1);
+    OpenWindow open = open(demo(), userFolder);
     open.keys(KeyCode.SHORTCUT, KeyCode.U);
     open.keys(KeyCode.SHORTCUT, KeyCode.D);
     open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT2);
@@ -286,7 +286,7 @@ class DocumentWindowTest extends WindowTest {
     open.run(() -> open.stage.setWidth(1100));
     open.until("it is narrower", () -> open.stage.getScene().getWidth() == 1100);
     open.run(open.window::quit);
-    OpenWindow again = open(demo(), desk(2));
+    OpenWindow again = open(demo(), userFolder(2));
     assertThat(again.stops()).isZero();
     assertThat(again.document.units()).isEqualTo(UnitSystem.SI);
     again.until("it is dark", again::isDark);
@@ -296,12 +296,12 @@ class DocumentWindowTest extends WindowTest {
 
   @Test
   void aRigIsKeptAndTakenIntoAnotherTrip() {
-    UserDesk desk = desk(1);
-    OpenWindow open = open(demo(), desk);
+    UserFolder userFolder = userFolder(1);
+    OpenWindow open = open(demo(), userFolder);
     open.run(() -> item(open, "Rigs", "Keep this rig…").fire());
-    open.until("it is kept", () -> !desk.rigs().get().isEmpty());
+    open.until("it is kept", () -> !userFolder.rigs().get().isEmpty());
     Trip starter = planner().store().starterTrip().get();
-    OpenWindow other = open(starter, desk);
+    OpenWindow other = open(starter, userFolder);
     String name = "Kept  (kept 2027-04-06)";
     other.run(() -> item(other, "Rigs", "Take a kept rig", name).fire());
     assertThat(other.document.trip().rig().equals(demo().rig())).isTrue();

@@ -2,7 +2,7 @@ package dawngauge.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Trip;
 import dawngauge.tripfile.TripFile;
@@ -45,7 +45,7 @@ class DraftsWindowTest extends WindowTest {
     return String.valueOf(node.getAccessibleText());
   }
 
-  private static UserDesk kept(OpenWindow open, int drafts, UserDesk next) {
+  private static UserFolder kept(OpenWindow open, int drafts, UserFolder next) {
     open.until(
         "a copy is kept",
         () -> next.unsaved().stream().anyMatch(unsaved -> unsaved.drafts().size() == drafts));
@@ -53,8 +53,8 @@ class DraftsWindowTest extends WindowTest {
     return next;
   }
 
-  private OpenWindow openedAgain(UserDesk desk) {
-    OpenWindow again = open(planner().store().starterTrip().get(), desk);
+  private OpenWindow openedAgain(UserFolder userFolder) {
+    OpenWindow again = open(planner().store().starterTrip().get(), userFolder);
     again.until("it is offered", () -> !again.buttons("Open them").isEmpty());
     return again;
   }
@@ -62,7 +62,7 @@ class DraftsWindowTest extends WindowTest {
   /** Nothing is edited, only typed; in a vehicle, an axle, a tire, a gauge and a new label line. */
   @Test
   void whatWasHalfTypedOfTheRigComesBackIntoItsFields() {
-    OpenWindow open = open(demo(), desk(CRASHED));
+    OpenWindow open = open(demo(), userFolder(CRASHED));
     toRig(open);
     String gauge = demo().rig().gauges().get(0).name();
     unfold(open, AXLE);
@@ -75,7 +75,7 @@ class DraftsWindowTest extends WindowTest {
       open.write(fields.get(i), texts.get(i));
     }
     open.keys(KeyCode.SHORTCUT, KeyCode.DIGIT1);
-    UserDesk next = kept(open, fields.size(), desk(1));
+    UserFolder next = kept(open, fields.size(), userFolder(1));
 
     OpenWindow again = openedAgain(next);
     assertThat(again.texts("notice").toString()).contains(tread + ": half of it");
@@ -104,14 +104,14 @@ class DraftsWindowTest extends WindowTest {
   /** At the stop of its round, which is not the one where the crew is. */
   @Test
   void whatWasHalfTypedOfARoundComesBackAtItsStop() {
-    OpenWindow open = open(demo(), desk(CRASHED));
+    OpenWindow open = open(demo(), userFolder(CRASHED));
     toReadings(open);
     open.run(() -> roundStops(open).get(0).setValue("8 Floydada TX"));
     open.write("Air as measured", "fifty");
     open.write(READING, "8o");
     open.run(() -> roundStops(open).get(0).setValue("2 Walsenburg CO"));
     assertThat(open.field(READING).getText()).as("of another stop").isEmpty();
-    UserDesk next = kept(open, 2, desk(1));
+    UserFolder next = kept(open, 2, userFolder(1));
 
     OpenWindow again = openedAgain(next);
     assertThat(again.texts("notice").toString()).contains(READING + ": 8o");
@@ -131,9 +131,9 @@ class DraftsWindowTest extends WindowTest {
   /** A copy was kept while only a part of the figure stood there. */
   @Test
   void whatIsTypedOnIsNotTakenBackToWhatACopyHasOfIt() {
-    OpenWindow open = open(demo(), desk(CRASHED));
+    OpenWindow open = open(demo(), userFolder(CRASHED));
     open.write("Elevation", "46q");
-    UserDesk next = desk(1);
+    UserFolder next = userFolder(1);
     open.until("a copy is kept", () -> !next.unsaved().isEmpty());
     open.write("Elevation", "4600 ft");
     open.keys(KeyCode.ENTER);
@@ -144,15 +144,15 @@ class DraftsWindowTest extends WindowTest {
   /** It is there for a second crash, before the page of its field was ever looked at. */
   @Test
   void whatWaitsForItsFieldIsKeptAsWell() {
-    OpenWindow open = open(demo(), desk(CRASHED));
+    OpenWindow open = open(demo(), userFolder(CRASHED));
     toRig(open);
     unfold(open, AXLE);
     open.write(TARGET, "7x");
-    OpenWindow second = openedAgain(kept(open, 1, desk(CRASHED + 1)));
+    OpenWindow second = openedAgain(kept(open, 1, userFolder(CRASHED + 1)));
     second.press(second.buttons("Open them").get(0));
     second.press(second.buttons("Remove").get(0));
     Trip edited = second.document.trip();
-    UserDesk next = desk(1);
+    UserFolder next = userFolder(1);
     second.until(
         "a copy with the edit is kept",
         () -> next.unsaved().stream().anyMatch(copy -> next.open(copy).get().equals(edited)));

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.ambient.AmbientSource;
 import dawngauge.planner.Planner;
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.problem.Outcome;
 import dawngauge.settings.SettingsFile;
 import dawngauge.ui.common.Tasks;
@@ -40,7 +40,7 @@ class FailuresWindowTest extends WindowTest {
         result -> told.add("done"),
         wrong -> told.add(String.valueOf(wrong.getMessage())));
     open.until("it is told", () -> told.equals(List.of("planted at Quanah TX")));
-    assertThat(desk(1).failures().text())
+    assertThat(userFolder(1).failures().text())
         .contains("java.lang.IllegalStateException", "FailuresWindowTest")
         .doesNotContain("Quanah");
   }
@@ -70,14 +70,14 @@ class FailuresWindowTest extends WindowTest {
           return Outcome.of(Map.of());
         };
     Planner planner = new Planner(SettingsFile.defaults(), List.of(source));
-    UserDesk desk = desk(1);
-    OpenWindow open = open(planner, demo(), desk);
+    UserFolder userFolder = userFolder(1);
+    OpenWindow open = open(planner, demo(), userFolder);
     open.run(open.window::showReadings);
     open.run(open.window::arrivedNow);
     open.until("it is said", () -> says(open, "planted"));
     open.run(open.window::leftNow);
     open.until("it stays said", () -> says(open, "planted"));
-    assertThat(desk.failures().text()).contains("FailuresWindowTest");
+    assertThat(userFolder.failures().text()).contains("FailuresWindowTest");
   }
 
   @Test
@@ -97,12 +97,12 @@ class FailuresWindowTest extends WindowTest {
 
   @Test
   void itCanBeCopiedOnceThereIsSomething() {
-    UserDesk desk = desk(1);
-    OpenWindow open = open(demo(), desk);
+    UserFolder userFolder = userFolder(1);
+    OpenWindow open = open(demo(), userFolder);
     MenuItem copy = shown(open);
     assertThat(copy.isDisable()).isTrue();
     assertThat(copy.getText()).isEqualTo("Copy what went wrong: nothing did so far");
-    desk.failures().keep(new IllegalStateException("planted"));
+    userFolder.failures().keep(new IllegalStateException("planted"));
     copy = shown(open);
     assertThat(copy.isDisable()).isFalse();
     open.choose("Help", "Copy what went wrong");

@@ -3,9 +3,9 @@ package dawngauge.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.settings.UserState;
-import dawngauge.testdata.FakeWeatherDesk;
+import dawngauge.testdata.FakeWeatherAccess;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.TripDocument;
 import dawngauge.ui.route.RouteView;
@@ -51,17 +51,17 @@ final class OpenWindow {
   final TripDocument document;
   final PlannerWindow window;
   final FakeAsker answers = new FakeAsker();
-  final FakeWeatherDesk weather = new FakeWeatherDesk();
+  final FakeWeatherAccess weather = new FakeWeatherAccess();
   private final FxRobot robot = new FxRobot();
 
-  private OpenWindow(Stage stage, UserDesk desk, TripDocument document) {
+  private OpenWindow(Stage stage, UserFolder userFolder, TripDocument document) {
     this.stage = stage;
     this.document = document;
     this.window =
-        new PlannerWindow(stage, WindowTest.planner(), desk, weather, document, answers, false);
+        new PlannerWindow(stage, WindowTest.planner(), userFolder, weather, document, answers, false);
     stage.setX(0);
     stage.setY(0);
-    if (desk.state().window().equals(UserState.Window.FIRST)) {
+    if (userFolder.state().window().equals(UserState.Window.FIRST)) {
       // As wide at twice its size, where it reaches beyond the screen, so that all is laid out
       // alike.
       stage.setMaxWidth(Double.MAX_VALUE);
@@ -74,9 +74,9 @@ final class OpenWindow {
   }
 
   /** Opens a window on a trip and waits until it is there. */
-  static OpenWindow on(Planner planner, UserDesk desk, Trip trip) {
+  static OpenWindow on(Planner planner, UserFolder userFolder, Trip trip) {
     OpenWindow open =
-        onToolkit(() -> new OpenWindow(new Stage(), desk, new TripDocument(planner, trip)));
+        onToolkit(() -> new OpenWindow(new Stage(), userFolder, new TripDocument(planner, trip)));
     open.until("the window has the keyboard", () -> open.stage.isFocused());
     open.until(
         "the page has the window's width",

@@ -2,9 +2,9 @@ package dawngauge.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.settings.UserState;
-import dawngauge.testdata.FakeWeatherDesk;
+import dawngauge.testdata.FakeWeatherAccess;
 import dawngauge.trip.Stop;
 import dawngauge.ui.common.TripDocument;
 import java.util.ArrayList;
@@ -28,9 +28,9 @@ class OpeningWindowTest extends WindowTest {
 
   @Test
   void placeAndSizeAreSetBeforeTheWindowIsShown() {
-    UserDesk desk = desk(1);
-    desk.remember(state -> state.withWindow(FAR_AND_LARGE));
-    Stage stage = OpenWindow.onToolkit(() -> planner(desk));
+    UserFolder userFolder = userFolder(1);
+    userFolder.remember(state -> state.withWindow(FAR_AND_LARGE));
+    Stage stage = OpenWindow.onToolkit(() -> planner(userFolder));
     Rectangle2D screen = screen();
     assertThat(stage.isShowing()).isFalse();
     Scene scene = stage.getScene();
@@ -46,9 +46,9 @@ class OpeningWindowTest extends WindowTest {
 
   @Test
   void aRememberedWindowLargerThanTheScreenIsBroughtInside() {
-    UserDesk desk = desk(1);
-    desk.remember(state -> state.withWindow(FAR_AND_LARGE));
-    OpenWindow open = open(demo(), desk);
+    UserFolder userFolder = userFolder(1);
+    userFolder.remember(state -> state.withWindow(FAR_AND_LARGE));
+    OpenWindow open = open(demo(), userFolder);
     Rectangle2D screen = screen();
     open.until("it is laid out", () -> open.stops() > 0);
     open.run(
@@ -80,7 +80,7 @@ class OpeningWindowTest extends WindowTest {
 
   @Test
   void theFrameNamesTheStopsAndGivesWayToThePage() {
-    UserDesk desk = desk(1);
+    UserFolder userFolder = userFolder(1);
     List<String> seen = new ArrayList<>();
     Stage stage =
         OpenWindow.onToolkit(
@@ -92,9 +92,9 @@ class OpeningWindowTest extends WindowTest {
                         .getRoot()
                         .lookupAll(".label")
                         .forEach(label -> seen.add(((Label) label).getText()));
-                    fill(made, desk);
+                    fill(made, userFolder);
                   };
-              OpeningFrame.show(made, demo(), desk.state().window(), fill);
+              OpeningFrame.show(made, demo(), userFolder.state().window(), fill);
               assertThat(made.isShowing()).isTrue();
               return made;
             });
@@ -124,15 +124,15 @@ class OpeningWindowTest extends WindowTest {
     return OpenWindow.onToolkit(() -> Screen.getPrimary().getVisualBounds());
   }
 
-  private static Stage planner(UserDesk desk) {
+  private static Stage planner(UserFolder userFolder) {
     Stage stage = new Stage();
-    fill(stage, desk);
+    fill(stage, userFolder);
     return stage;
   }
 
-  private static void fill(Stage stage, UserDesk desk) {
+  private static void fill(Stage stage, UserFolder userFolder) {
     TripDocument document = new TripDocument(planner(), demo());
     new PlannerWindow(
-        stage, planner(), desk, new FakeWeatherDesk(), document, new FakeAsker(), false);
+        stage, planner(), userFolder, new FakeWeatherAccess(), document, new FakeAsker(), false);
   }
 }

@@ -272,7 +272,7 @@ class ReadingsWindowTest extends WindowTest {
     open.press(open.buttons("Take the readings").get(0));
     open.until("one median a tire is taken", () -> open.document.trip().log().size() == before + 2);
     assertThat(warm(open)).allMatch(reading -> reading.pressure().text().endsWith("kPa"));
-    assertThat(desk(1).tableLayout("stamp|t1l kPa|t1r kPa").orElse(""))
+    assertThat(userFolder(1).tableLayout("stamp|t1l kPa|t1r kPa").orElse(""))
         .contains("pressure of t1l", "kPa");
   }
 

@@ -2,7 +2,7 @@ package dawngauge.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.testdata.FakeWeatherDesk;
+import dawngauge.testdata.FakeWeatherAccess;
 import dawngauge.ui.common.TripDocument;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -66,7 +66,7 @@ class RoadPapersWindowTest extends WindowTest {
   /** At Floydada the tires are to be gauged from 07:00 CDT (12:00 UTC) on 7 April 2027. */
   @Test
   void whenItIsTimeItIsCalledOutOnceForEachAlarm() {
-    FakeWeatherDesk clock = new FakeWeatherDesk();
+    FakeWeatherAccess clock = new FakeWeatherAccess();
     OpenWindow.onToolkit(
         () -> {
           NoticeBar notices = new NoticeBar();
@@ -96,7 +96,7 @@ class RoadPapersWindowTest extends WindowTest {
 
   @Test
   void whatIsUnderWayWhenTheProgramBeginsIsCalledOut() {
-    FakeWeatherDesk clock = new FakeWeatherDesk();
+    FakeWeatherAccess clock = new FakeWeatherAccess();
     clock.time(Instant.parse("2027-04-07T12:10:00Z"));
     OpenWindow open = open(demo());
     NoticeBar notices = OpenWindow.onToolkit(NoticeBar::new);

@@ -3,7 +3,7 @@ package dawngauge.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.settings.FailureLog;
 import dawngauge.settings.SettingsFile;
 import dawngauge.settings.UserState;
@@ -60,32 +60,32 @@ abstract class WindowTest {
 
   /** A window on a trip without a file. */
   OpenWindow open(Trip trip) {
-    return open(trip, desk(1));
+    return open(trip, userFolder(1));
   }
 
   /** A window of a program with its own place in the user's folder. */
-  OpenWindow open(Trip trip, UserDesk desk) {
-    return open(planner(), trip, desk);
+  OpenWindow open(Trip trip, UserFolder userFolder) {
+    return open(planner(), trip, userFolder);
   }
 
   /** A window that plans by a planner of its own. */
-  OpenWindow open(Planner planner, Trip trip, UserDesk desk) {
-    OpenWindow window = OpenWindow.on(planner, desk, trip);
+  OpenWindow open(Planner planner, Trip trip, UserFolder userFolder) {
+    OpenWindow window = OpenWindow.on(planner, userFolder, trip);
     open.add(window);
     return window;
   }
 
   /** The desk of a process; only those with numbers below 100 still run. */
-  UserDesk desk(long process) {
-    UserDesk desk =
-        new UserDesk(
+  UserFolder userFolder(long process) {
+    UserFolder userFolder =
+        new UserFolder(
             folder,
             Clock.fixed(Instant.parse("2027-04-06T12:00:00Z"), ZoneOffset.UTC),
             "" + process,
             run -> run.matches("\\d{1,2}"),
             new FailureLog(folder, Clock.systemUTC()));
-    desk.remember(UserState::withCautionsSeen);
-    return desk;
+    userFolder.remember(UserState::withCautionsSeen);
+    return userFolder;
   }
 
   static Planner planner() {

@@ -3,7 +3,7 @@ package dawngauge.ui.common;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.Planner;
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.settings.FailureLog;
 import dawngauge.settings.SettingsFile;
 import dawngauge.settings.UserState;
@@ -97,15 +97,15 @@ class KilledWhileSavingTest {
         SavesUntilKilled.number(whole(planner.store().open(file).value(), "the file", kill));
     assertThat(inFile).as("kill %d: saved, in the file", kill).isGreaterThanOrEqualTo(saved);
     List<Integer> all = new ArrayList<>(List.of(inFile));
-    UserDesk desk = desk();
-    for (UserDesk.Unsaved unsaved : desk.unsaved()) {
-      all.add(SavesUntilKilled.number(whole(desk.open(unsaved).value(), "a copy", kill)));
+    UserFolder userFolder = userFolder();
+    for (UserFolder.Unsaved unsaved : userFolder.unsaved()) {
+      all.add(SavesUntilKilled.number(whole(userFolder.open(unsaved).value(), "a copy", kill)));
       assertThat(unsaved.of()).as("kill %d: of which file", kill).hasValue(file);
-      desk.forget(unsaved);
+      userFolder.forget(unsaved);
     }
     assertThat(all).as("kill %d: kept or saved", kill).anyMatch(number -> number >= kept);
     if (said.stream().anyMatch(line -> line.startsWith("remembered "))) {
-      UserState state = desk.state();
+      UserState state = userFolder.state();
       assertThat(state.recent()).as("kill %d: settings", kill).containsExactly(file.toString());
     }
     assertThat(names()).as("kill %d", kill).allMatch(KilledWhileSavingTest::isOurs);
@@ -126,8 +126,8 @@ class KilledWhileSavingTest {
         .orElse(0);
   }
 
-  private UserDesk desk() {
-    return new UserDesk(
+  private UserFolder userFolder() {
+    return new UserFolder(
         own, Clock.systemUTC(), "looker", run -> false, new FailureLog(own, Clock.systemUTC()));
   }
 

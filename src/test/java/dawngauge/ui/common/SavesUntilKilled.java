@@ -1,7 +1,7 @@
 package dawngauge.ui.common;
 
 import dawngauge.planner.Planner;
-import dawngauge.planner.UserDesk;
+import dawngauge.planner.UserFolder;
 import dawngauge.settings.FailureLog;
 import dawngauge.settings.SettingsFile;
 import dawngauge.trip.Trip;
@@ -26,8 +26,8 @@ public final class SavesUntilKilled {
     Path file = Path.of(args[0]);
     Path folder = Path.of(args[1]);
     Planner planner = new Planner(SettingsFile.defaults(), List.of());
-    UserDesk desk =
-        new UserDesk(
+    UserFolder userFolder =
+        new UserFolder(
             folder,
             Clock.systemUTC(),
             "run " + ProcessHandle.current().pid(),
@@ -37,12 +37,12 @@ public final class SavesUntilKilled {
     document.replace(document.trip(), Optional.of(file));
     for (int i = number(document.trip()) + 1; ; i++) {
       document.edit(named(document.trip(), i));
-      require(desk.keep(document.trip(), Optional.of(file), List.of()).isEmpty());
+      require(userFolder.keep(document.trip(), Optional.of(file), List.of()).isEmpty());
       SAID.println("kept " + i);
       require(document.save(file).isEmpty());
       SAID.println("saved " + i);
-      desk.drop();
-      desk.remember(state -> state.withRecent(file.toString()));
+      userFolder.drop();
+      userFolder.remember(state -> state.withRecent(file.toString()));
       SAID.println("remembered " + i);
     }
   }

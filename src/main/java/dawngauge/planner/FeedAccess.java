@@ -22,39 +22,39 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The way to the open weather services, with the user's consent kept in the user's own folder. */
-public final class FeedDesk implements WeatherDesk {
+public final class FeedAccess implements WeatherAccess {
 
   private static final int MEBIBYTE = 1 << 20;
 
-  private final UserDesk desk;
+  private final UserFolder userFolder;
   private final FeedSettings settings;
   private final Path cache;
   private final String program;
   private final Clock clock;
-  private final TileDesk map;
+  private final TileAccess map;
   private @Nullable FeedChain open;
   private String openFor = "";
 
   /**
-   * A desk.
+   * A way to them.
    *
-   * @param desk where the consent is kept
+   * @param userFolder where the consent is kept
    * @param settings which services, where and how
    * @param cache folder for answers
    * @param program name and version of this program
    * @param clock tells the time
    */
-  public FeedDesk(UserDesk desk, FeedSettings settings, Path cache, String program, Clock clock) {
-    this.desk = desk;
+  public FeedAccess(UserFolder userFolder, FeedSettings settings, Path cache, String program, Clock clock) {
+    this.userFolder = userFolder;
     this.settings = settings;
     this.cache = cache;
     this.program = program;
     this.clock = clock;
-    this.map = new FeedTiles(desk, settings, limits(), cache, program, clock);
+    this.map = new FeedTiles(userFolder, settings, limits(), cache, program, clock);
   }
 
   @Override
-  public TileDesk map() {
+  public TileAccess map() {
     return map;
   }
 
@@ -76,14 +76,14 @@ public final class FeedDesk implements WeatherDesk {
 
   @Override
   public Optional<String> contact() {
-    String contact = desk.latest().contact();
+    String contact = userFolder.latest().contact();
     return contact.isEmpty() ? Optional.empty() : Optional.of(contact);
   }
 
   @Override
   public Optional<Problem> agree(String contact) {
     Outcome<Consent> consent = Consent.parse(contact);
-    consent.value().ifPresent(given -> desk.remember(s -> s.withContact(given.contact())));
+    consent.value().ifPresent(given -> userFolder.remember(s -> s.withContact(given.contact())));
     return consent.hasValue() ? Optional.empty() : Optional.of(consent.problems().get(0));
   }
 
@@ -94,7 +94,7 @@ public final class FeedDesk implements WeatherDesk {
 
   @Override
   public synchronized void withdraw() {
-    desk.remember(s -> s.withContact(""));
+    userFolder.remember(s -> s.withContact(""));
     close();
   }
 

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** The way to a map on the internet. Nothing leaves before the user has agreed. */
-public interface TileDesk {
+public interface TileAccess {
 
   /** No map and no way to agree to one. */
-  TileDesk NONE =
-      new TileDesk() {
+  TileAccess NONE =
+      new TileAccess() {
         @Override
         public List<String> told() {
           return List.of();

@@ -20,7 +20,7 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** What is kept in the user's own folder: the window's state, unsaved copies, rigs by name. */
-public final class UserDesk {
+public final class UserFolder {
 
   private final UserStateFile stateFile;
   private final Recovery recovery;
@@ -34,7 +34,7 @@ public final class UserDesk {
   private boolean written;
 
   /**
-   * A desk.
+   * A folder.
    *
    * @param folder the user's own folder
    * @param clock the time, in the zone in which it is shown
@@ -42,7 +42,7 @@ public final class UserDesk {
    * @param runs whether a run of the program goes on
    * @param failures what went wrong
    */
-  public UserDesk(
+  public UserFolder(
       Path folder, Clock clock, String program, Predicate<String> runs, FailureLog failures) {
     this.clock = clock;
     this.stateFile = new UserStateFile(folder);

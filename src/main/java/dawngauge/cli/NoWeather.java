@@ -1,7 +1,7 @@
 package dawngauge.cli;
 
 import dawngauge.ambient.WeatherService;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** No way to any weather service. */
-final class ClosedDesk implements WeatherDesk {
+final class NoWeather implements WeatherAccess {
 
   @Override
   public List<String> told() {

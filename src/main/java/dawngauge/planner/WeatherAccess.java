@@ -11,7 +11,7 @@ import java.util.Optional;
  * The way to the weather services. Nothing leaves before the user has agreed to what is sent where
  * and has given a contact, which the services ask for.
  */
-public interface WeatherDesk {
+public interface WeatherAccess {
 
   /** What is sent to whom, in sentences, as it is told before the user agrees. */
   List<String> told();
@@ -34,8 +34,8 @@ public interface WeatherDesk {
   void withdraw();
 
   /** The way to a map on the internet, with a consent of its own. */
-  default TileDesk map() {
-    return TileDesk.NONE;
+  default TileAccess map() {
+    return TileAccess.NONE;
   }
 
   /** The services; why there are none as long as the user has not agreed, or settings are wrong. */

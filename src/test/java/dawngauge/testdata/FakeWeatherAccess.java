@@ -4,8 +4,8 @@ import dawngauge.ambient.WeatherAnswer;
 import dawngauge.ambient.WeatherQuery;
 import dawngauge.ambient.WeatherService;
 import dawngauge.geo.Coordinate;
-import dawngauge.planner.TileDesk;
-import dawngauge.planner.WeatherDesk;
+import dawngauge.planner.TileAccess;
+import dawngauge.planner.WeatherAccess;
 import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 
 /** A weather service of one steady temperature, and the consent to ask it. */
-public final class FakeWeatherDesk implements WeatherDesk, WeatherService {
+public final class FakeWeatherAccess implements WeatherAccess, WeatherService {
 
   /** When it says that it made its forecast. */
   public static final Instant ISSUED = Instant.parse("2027-04-06T06:30:00Z");
@@ -34,7 +34,7 @@ public final class FakeWeatherDesk implements WeatherDesk, WeatherService {
   public volatile FakeTiles tiles = new FakeTiles(new byte[0]);
 
   @Override
-  public TileDesk map() {
+  public TileAccess map() {
     return tiles;
   }
 
