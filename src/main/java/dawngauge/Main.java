@@ -1,6 +1,6 @@
 package dawngauge;
 
-import dawngauge.cli.CommandLineFace;
+import dawngauge.cli.Cli;
 import dawngauge.cli.Console;
 import dawngauge.cli.ExitCode;
 import dawngauge.cli.StandardOutput;
@@ -50,12 +50,12 @@ public final class Main {
               failures.keep(wrong);
             });
     Thread.setDefaultUncaughtExceptionHandler(
-        (thread, wrong) -> CommandLineFace.internalError(console, wrong));
+        (thread, wrong) -> Cli.internalError(console, wrong));
     int code;
     try {
       code = run(folder, failures, console, args);
     } catch (RuntimeException | Error wrong) {
-      code = CommandLineFace.internalError(console, wrong);
+      code = Cli.internalError(console, wrong);
     }
     out.flush();
     err.flush();
@@ -83,11 +83,11 @@ public final class Main {
             cache(folder),
             "Dawngauge/" + ProgramVersion.NUMBER,
             Clock.systemUTC());
-    return CommandLineFace.run(planner, console, weather, new Opener(userFolder, weather), args);
+    return Cli.run(planner, console, weather, new Opener(userFolder, weather), args);
   }
 
   private record Opener(UserFolder userFolder, WeatherAccess weather)
-      implements CommandLineFace.WindowOpener {
+      implements Cli.WindowOpener {
 
     @Override
     public void begin() {

@@ -45,7 +45,7 @@ final class BreakdownCommand extends TripCommand {
   @Override
   int run(Trip trip, UnitSystem units) {
     Outcome<WheelPosition> position = tire.in(trip);
-    Outcome<Integer> index = Names.stop(trip, stop);
+    Outcome<Integer> index = TypedNames.stop(trip, stop);
     if (isMistyped(position, index)) {
       return ExitCode.USAGE;
     }

@@ -51,7 +51,7 @@ final class DealerCommand extends TripCommand {
   int run(Trip trip, UnitSystem units) {
     List<TireNeed> needs = planner.plan(trip).tireNeeds();
     if (tire != null) {
-      Outcome<WheelPosition> position = Names.position(trip, tire);
+      Outcome<WheelPosition> position = TypedNames.position(trip, tire);
       if (isMistyped(position)) {
         return ExitCode.USAGE;
       }

@@ -74,7 +74,7 @@ final class ForecastCommand extends TripCommand {
   int run(Trip trip, UnitSystem units) {
     WheelPosition only = null;
     if (tire != null) {
-      Outcome<WheelPosition> found = Names.position(trip, tire);
+      Outcome<WheelPosition> found = TypedNames.position(trip, tire);
       if (isMistyped(found)) {
         return ExitCode.USAGE;
       }

@@ -16,6 +16,6 @@ final class StopOption {
 
   /** Its index in a trip. */
   Outcome<Integer> in(Trip trip) {
-    return Names.stop(trip, stop);
+    return TypedNames.stop(trip, stop);
   }
 }

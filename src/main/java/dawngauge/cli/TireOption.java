@@ -17,6 +17,6 @@ final class TireOption {
 
   /** Its position on the rig of a trip. */
   Outcome<WheelPosition> in(Trip trip) {
-    return Names.position(trip, tire);
+    return TypedNames.position(trip, tire);
   }
 }

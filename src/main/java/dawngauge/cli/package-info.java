@@ -1,6 +1,6 @@
 /**
  * The command line: parse, call the planner, print, exit code. Start at {@link
- * dawngauge.cli.CommandLineFace}.
+ * dawngauge.cli.Cli}.
  */
 @NullMarked
 package dawngauge.cli;

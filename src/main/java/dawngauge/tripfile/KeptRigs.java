@@ -120,7 +120,7 @@ public final class KeptRigs {
     if (!format.equals(FORMAT)) {
       return Codec.failed(ProblemCode.NOT_A_TRIP_FILE, Codec.shortened(format), FORMAT);
     }
-    Findings problems = new Findings();
+    FileProblems problems = new FileProblems();
     Kept kept = FieldReader.read(tree.get(), "", new ValueReader(problems), KeptRigs::fields);
     return problems.hasError() ? Outcome.failed(problems.list()) : Outcome.of(kept);
   }

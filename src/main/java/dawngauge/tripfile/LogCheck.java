@@ -17,7 +17,7 @@ import java.util.Set;
 final class LogCheck {
   private LogCheck() {}
 
-  static void check(Trip trip, Names names, Findings problems) {
+  static void check(Trip trip, DeclaredNames names, FileProblems problems) {
     ambient(trip.ambient(), "/ambient/", names, problems);
     ambient(trip.earlierAmbient(), "/earlierAmbient/", names, problems);
     TimeOrder order = new TimeOrder(problems);
@@ -30,7 +30,7 @@ final class LogCheck {
     plan(trip, names, problems);
   }
 
-  private static void plan(Trip trip, Names names, Findings problems) {
+  private static void plan(Trip trip, DeclaredNames names, FileProblems problems) {
     Set<String> stops = new HashSet<>();
     for (int i = 0; i < trip.plan().wishes().size(); i++) {
       PlanChoices.Wish wish = trip.plan().wishes().get(i);
@@ -51,7 +51,7 @@ final class LogCheck {
   }
 
   private static void ambient(
-      List<AmbientEntry> entries, String list, Names names, Findings problems) {
+      List<AmbientEntry> entries, String list, DeclaredNames names, FileProblems problems) {
     for (int i = 0; i < entries.size(); i++) {
       AmbientEntry entry = entries.get(i);
       names.require("stop", entry.stop(), list + i + "/stop");
@@ -65,7 +65,7 @@ final class LogCheck {
   }
 
   private static void references(
-      LogEvent event, String place, Rig rig, Names names, Findings problems) {
+      LogEvent event, String place, Rig rig, DeclaredNames names, FileProblems problems) {
     if (event instanceof LogEvent.Reading reading) {
       names.require("tire", reading.tire(), place + "/tire");
       names.require("gauge", reading.gauge(), place + "/gauge");
@@ -84,7 +84,7 @@ final class LogCheck {
   }
 
   private static void position(
-      WheelPosition position, String place, Rig rig, Names names, Findings problems) {
+      WheelPosition position, String place, Rig rig, DeclaredNames names, FileProblems problems) {
     if (names.requireAxle(position.axle(), place)) {
       rig.axle(position.axle())
           .ifPresent(

@@ -18,17 +18,17 @@ import java.util.stream.Collectors;
 /** Holds the parts of a rig against each other. */
 final class RigCheck {
   private final Rig rig;
-  private final Names names;
-  private final Findings problems;
+  private final DeclaredNames names;
+  private final FileProblems problems;
   private final Map<String, String> placeOfTire = new HashMap<>();
 
-  private RigCheck(Rig rig, Names names, Findings problems) {
+  private RigCheck(Rig rig, DeclaredNames names, FileProblems problems) {
     this.rig = rig;
     this.names = names;
     this.problems = problems;
   }
 
-  static void check(Rig rig, Names names, Findings problems) {
+  static void check(Rig rig, DeclaredNames names, FileProblems problems) {
     RigCheck check = new RigCheck(rig, names, problems);
     check.fittedTires();
     check.tireTypes();
@@ -57,7 +57,7 @@ final class RigCheck {
   }
 
   /** Reports a place that an axle does not have. */
-  static void slotFits(WheelSlot slot, Axle axle, AxleRef ref, String place, Findings problems) {
+  static void slotFits(WheelSlot slot, Axle axle, AxleRef ref, String place, FileProblems problems) {
     List<WheelSlot> slots = WheelSlot.of(axle.dual());
     if (!slots.contains(slot)) {
       String words = slots.stream().map(WheelSlot::words).collect(Collectors.joining(", "));

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 final class RouteCheck {
   private RouteCheck() {}
 
-  static void check(Route route, Names names, Findings problems) {
+  static void check(Route route, DeclaredNames names, FileProblems problems) {
     List<Stop> stops = route.stops();
     if (stops.size() < 2) {
       problems.add(Problem.of(ProblemCode.TOO_FEW_STOPS, "/route/stops", "" + stops.size()));
@@ -48,7 +48,7 @@ final class RouteCheck {
     }
   }
 
-  private static void loadChanges(List<LoadChange> changes, String place, Names names) {
+  private static void loadChanges(List<LoadChange> changes, String place, DeclaredNames names) {
     for (int i = 0; i < changes.size(); i++) {
       String axles = place + i + "/axles";
       changes.get(i).axles().keySet().stream()
@@ -60,7 +60,7 @@ final class RouteCheck {
     }
   }
 
-  private static void profile(Leg leg, String place, Findings problems) {
+  private static void profile(Leg leg, String place, FileProblems problems) {
     Entered<Distance> length = leg.distance();
     Entered<Distance> before = null;
     for (int i = 0; i < leg.profile().size(); i++) {

@@ -7,11 +7,11 @@ import org.jspecify.annotations.Nullable;
 
 /** Watches that times, as they are met, never go back. Equal times are in order. */
 final class TimeOrder {
-  private final Findings problems;
+  private final FileProblems problems;
   private @Nullable TypedTime latest;
   private String latestPlace = "";
 
-  TimeOrder(Findings problems) {
+  TimeOrder(FileProblems problems) {
     this.problems = problems;
   }
 

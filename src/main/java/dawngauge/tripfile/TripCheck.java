@@ -8,9 +8,9 @@ final class TripCheck {
   private TripCheck() {}
 
   /** Adds all problems of a trip as read. */
-  static void check(Trip trip, Findings problems) {
+  static void check(Trip trip, FileProblems problems) {
     TripSize.over(trip).forEach(problems::add);
-    Names names = Names.of(trip, problems);
+    DeclaredNames names = DeclaredNames.of(trip, problems);
     RigCheck.check(trip.rig(), names, problems);
     RouteCheck.check(trip.route(), names, problems);
     LogCheck.check(trip, names, problems);

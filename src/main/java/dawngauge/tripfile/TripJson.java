@@ -34,7 +34,7 @@ final class TripJson {
     if (newer.isPresent()) {
       return refused(ProblemCode.NEWER_VERSION, newer.get());
     }
-    Findings problems = new Findings();
+    FileProblems problems = new FileProblems();
     Trip read = FieldReader.read(tree, "", new ValueReader(problems), TripJson::fields);
     TripCheck.check(read, problems);
     TextLengths.told(tree).forEach(problems::add);

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param problems takes the problems
  */
-record ValueReader(Findings problems) {
+record ValueReader(FileProblems problems) {
 
   /** The place of a field in an object. */
   static String under(String place, String name) {

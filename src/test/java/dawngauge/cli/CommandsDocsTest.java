@@ -166,7 +166,7 @@ class CommandsDocsTest {
 
   private static List<CommandSpec> specs() {
     CommandLine root =
-        CommandLineFace.commands(
+        Cli.commands(
             Run.planner(),
             new Console(
                 InputStream.nullInputStream(),

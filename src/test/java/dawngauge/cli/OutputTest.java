@@ -101,7 +101,7 @@ class OutputTest {
     Console console =
         new Console(
             InputStream.nullInputStream(), new PrintWriter(full), new PrintWriter(err, true));
-    assertThat(CommandLineFace.run(Run.planner(), console, "forecast", Run.DEMO)).isEqualTo(73);
+    assertThat(Cli.run(Run.planner(), console, "forecast", Run.DEMO)).isEqualTo(73);
     assertThat(err.toString().strip()).isEqualTo("standard output cannot be written");
   }
 

@@ -31,7 +31,7 @@ class ReviewCommandTest {
     Console console =
         new Console(InputStream.nullInputStream(), new PrintWriter(out), new PrintWriter(err));
     int code =
-        CommandLineFace.run(
+        Cli.run(
             Run.planner(), console, weather, (planner, trip, file) -> false, arguments);
     console.out().flush();
     console.err().flush();

@@ -24,7 +24,7 @@ class RoadCommandsTest {
     Console console =
         new Console(InputStream.nullInputStream(), new PrintWriter(out), new PrintWriter(err));
     int code =
-        CommandLineFace.run(
+        Cli.run(
             Run.planner(),
             console,
             new FakeWeatherAccess(),

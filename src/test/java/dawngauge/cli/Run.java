@@ -45,7 +45,7 @@ public record Run(int code, String out, String err) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     Console console = new Console(in, new PrintWriter(out), new PrintWriter(err));
-    int code = CommandLineFace.run(planner, console, arguments);
+    int code = Cli.run(planner, console, arguments);
     console.out().flush();
     console.err().flush();
     return new Run(code, out.toString(), err.toString());

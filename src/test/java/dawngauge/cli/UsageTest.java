@@ -154,8 +154,8 @@ class UsageTest {
   /** What was asked of the window. */
   private static List<String> windowOf(String... typed) {
     List<String> asked = new ArrayList<>();
-    CommandLineFace.WindowOpener opener =
-        new CommandLineFace.WindowOpener() {
+    Cli.WindowOpener opener =
+        new Cli.WindowOpener() {
           @Override
           public void begin() {
             asked.add("begin");
@@ -169,7 +169,7 @@ class UsageTest {
         };
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
     Console console = new Console(InputStream.nullInputStream(), nowhere, nowhere);
-    CommandLineFace.run(Run.planner(), console, new FakeWeatherAccess(), opener, typed);
+    Cli.run(Run.planner(), console, new FakeWeatherAccess(), opener, typed);
     return asked;
   }
 

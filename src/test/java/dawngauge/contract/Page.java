@@ -1,6 +1,6 @@
 package dawngauge.contract;
 
-import dawngauge.cli.CommandLineFace;
+import dawngauge.cli.Cli;
 import dawngauge.cli.Console;
 import dawngauge.planner.Planner;
 import dawngauge.settings.SettingsFile;
@@ -36,7 +36,7 @@ final class Page {
     try (PrintWriter result = new PrintWriter(out);
         PrintWriter messages = new PrintWriter(err)) {
       int code =
-          CommandLineFace.run(
+          Cli.run(
               PLANNER,
               new Console(new ByteArrayInputStream(trip), result, messages),
               arguments.toArray(new String[0]));

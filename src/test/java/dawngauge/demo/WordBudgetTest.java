@@ -2,7 +2,7 @@ package dawngauge.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.cli.CommandLineFace;
+import dawngauge.cli.Cli;
 import dawngauge.cli.Console;
 import dawngauge.planner.Planner;
 import dawngauge.settings.SettingsFile;
@@ -30,7 +30,7 @@ class WordBudgetTest {
             new PrintWriter(out),
             new PrintWriter(new StringWriter()));
     int code =
-        CommandLineFace.run(
+        Cli.run(
             new Planner(SettingsFile.defaults(), List.of()),
             console,
             Stream.concat(Stream.of(command, "demo-data/" + trip + ".dawngauge"), Stream.of(more))

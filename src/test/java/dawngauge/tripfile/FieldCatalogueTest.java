@@ -131,7 +131,7 @@ class FieldCatalogueTest {
       assertThat(read.get()).isEqualTo(standIn);
     }
     JsonNode example = JsonText.tree("{\"a\": " + field.codec().example() + "}").get().get("a");
-    ValueReader reader = new ValueReader(new Findings());
+    ValueReader reader = new ValueReader(new FileProblems());
     V value = reader.of(example, "", field.codec());
     assertThat(reader.problems().list()).isEmpty();
     assertThat(new FieldWriter().value("a", field.codec(), value).node().get("a"))

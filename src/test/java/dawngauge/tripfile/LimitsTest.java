@@ -90,9 +90,9 @@ class LimitsTest {
         TripFile.parse(
             small.replaceFirst("\"rig\": \\{", "\"rig\": {\"spares\": [" + zeros + "],"));
     assertThat(outcome.hasValue()).isFalse();
-    assertThat(outcome.problems()).hasSize(Findings.MOST + 1);
+    assertThat(outcome.problems()).hasSize(FileProblems.MOST + 1);
     assertThat(outcome.problems().get(0).where()).isEqualTo("/rig/spares/0");
-    assertThat(outcome.problems().get(Findings.MOST).text()).startsWith("and 499001 more");
+    assertThat(outcome.problems().get(FileProblems.MOST).text()).startsWith("and 499001 more");
   }
 
   @Test

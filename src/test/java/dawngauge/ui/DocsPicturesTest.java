@@ -2,7 +2,7 @@ package dawngauge.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawngauge.cli.CommandLineFace;
+import dawngauge.cli.Cli;
 import dawngauge.cli.Console;
 import dawngauge.trip.Trip;
 import java.awt.image.BufferedImage;
@@ -155,7 +155,7 @@ class DocsPicturesTest extends WindowTest {
             new PrintWriter(said, true),
             new PrintWriter(said, true));
     int code =
-        CommandLineFace.run(planner(), console, "sheet", DEMO.toString(), "--out", file.toString());
+        Cli.run(planner(), console, "sheet", DEMO.toString(), "--out", file.toString());
     assertThat(code).as(said.toString()).isZero();
     try (PDDocument sheet = Loader.loadPDF(file.toFile())) {
       PDFTextStripper reader = new PDFTextStripper();

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The problems met in one file, in order; so many of them that a person could mend them. */
-final class Findings {
+final class FileProblems {
   /** Most errors kept, and most problems of other severity before further ones are counted only. */
   static final int MOST = 1000;
 

@@ -14,9 +14,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Finds the stops and positions that a person names on the command line. */
-final class Names {
+final class TypedNames {
 
-  private Names() {}
+  private TypedNames() {}
 
   /** A position by its words or its short form. */
   static Outcome<WheelPosition> position(Trip trip, String name) {

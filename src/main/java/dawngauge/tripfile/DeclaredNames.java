@@ -22,20 +22,20 @@ import java.util.Set;
 import java.util.function.Function;
 
 /** All names that a trip gives, each with its place; looks up what refers to them. */
-final class Names {
+final class DeclaredNames {
   private static final int SHOWN = 8;
 
   private final Map<String, Set<String>> byKind = new HashMap<>();
   private final Map<String, Integer> axlesOf = new HashMap<>();
-  private final Findings problems;
+  private final FileProblems problems;
 
-  private Names(Findings problems) {
+  private DeclaredNames(FileProblems problems) {
     this.problems = problems;
   }
 
   /** Gathers the names; one that stands twice is a problem. */
-  static Names of(Trip trip, Findings problems) {
-    Names names = new Names(problems);
+  static DeclaredNames of(Trip trip, FileProblems problems) {
+    DeclaredNames names = new DeclaredNames(problems);
     Rig rig = trip.rig();
     names.gather("vehicle", rig.vehicles(), Vehicle::name, "/rig/vehicles", "/name");
     names.gather("vehicle letter", rig.vehicles(), Vehicle::letter, "/rig/vehicles", "/letter");

@@ -26,13 +26,13 @@ import picocli.CommandLine.UnmatchedArgumentException;
     name = "dawngauge",
     description =
         "Forecasts tire pressure and load margin along a haul from the morning's cold reading.",
-    versionProvider = CommandLineFace.Version.class,
+    versionProvider = Cli.Version.class,
     footer = {
       "",
       "With no command it opens the window, or prints the forecast where none can be opened.",
       "A forecast replaces no gauge; label, makers' tables and local law come first."
     })
-public final class CommandLineFace implements Callable<Integer> {
+public final class Cli implements Callable<Integer> {
 
   private static final int LINE_WIDTH = 100;
 
@@ -75,7 +75,7 @@ public final class CommandLineFace implements Callable<Integer> {
     }
   }
 
-  private CommandLineFace(Planner planner, Console console, WindowOpener opener) {
+  private Cli(Planner planner, Console console, WindowOpener opener) {
     this.opener = opener;
     this.planner = planner;
     this.console = console;
@@ -130,7 +130,7 @@ public final class CommandLineFace implements Callable<Integer> {
   /** Every command with its options. */
   static CommandLine commands(
       Planner planner, Console console, WeatherAccess weather, WindowOpener opener) {
-    CommandLine line = new CommandLine(new CommandLineFace(planner, console, opener));
+    CommandLine line = new CommandLine(new Cli(planner, console, opener));
     line.addSubcommand(new ForecastCommand(planner, console));
     line.addSubcommand(new ExplainCommand(planner, console));
     line.addSubcommand(new PlanCommand(planner, console));

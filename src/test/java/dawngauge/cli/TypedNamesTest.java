@@ -7,7 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Stops and positions are found by what a person would type; if not, the message lists them. */
-class NamesTest {
+class TypedNamesTest {
   private static Run explain(String stop, String tire) {
     return Run.of("explain", Run.DEMO, "--stop", stop, "--tire", tire);
   }
