@@ -2,7 +2,7 @@ package dawngauge.advice;
 
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
-import dawngauge.fitness.Code;
+import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Defect;
 import dawngauge.fitness.Severity;
 import dawngauge.trip.CrewPlace;
@@ -56,7 +56,7 @@ public final class GoNoGo {
     if (reason.mark() == Mark.HOLD) {
       all.add(
           new Defect(
-              Code.HOLD_HERE,
+              FindingKind.HOLD_HERE,
               Severity.STOP,
               where,
               reason.text(),
@@ -65,7 +65,7 @@ public final class GoNoGo {
     } else if (reason.mark() == Mark.ADJUST) {
       all.add(
           new Defect(
-              Code.SET_HERE,
+              FindingKind.SET_HERE,
               Severity.MEND,
               where,
               reason.text(),
@@ -74,7 +74,7 @@ public final class GoNoGo {
     } else if (reason.mark() == Mark.RECHECK && reason.rank() == 0) {
       all.add(
           new Defect(
-              Code.LOOK_HERE,
+              FindingKind.LOOK_HERE,
               Severity.MEND,
               where,
               reason.text(),
@@ -87,7 +87,7 @@ public final class GoNoGo {
   private static boolean holdsAhead(StopAdvice stop, List<Defect> all) {
     Set<String> held =
         all.stream()
-            .filter(defect -> defect.code() == Code.HOLD_HERE)
+            .filter(defect -> defect.code() == FindingKind.HOLD_HERE)
             .map(Defect::where)
             .collect(Collectors.toSet());
     boolean some = false;
@@ -100,7 +100,7 @@ public final class GoNoGo {
           some = true;
           all.add(
               new Defect(
-                  Code.HOLD_AHEAD,
+                  FindingKind.HOLD_AHEAD,
                   Severity.MEND,
                   tire.tire().fitted().position().words(),
                   Phrase.of(

@@ -25,7 +25,7 @@ public interface AirSeries {
   }
 
   /** Times at which the temperature changes its course abruptly, in epoch seconds, rising. */
-  List<Double> kinks();
+  List<Double> breakpoints();
 
   /** Where it came from. */
   Provenance provenance();

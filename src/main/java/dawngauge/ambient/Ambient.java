@@ -185,11 +185,11 @@ public final class Ambient {
   }
 
   /** Every abrupt change of any series, in epoch seconds. */
-  public List<Double> kinks() {
+  public List<Double> breakpoints() {
     List<Double> all = new ArrayList<>();
     for (Station station : stations) {
       if (station.series != null) {
-        all.addAll(station.series.kinks());
+        all.addAll(station.series.breakpoints());
       }
     }
     return all;

@@ -73,7 +73,7 @@ final class HourlyAir implements AirSeries {
   }
 
   @Override
-  public List<Double> kinks() {
+  public List<Double> breakpoints() {
     List<Double> all = new ArrayList<>();
     for (double second : seconds) {
       all.add(second);

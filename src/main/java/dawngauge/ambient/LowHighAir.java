@@ -73,7 +73,7 @@ final class LowHighAir implements AirSeries {
 
   private final DiurnalCurve.Day[] days;
   private final Given[] given;
-  private final List<Double> kinks;
+  private final List<Double> breakpoints;
   private final Provenance provenance;
   private final LeadError error;
   private final Phrase inWords;
@@ -96,7 +96,7 @@ final class LowHighAir implements AirSeries {
             .toArray();
     double from = need.from().getEpochSecond() - KINKS_AROUND;
     double to = need.to().getEpochSecond() + KINKS_AROUND;
-    kinks =
+    breakpoints =
         days.values().stream()
             .map(DiurnalCurve.Day::timeOfLow)
             .filter(low -> low >= from && low <= to)
@@ -238,8 +238,8 @@ final class LowHighAir implements AirSeries {
   }
 
   @Override
-  public List<Double> kinks() {
-    return kinks;
+  public List<Double> breakpoints() {
+    return breakpoints;
   }
 
   @Override

@@ -41,14 +41,14 @@ record OtherAir(AirSeries series, WhatIf whatIf, double after) implements AirSer
   }
 
   @Override
-  public List<Double> kinks() {
-    List<Double> kinks = new ArrayList<>(series.kinks());
+  public List<Double> breakpoints() {
+    List<Double> breakpoints = new ArrayList<>(series.breakpoints());
     if (Double.isFinite(after)) {
-      kinks.add(after);
-      kinks.add(after + STEP);
+      breakpoints.add(after);
+      breakpoints.add(after + STEP);
     }
-    Collections.sort(kinks);
-    return kinks;
+    Collections.sort(breakpoints);
+    return breakpoints;
   }
 
   @Override

@@ -35,7 +35,7 @@ final class SteadyAir implements AirSeries {
   }
 
   @Override
-  public List<Double> kinks() {
+  public List<Double> breakpoints() {
     return List.of();
   }
 

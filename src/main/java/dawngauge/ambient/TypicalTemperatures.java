@@ -48,10 +48,10 @@ public final class TypicalTemperatures {
               need.stopId(),
               new AmbientEntry.LowHigh(
                   date,
-                  Figures.of(new Temperature(day.low())),
-                  Figures.of(new Temperature(day.high()))),
+                  WrittenFigures.of(new Temperature(day.low())),
+                  WrittenFigures.of(new Temperature(day.high()))),
               typical.provenance(),
-              Figures.of(
+              WrittenFigures.of(
                   new TemperatureDifference(
                       Math.hypot(DailySpread.at(place, month), typical.error(month)))),
               Remarks.NONE));

@@ -28,13 +28,13 @@ final class AgeChecks {
 
   private AgeChecks() {}
 
-  static void check(Inspection inspection, Findings findings) {
+  static void check(Inspection inspection, GatheredDefects findings) {
     LocalDate date = inspection.lastDate().orElse(null);
     if (date == null) {
       findings
           .trip()
           .add(
-              Code.NO_TRIP_DATE,
+              FindingKind.NO_TRIP_DATE,
               Severity.KNOW,
               Phrase.of("no stop has a date: the tires' ages are not judged"),
               Phrase.of("type when the rig leaves the first stop"),
@@ -54,11 +54,11 @@ final class AgeChecks {
   }
 
   private static void tire(
-      Tire tire, boolean trailer, @Nullable LocalDate date, Findings.Place place) {
+      Tire tire, boolean trailer, @Nullable LocalDate date, GatheredDefects.Place place) {
     String text = tire.dateCode();
     if (text == null) {
       place.add(
-          Code.NO_DATE_CODE,
+          FindingKind.NO_DATE_CODE,
           Severity.KNOW,
           Phrase.of("no date code: its age is not known"),
           Phrase.of(
@@ -70,7 +70,7 @@ final class AgeChecks {
     Outcome<DateCode> read = DateCode.parse(text);
     if (!read.hasValue()) {
       place.add(
-          Code.DATE_CODE_UNREADABLE,
+          FindingKind.DATE_CODE_UNREADABLE,
           Severity.MEND,
           Phrase.of("{0}", read.problems().get(0).text()),
           Phrase.of("read it again; a tire of unknown age counts as old"),
@@ -80,10 +80,10 @@ final class AgeChecks {
     }
   }
 
-  private static void age(DateCode code, boolean trailer, LocalDate date, Findings.Place place) {
+  private static void age(DateCode code, boolean trailer, LocalDate date, GatheredDefects.Place place) {
     if (!code.decadeKnown()) {
       place.add(
-          Code.OLD_TIRE,
+          FindingKind.OLD_TIRE,
           Severity.STOP,
           Phrase.of(
               "date code {0} has three digits, as was the rule up to 2000: it is over {1} years old",
@@ -94,7 +94,7 @@ final class AgeChecks {
     }
     if (code.weekStart().isAfter(date)) {
       place.add(
-          Code.DATE_CODE_UNREADABLE,
+          FindingKind.DATE_CODE_UNREADABLE,
           Severity.MEND,
           Phrase.of(
               "date code {0} means the week from {1}, after the trip",
@@ -115,14 +115,14 @@ final class AgeChecks {
             date);
     if (years >= DateCode.MOST_YEARS) {
       place.add(
-          Code.OLD_TIRE,
+          FindingKind.OLD_TIRE,
           trailer ? Severity.STOP : Severity.MEND,
           what,
           Phrase.of("replace it, whatever its tread"),
           MAKERS);
     } else if (years >= LEAST_ADVISED) {
       place.add(
-          Code.OLD_TIRE,
+          FindingKind.OLD_TIRE,
           trailer ? Severity.MEND : Severity.KNOW,
           what,
           trailer
@@ -131,7 +131,7 @@ final class AgeChecks {
           MAKERS);
     } else if (trailer && years >= TRAILER_DUE) {
       place.add(
-          Code.OLD_TIRE,
+          FindingKind.OLD_TIRE,
           Severity.KNOW,
           what,
           Phrase.of(

@@ -27,7 +27,7 @@ final class AxleMatchChecks {
 
   private AxleMatchChecks() {}
 
-  static void check(Inspection inspection, Findings findings) {
+  static void check(Inspection inspection, GatheredDefects findings) {
     for (AxleRef ref : inspection.axles()) {
       List<FittedTire> wheels = inspection.wheels(ref);
       mixed(ref, wheels, findings);
@@ -37,7 +37,7 @@ final class AxleMatchChecks {
     }
   }
 
-  private static void mixed(AxleRef ref, List<FittedTire> wheels, Findings findings) {
+  private static void mixed(AxleRef ref, List<FittedTire> wheels, GatheredDefects findings) {
     Map<String, String> sizes = new LinkedHashMap<>();
     Map<String, String> constructions = new LinkedHashMap<>();
     Map<String, String> classes = new LinkedHashMap<>();
@@ -68,7 +68,7 @@ final class AxleMatchChecks {
       findings
           .axle(ref)
           .add(
-              Code.MIXED_TIRES,
+              FindingKind.MIXED_TIRES,
               unlawful ? Severity.STOP : Severity.MEND,
               Phrase.of("its tires differ: {0}", String.join("; ", differing)),
               Phrase.of("fit the same kind of tire on the whole axle"),
@@ -112,7 +112,7 @@ final class AxleMatchChecks {
     return letter + (plies.isPresent() ? " (" + plies.getAsInt() + " ply rating)" : "");
   }
 
-  private static void mates(Inspection inspection, FittedTire wheel, Findings findings) {
+  private static void mates(Inspection inspection, FittedTire wheel, GatheredDefects findings) {
     Optional<FittedTire> mate = inspection.mate(wheel);
     OptionalDouble mine = diameter(wheel);
     OptionalDouble other = mate.map(AxleMatchChecks::diameter).orElse(OptionalDouble.empty());
@@ -124,7 +124,7 @@ final class AxleMatchChecks {
       findings
           .tire(wheel.position())
           .add(
-              Code.DUAL_DIAMETERS,
+              FindingKind.DUAL_DIAMETERS,
               Severity.MEND,
               Phrase.of(
                   "by its size {0}, more than half an inch, larger over the tread than its dual mate:"

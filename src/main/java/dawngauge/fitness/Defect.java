@@ -14,4 +14,4 @@ import dawngauge.explain.Phrase;
  * @param authority on whose word
  */
 public record Defect(
-    Code code, Severity severity, String where, Phrase what, Phrase toDo, Authority authority) {}
+    FindingKind code, Severity severity, String where, Phrase what, Phrase toDo, Authority authority) {}

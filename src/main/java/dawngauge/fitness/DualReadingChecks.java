@@ -22,7 +22,7 @@ final class DualReadingChecks {
    *
    * @param alone whether to tell of a tire that carries for its mate, which a forecast tells too
    */
-  static void check(Inspection inspection, Findings findings, boolean alone) {
+  static void check(Inspection inspection, GatheredDefects findings, boolean alone) {
     for (FittedTire wheel : inspection.wheels()) {
       LogEvent.Reading mine = inspection.latestCold(wheel.tire()).orElse(null);
       LogEvent.Reading other =
@@ -45,7 +45,7 @@ final class DualReadingChecks {
       LogEvent.Reading mine,
       LogEvent.Reading other,
       boolean tellAlone,
-      Findings.Place place) {
+      GatheredDefects.Place place) {
     GaugePressure apart = inspection.dualsApart();
     double low = mine.pressure().value().pascals();
     double high = other.pressure().value().pascals();
@@ -55,7 +55,7 @@ final class DualReadingChecks {
     }
     if (alone || high - low > apart.pascals() + LimitFinder.GRACE) {
       place.add(
-          Code.DUAL_PRESSURES,
+          FindingKind.DUAL_PRESSURES,
           alone ? Severity.STOP : Severity.MEND,
           Phrase.of(
               "read {0} cold, its dual mate {1}: {2}",

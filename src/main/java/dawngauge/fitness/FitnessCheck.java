@@ -41,7 +41,7 @@ public final class FitnessCheck {
    */
   public static List<Defect> of(Trip trip, Options options, boolean fittedReadings) {
     Inspection inspection = new Inspection(trip, options);
-    Findings findings = new Findings(trip.rig());
+    GatheredDefects findings = new GatheredDefects(trip.rig());
     RatingChecks.check(inspection, findings);
     WeightChecks.check(inspection, findings);
     TireLoadChecks.check(inspection, findings);

@@ -39,7 +39,7 @@ final class Inspection {
 
   private final Trip trip;
   private final FitnessCheck.Options options;
-  private final Burdens burdens;
+  private final PeakLoads burdens;
   private final List<FittedTire> wheels;
   private final List<LegSpeed> speeds = new ArrayList<>();
   private final List<String> legsWithoutSpeed = new ArrayList<>();
@@ -47,7 +47,7 @@ final class Inspection {
   Inspection(Trip given, FitnessCheck.Options options) {
     trip = given.route().stops().isEmpty() ? given.withRoute(Route.standing()) : given;
     this.options = options;
-    burdens = new Burdens(trip);
+    burdens = new PeakLoads(trip);
     Rig rig = trip.rig();
     wheels =
         rig.positions().stream()
@@ -115,7 +115,7 @@ final class Inspection {
     return 1 - options.confidence();
   }
 
-  Burdens burdens() {
+  PeakLoads burdens() {
     return burdens;
   }
 
@@ -132,7 +132,7 @@ final class Inspection {
   /** All axles in walking order. */
   List<AxleRef> axles() {
     return rig().vehicles().stream()
-        .flatMap((Vehicle vehicle) -> Burdens.axles(vehicle).stream())
+        .flatMap((Vehicle vehicle) -> PeakLoads.axles(vehicle).stream())
         .toList();
   }
 

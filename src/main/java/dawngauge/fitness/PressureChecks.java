@@ -21,13 +21,13 @@ final class PressureChecks {
 
   private PressureChecks() {}
 
-  static void check(Inspection inspection, Findings findings) {
+  static void check(Inspection inspection, GatheredDefects findings) {
     for (AxleRef ref : inspection.axles()) {
       if (inspection.rig().axle(ref).orElseThrow().label().isEmpty()) {
         findings
             .axle(ref)
             .add(
-                Code.NO_LABEL,
+                FindingKind.NO_LABEL,
                 Severity.KNOW,
                 Phrase.of("no tire size and cold pressure from the certification label"),
                 Phrase.of("read them off the label or placard"),
@@ -43,7 +43,7 @@ final class PressureChecks {
     }
   }
 
-  private static void label(FittedTire wheel, Findings findings) {
+  private static void label(FittedTire wheel, GatheredDefects findings) {
     LabelFitment label = wheel.label();
     if (label == null) {
       return;
@@ -64,7 +64,7 @@ final class PressureChecks {
     findings
         .tire(wheel.position())
         .add(
-            Code.LABEL_OF_OTHER_TIRE,
+            FindingKind.LABEL_OF_OTHER_TIRE,
             Severity.KNOW,
             Phrase.of(
                 "the label does not speak for this tire: it gives {0} for {1}, fitted is {2}",
@@ -77,7 +77,7 @@ final class PressureChecks {
       findings
           .tire(wheel.position())
           .add(
-              Code.RIM_LIMIT_UNKNOWN,
+              FindingKind.RIM_LIMIT_UNKNOWN,
               Severity.MEND,
               Phrase.of(
                   "the label is of another tire, and the limit of {0} is not known, which may be made for"
@@ -113,11 +113,11 @@ final class PressureChecks {
   }
 
   private static void aboveLimit(
-      FittedTire wheel, Phrase what, FittedTire.PressureLimit lowest, Findings findings) {
+      FittedTire wheel, Phrase what, FittedTire.PressureLimit lowest, GatheredDefects findings) {
     findings
         .tire(wheel.position())
         .add(
-            Code.PRESSURE_ABOVE_LIMIT,
+            FindingKind.PRESSURE_ABOVE_LIMIT,
             Severity.MEND,
             what,
             Phrase.of(
@@ -128,7 +128,7 @@ final class PressureChecks {
   }
 
   private static void target(
-      Inspection inspection, FittedTire wheel, GaugePressure target, Findings findings) {
+      Inspection inspection, FittedTire wheel, GaugePressure target, GatheredDefects findings) {
     above(wheel, target)
         .ifPresent(
             lowest ->
@@ -144,7 +144,7 @@ final class PressureChecks {
       findings
           .tire(wheel.position())
           .add(
-              Code.TARGET_NOT_USED,
+              FindingKind.TARGET_NOT_USED,
               Severity.MEND,
               Phrase.of("the target of {0} is not used: {1}", target, fault.words()),
               Phrase.of("set what the label says, or supply what is missing"),

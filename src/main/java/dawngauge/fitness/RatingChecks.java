@@ -24,7 +24,7 @@ final class RatingChecks {
 
   private RatingChecks() {}
 
-  static void check(Inspection inspection, Findings findings) {
+  static void check(Inspection inspection, GatheredDefects findings) {
     emptyPlaces(inspection, findings);
     for (FittedTire wheel : inspection.wheels()) {
       gaps(wheel, findings);
@@ -34,13 +34,13 @@ final class RatingChecks {
     }
   }
 
-  private static void emptyPlaces(Inspection inspection, Findings findings) {
+  private static void emptyPlaces(Inspection inspection, GatheredDefects findings) {
     for (WheelPosition position : inspection.rig().positions()) {
       if (inspection.rig().fittedAt(position).isEmpty()) {
         findings
             .tire(position)
             .add(
-                Code.NO_TIRE,
+                FindingKind.NO_TIRE,
                 Severity.KNOW,
                 Phrase.of("no tire is named here in the file: nothing is checked"),
                 Phrase.of("name the tire that is fitted"),
@@ -49,7 +49,7 @@ final class RatingChecks {
     }
   }
 
-  private static void gaps(FittedTire wheel, Findings findings) {
+  private static void gaps(FittedTire wheel, GatheredDefects findings) {
     for (Problem problem : wheel.gaps()) {
       if (problem.code() == ProblemCode.LABEL_POINT_NOT_USED) {
         continue; // the sum of the ratings tells
@@ -59,7 +59,7 @@ final class RatingChecks {
       findings
           .tire(wheel.position())
           .add(
-              unknown ? Code.RATING_UNKNOWN : Code.RATING_ASSUMED,
+              unknown ? FindingKind.RATING_UNKNOWN : FindingKind.RATING_ASSUMED,
               wrong ? Severity.MEND : Severity.KNOW,
               Phrase.of("{0}", problem.text()),
               unknown
@@ -69,14 +69,14 @@ final class RatingChecks {
     }
   }
 
-  private static void sum(Inspection inspection, AxleRef ref, Findings findings) {
+  private static void sum(Inspection inspection, AxleRef ref, GatheredDefects findings) {
     Axle axle = inspection.rig().axle(ref).orElseThrow();
     Entered<Mass> gawr = axle.gawr();
     if (gawr == null) {
       findings
           .axle(ref)
           .add(
-              Code.NO_GAWR,
+              FindingKind.NO_GAWR,
               Severity.KNOW,
               Phrase.of("no axle rating (GAWR): neither tires nor weight are held against it"),
               Phrase.of("read the GAWR off the certification label"),
@@ -101,7 +101,7 @@ final class RatingChecks {
       findings
           .axle(ref)
           .add(
-              Code.RATINGS_BELOW_GAWR,
+              FindingKind.RATINGS_BELOW_GAWR,
               Severity.MEND,
               Phrase.of(
                   "its tires are rated {0} together{1}, less than the axle's GAWR of {2}",

@@ -26,14 +26,14 @@ final class ReadingChecks {
   private static final Authority GAUGED = Authority.typed("cold readings");
 
   private final Inspection inspection;
-  private final Findings findings;
+  private final GatheredDefects findings;
 
-  private ReadingChecks(Inspection inspection, Findings findings) {
+  private ReadingChecks(Inspection inspection, GatheredDefects findings) {
     this.inspection = inspection;
     this.findings = findings;
   }
 
-  static void check(Inspection inspection, Findings findings, boolean fitted) {
+  static void check(Inspection inspection, GatheredDefects findings, boolean fitted) {
     ReadingChecks checks = new ReadingChecks(inspection, findings);
     for (FittedTire wheel : fitted ? inspection.wheels() : List.<FittedTire>of()) {
       checks.fitted(wheel);
@@ -45,7 +45,7 @@ final class ReadingChecks {
 
   private void fitted(FittedTire wheel) {
     LogEvent.Reading reading = inspection.latestCold(wheel.tire()).orElse(null);
-    Findings.Place place = findings.tire(wheel.position());
+    GatheredDefects.Place place = findings.tire(wheel.position());
     if (reading != null && judged(reading, place)) {
       Limits limits = inspection.limits(wheel);
       high(
@@ -58,11 +58,11 @@ final class ReadingChecks {
   }
 
   private void spare(Spare spare, Tire tire) {
-    Findings.Place place = findings.spare(spare);
+    GatheredDefects.Place place = findings.spare(spare);
     LogEvent.Reading reading = inspection.latestCold(tire).orElse(null);
     if (reading == null) {
       place.add(
-          Code.SPARE_NOT_GAUGED,
+          FindingKind.SPARE_NOT_GAUGED,
           Severity.KNOW,
           Phrase.of("no cold reading: its pressure is not known"),
           Phrase.of("gauge it before leaving, and log the reading"),
@@ -79,13 +79,13 @@ final class ReadingChecks {
   }
 
   /** Whether a reading can be judged as it stands; says so if not. */
-  private boolean judged(LogEvent.Reading reading, Findings.Place place) {
+  private boolean judged(LogEvent.Reading reading, GatheredDefects.Place place) {
     Gauge gauge = gauge(reading);
     if (gauge == null || gauge.kind() == Gauge.Kind.OPEN) {
       return true;
     }
     place.add(
-        Code.READING_NOT_JUDGED,
+        FindingKind.READING_NOT_JUDGED,
         Severity.KNOW,
         Phrase.of(
             "its last cold reading is by gauge \"{0}\", which subtracts sea level and reads low on"
@@ -96,11 +96,11 @@ final class ReadingChecks {
     return false;
   }
 
-  private void high(LogEvent.Reading reading, double ceiling, double most, Findings.Place place) {
+  private void high(LogEvent.Reading reading, double ceiling, double most, GatheredDefects.Place place) {
     GaugePressure pressure = reading.pressure().value();
     if (pressure.pascals() > most) {
       place.add(
-          Code.READING_HIGH,
+          FindingKind.READING_HIGH,
           Severity.MEND,
           Phrase.of(
               "read {0} cold, above the {1} that tire, wheel and valve may take",
@@ -111,7 +111,7 @@ final class ReadingChecks {
   }
 
   private void low(
-      LogEvent.Reading reading, List<Limits> limits, double reference, Findings.Place place) {
+      LogEvent.Reading reading, List<Limits> limits, double reference, GatheredDefects.Place place) {
     GaugePressure pressure = reading.pressure().value();
     GaugeErrors errors = GaugeErrors.of(gauge(reading));
     RanLow ranLow = RanLow.of(pressure.pascals(), errors.sigma(), reference);
@@ -122,7 +122,7 @@ final class ReadingChecks {
     if (ranLow != RanLow.NO) {
       boolean likely = ranLow == RanLow.LIKELY;
       place.add(
-          Code.READING_LOW,
+          FindingKind.READING_LOW,
           likely ? Severity.STOP : Severity.MEND,
           Phrase.of(
               likely
@@ -139,7 +139,7 @@ final class ReadingChecks {
           Authority.regulation("29 CFR 1910.177(f)(2)"));
     } else if (under > inspection.allowed()) {
       place.add(
-          Code.READING_LOW,
+          FindingKind.READING_LOW,
           Severity.MEND,
           Phrase.of(
               "read {0} cold: {1} chance that its load needs more", pressure, new Ratio(under)),

@@ -22,16 +22,16 @@ final class SpareChecks {
   private final Inspection inspection;
   private final Spare spare;
   private final Tire tire;
-  private final Findings.Place place;
+  private final GatheredDefects.Place place;
 
-  private SpareChecks(Inspection inspection, Spare spare, Tire tire, Findings.Place place) {
+  private SpareChecks(Inspection inspection, Spare spare, Tire tire, GatheredDefects.Place place) {
     this.inspection = inspection;
     this.spare = spare;
     this.tire = tire;
     this.place = place;
   }
 
-  static void check(Inspection inspection, Findings findings) {
+  static void check(Inspection inspection, GatheredDefects findings) {
     Rig rig = inspection.rig();
     Set<String> served = new HashSet<>();
     for (Spare spare : rig.spares()) {
@@ -47,7 +47,7 @@ final class SpareChecks {
         findings
             .vehicle(vehicle)
             .add(
-                Code.NO_SPARE,
+                FindingKind.NO_SPARE,
                 Severity.KNOW,
                 Phrase.of("no spare in the file that fits it"),
                 Phrase.of("carry one that fits, or note the one aboard"),
@@ -74,14 +74,14 @@ final class SpareChecks {
             .toList();
     if (inspection.rig().specOf(tire).filter(spec -> spec.size() == null).isPresent()) {
       place.add(
-          Code.SPARE_SIZE,
+          FindingKind.SPARE_SIZE,
           Severity.KNOW,
           Phrase.of("its size is not known: whether it fits is not checked"),
           Phrase.of("type the size on its sidewall"),
           Authority.typed("sidewall of tire \"" + tire.type() + "\""));
     } else if (!misfits.isEmpty()) {
       place.add(
-          Code.SPARE_SIZE,
+          FindingKind.SPARE_SIZE,
           Severity.MEND,
           Phrase.of(
               "{0} is of another size than {1} takes",
@@ -90,7 +90,7 @@ final class SpareChecks {
           Authority.regulation("49 CFR 570.62"));
     } else if (places.isEmpty()) {
       place.add(
-          Code.SPARE_SIZE,
+          FindingKind.SPARE_SIZE,
           Severity.MEND,
           Phrase.of(
               "its size fits no axle of single wheels, and none is named that it is meant for"),
@@ -102,7 +102,7 @@ final class SpareChecks {
   private void wheelMarks() {
     if (spare.wheelMaxPressure() == null || spare.wheelMaxLoad() == null) {
       place.add(
-          Code.SPARE_WHEEL_UNKNOWN,
+          FindingKind.SPARE_WHEEL_UNKNOWN,
           Severity.KNOW,
           Phrase.of("what its wheel may carry, and at which pressure, is not known"),
           Phrase.of("read load and pressure off the wheel"),
@@ -116,7 +116,7 @@ final class SpareChecks {
       for (Problem problem : wheel.gaps()) {
         if (problem.code() != ProblemCode.LABEL_POINT_NOT_USED) {
           place.add(
-              wheel.capacity() == null ? Code.RATING_UNKNOWN : Code.RATING_ASSUMED,
+              wheel.capacity() == null ? FindingKind.RATING_UNKNOWN : FindingKind.RATING_ASSUMED,
               Severity.KNOW,
               Phrase.of("{0}", problem.text()),
               Phrase.of("complete the figures"),
@@ -132,7 +132,7 @@ final class SpareChecks {
       double most = tooWeak.stream().mapToDouble(SpareFit::mostKilograms).min().orElseThrow();
       double load = tooWeak.stream().mapToDouble(this::loadKilograms).max().orElseThrow();
       place.add(
-          Code.SPARE_LOAD,
+          FindingKind.SPARE_LOAD,
           Severity.MEND,
           Phrase.of(
               "tire and wheel may carry {0}; up to {2} is asked for on {1}",
@@ -162,7 +162,7 @@ final class SpareChecks {
       double asked =
           over.stream().mapToDouble(fit -> fit.place().labelPascals()).max().orElseThrow();
       place.add(
-          Code.SPARE_PRESSURE,
+          FindingKind.SPARE_PRESSURE,
           Severity.MEND,
           Phrase.of(
               "tire and wheel may take {0}; up to {2} is asked for by the label of {1}",

@@ -29,12 +29,12 @@ final class SpeedChecks {
 
   private SpeedChecks() {}
 
-  static void check(Inspection inspection, Findings findings) {
+  static void check(Inspection inspection, GatheredDefects findings) {
     if (!inspection.legsWithoutSpeed().isEmpty()) {
       findings
           .trip()
           .add(
-              Code.SPEED_UNKNOWN,
+              FindingKind.SPEED_UNKNOWN,
               Severity.KNOW,
               Phrase.of(
                   "speed not known, so not held against the tires: {0}",
@@ -58,13 +58,13 @@ final class SpeedChecks {
   }
 
   private static void symbol(
-      FittedTire wheel, String symbol, Inspection.@Nullable LegSpeed fastest, Findings findings) {
+      FittedTire wheel, String symbol, Inspection.@Nullable LegSpeed fastest, GatheredDefects findings) {
     Optional<Speed> top = SpeedSymbol.top(symbol);
     if (top.isEmpty()) {
       findings
           .tire(wheel.position())
           .add(
-              Code.SPEED_SYMBOL_UNKNOWN,
+              FindingKind.SPEED_SYMBOL_UNKNOWN,
               Severity.KNOW,
               Phrase.of(
                   "speed symbol \"{0}\" is not in the table: its speed is not checked", symbol),
@@ -75,7 +75,7 @@ final class SpeedChecks {
       findings
           .tire(wheel.position())
           .add(
-              Code.TOO_FAST,
+              FindingKind.TOO_FAST,
               Severity.STOP,
               Phrase.of(
                   "speed symbol {0} allows {1}, but {2} is driven at up to {3}{4}: not for this speed",
@@ -86,13 +86,13 @@ final class SpeedChecks {
   }
 
   private static void trailerTire(
-      Inspection inspection, FittedTire wheel, Inspection.LegSpeed fastest, Findings findings) {
+      Inspection inspection, FittedTire wheel, Inspection.LegSpeed fastest, GatheredDefects findings) {
     TrailerSpeedRule.Effect effect = TrailerSpeedRule.at(fastest.top());
     if (!effect.allowed()) {
       findings
           .tire(wheel.position())
           .add(
-              Code.TOO_FAST,
+              FindingKind.TOO_FAST,
               Severity.STOP,
               Phrase.of(
                   "special trailer tire without speed symbol, but {0} is driven at up to {1}{2}, above"
@@ -110,7 +110,7 @@ final class SpeedChecks {
       findings
           .tire(wheel.position())
           .add(
-              Code.TRAILER_TIRE_SPEED,
+              FindingKind.TRAILER_TIRE_SPEED,
               fits ? Severity.KNOW : Severity.MEND,
               Phrase.of(
                   "special trailer tire without speed symbol, and {0} is driven at up to {1}{2}: it"

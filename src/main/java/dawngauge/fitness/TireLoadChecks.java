@@ -23,12 +23,12 @@ final class TireLoadChecks {
 
   private TireLoadChecks() {}
 
-  static void check(Inspection inspection, Findings findings) {
+  static void check(Inspection inspection, GatheredDefects findings) {
     for (AxleRef ref : inspection.axles()) {
       sides(inspection, ref, findings);
     }
     for (FittedTire wheel : inspection.wheels()) {
-      Burdens.Burden burden = inspection.burdens().tire(wheel.position()).orElse(null);
+      PeakLoads.Burden burden = inspection.burdens().tire(wheel.position()).orElse(null);
       if (burden == null) {
         continue;
       }
@@ -42,7 +42,7 @@ final class TireLoadChecks {
     }
   }
 
-  private static void sides(Inspection inspection, AxleRef ref, Findings findings) {
+  private static void sides(Inspection inspection, AxleRef ref, GatheredDefects findings) {
     for (WheelPosition position : inspection.rig().positions()) {
       Optional<Double> share = inspection.burdens().sideShare(position);
       if (position.axle().equals(ref)
@@ -51,7 +51,7 @@ final class TireLoadChecks {
         findings
             .axle(ref)
             .add(
-                Code.UNEVEN_SIDES,
+                FindingKind.UNEVEN_SIDES,
                 Severity.KNOW,
                 Phrase.of(
                     "its {0} side carries {1} of its load: more than 52.5 to 47.5",
@@ -66,7 +66,7 @@ final class TireLoadChecks {
   }
 
   private static void wheelLoad(
-      Inspection inspection, FittedTire wheel, Burdens.Burden burden, Findings findings) {
+      Inspection inspection, FittedTire wheel, PeakLoads.Burden burden, GatheredDefects findings) {
     Entered<Mass> most = wheel.axle().wheelMaxLoad();
     if (most == null) {
       return;
@@ -77,7 +77,7 @@ final class TireLoadChecks {
       findings
           .tire(wheel.position())
           .add(
-              Code.WHEEL_OVERLOADED,
+              FindingKind.WHEEL_OVERLOADED,
               over ? Severity.STOP : Severity.KNOW,
               over
                   ? Phrase.of(
@@ -97,8 +97,8 @@ final class TireLoadChecks {
       Inspection inspection,
       FittedTire wheel,
       Limits limits,
-      Burdens.Burden burden,
-      Findings findings) {
+      PeakLoads.Burden burden,
+      GatheredDefects findings) {
     Capacity capacity = wheel.capacity();
     if (capacity == null) {
       return;
@@ -106,7 +106,7 @@ final class TireLoadChecks {
     findings
         .tire(wheel.position())
         .add(
-            Code.TIRE_OVERLOADED,
+            FindingKind.TIRE_OVERLOADED,
             Severity.STOP,
             Phrase.of(
                 "carries {0} {1}, more than the {2} it may at any allowed pressure",
@@ -130,8 +130,8 @@ final class TireLoadChecks {
       Inspection inspection,
       FittedTire wheel,
       Limits limits,
-      Burdens.Burden burden,
-      Findings findings) {
+      PeakLoads.Burden burden,
+      GatheredDefects findings) {
     double left = limits.marginAt(limits.aim());
     if (!(left < inspection.reserve() - SpareFit.ROUNDING / burden.likely().kilograms())) {
       return;
@@ -141,7 +141,7 @@ final class TireLoadChecks {
     findings
         .tire(wheel.position())
         .add(
-            shown ? Code.RESERVE_SMALL : Code.LOAD_NOT_SHOWN,
+            shown ? FindingKind.RESERVE_SMALL : FindingKind.LOAD_NOT_SHOWN,
             shown ? Severity.KNOW : Severity.MEND,
             shown
                 ? Phrase.of(

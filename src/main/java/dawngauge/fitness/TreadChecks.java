@@ -29,7 +29,7 @@ final class TreadChecks {
 
   private TreadChecks() {}
 
-  static void check(Inspection inspection, Findings findings) {
+  static void check(Inspection inspection, GatheredDefects findings) {
     for (FittedTire wheel : inspection.wheels()) {
       tire(wheel.tire(), wheel.steers(), wheel.onTrailer(), findings.tire(wheel.position()));
     }
@@ -47,7 +47,7 @@ final class TreadChecks {
     }
   }
 
-  private static void tire(Tire tire, boolean steers, boolean trailer, Findings.Place place) {
+  private static void tire(Tire tire, boolean steers, boolean trailer, GatheredDefects.Place place) {
     List<String> seen =
         Arrays.stream(Tire.Damage.values())
             .filter(damage -> tire.damage().contains(damage) && !damage.isRepair())
@@ -55,7 +55,7 @@ final class TreadChecks {
             .toList();
     if (!seen.isEmpty()) {
       place.add(
-          Code.DAMAGE,
+          FindingKind.DAMAGE,
           Severity.STOP,
           Phrase.of("seen on it: {0}", Words.and(seen)),
           Phrase.of("take it off; have it inspected by a qualified technician"),
@@ -65,7 +65,7 @@ final class TreadChecks {
     for (Tire.Damage repair : Tire.Damage.values()) {
       if (repair.isRepair() && tire.damage().contains(repair)) {
         place.add(
-            Code.POOR_REPAIR,
+            FindingKind.POOR_REPAIR,
             Severity.MEND,
             Phrase.of("{0}: no lasting repair", repair.word()),
             Phrase.of(
@@ -76,7 +76,7 @@ final class TreadChecks {
     Entered<TreadDepth> tread = tire.tread();
     if (tread == null) {
       place.add(
-          Code.NO_TREAD,
+          FindingKind.NO_TREAD,
           Severity.KNOW,
           Phrase.of("no tread depth: wear is not checked"),
           Phrase.of("measure the shallowest groove"),
@@ -86,14 +86,14 @@ final class TreadChecks {
     TreadDepth legal = steers ? STEERING : OTHERS;
     if (under(tread.value(), legal)) {
       place.add(
-          Code.TREAD_BELOW_LEGAL,
+          FindingKind.TREAD_BELOW_LEGAL,
           Severity.STOP,
           Phrase.of("tread {0}, under the legal limit of {1}", shown(tread.value()), legal),
           Phrase.of("replace it"),
           Authority.regulation(steers ? "49 CFR 393.75(b)" : "49 CFR 393.75(c)"));
     } else if (trailer && under(tread.value(), TRAILER_PRACTICE)) {
       place.add(
-          Code.TREAD_LOW,
+          FindingKind.TREAD_LOW,
           Severity.MEND,
           Phrase.of(
               "tread {0}, under the {1} at which trailer tires are replaced",

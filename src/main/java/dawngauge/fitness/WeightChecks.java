@@ -24,7 +24,7 @@ final class WeightChecks {
 
   private WeightChecks() {}
 
-  static void check(Inspection inspection, Findings findings) {
+  static void check(Inspection inspection, GatheredDefects findings) {
     for (AxleRef ref : inspection.axles()) {
       if (inspection.burdens().weighed(ref)) {
         axle(inspection, ref, findings);
@@ -37,7 +37,7 @@ final class WeightChecks {
     }
   }
 
-  private static void notWeighed(Inspection inspection, AxleRef ref, Findings findings) {
+  private static void notWeighed(Inspection inspection, AxleRef ref, GatheredDefects findings) {
     boolean rated = inspection.burdens().basis(ref) == Loads.Basis.NOT_WEIGHED;
     boolean trailer =
         inspection
@@ -48,7 +48,7 @@ final class WeightChecks {
     findings
         .axle(ref)
         .add(
-            Code.NOT_WEIGHED,
+            FindingKind.NOT_WEIGHED,
             Severity.KNOW,
             rated
                 ? Phrase.of(
@@ -62,9 +62,9 @@ final class WeightChecks {
             Authority.commonPractice());
   }
 
-  private static void axle(Inspection inspection, AxleRef ref, Findings findings) {
+  private static void axle(Inspection inspection, AxleRef ref, GatheredDefects findings) {
     Entered<Mass> gawr = inspection.rig().axle(ref).orElseThrow().gawr();
-    Burdens.Burden burden = inspection.burdens().axle(ref).orElseThrow();
+    PeakLoads.Burden burden = inspection.burdens().axle(ref).orElseThrow();
     if (gawr == null) {
       return;
     }
@@ -73,7 +73,7 @@ final class WeightChecks {
       findings
           .axle(ref)
           .add(
-              Code.AXLE_OVER_GAWR,
+              FindingKind.AXLE_OVER_GAWR,
               Severity.STOP,
               Phrase.of(
                   "carries {0} {1}, more than its GAWR of {2}",
@@ -84,7 +84,7 @@ final class WeightChecks {
       findings
           .axle(ref)
           .add(
-              Code.GROUP_NEAR_GAWR,
+              FindingKind.GROUP_NEAR_GAWR,
               Severity.KNOW,
               Phrase.of(
                   "was weighed together with another axle; at an equal share it carries {0} {1}, but"
@@ -96,7 +96,7 @@ final class WeightChecks {
       findings
           .axle(ref)
           .add(
-              Code.NOTHING_TO_SPARE,
+              FindingKind.NOTHING_TO_SPARE,
               Severity.KNOW,
               Phrase.of(
                   "carries {0} {1}, within 5 % of its GAWR of {2}: nothing to spare",
@@ -106,20 +106,20 @@ final class WeightChecks {
     }
   }
 
-  private static void vehicle(Inspection inspection, Vehicle vehicle, Findings findings) {
+  private static void vehicle(Inspection inspection, Vehicle vehicle, GatheredDefects findings) {
     Entered<Mass> gvwr = vehicle.gvwr();
     if (gvwr == null) {
       findings
           .vehicle(vehicle)
           .add(
-              Code.NO_GVWR,
+              FindingKind.NO_GVWR,
               Severity.KNOW,
               Phrase.of("no vehicle rating (GVWR): its weight is not held against it"),
               Phrase.of("read the GVWR off the certification label"),
               LABEL);
       return;
     }
-    Burdens.Burden burden = inspection.burdens().vehicle(vehicle).orElse(null);
+    PeakLoads.Burden burden = inspection.burdens().vehicle(vehicle).orElse(null);
     if (burden == null) {
       return; // its axles say that they were not weighed
     }
@@ -129,7 +129,7 @@ final class WeightChecks {
       findings
           .vehicle(vehicle)
           .add(
-              Code.VEHICLE_OVER_GVWR,
+              FindingKind.VEHICLE_OVER_GVWR,
               Severity.STOP,
               Phrase.of(
                   "weighs {0} {1}{2}, more than its GVWR of {3}",
@@ -143,7 +143,7 @@ final class WeightChecks {
       findings
           .vehicle(vehicle)
           .add(
-              Code.HITCH_LOAD_UNKNOWN,
+              FindingKind.HITCH_LOAD_UNKNOWN,
               Severity.KNOW,
               Phrase.of(
                   "its axles carry {0} {1}, but it was weighed hitched and the hitch load is not known:"

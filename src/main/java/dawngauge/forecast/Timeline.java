@@ -126,9 +126,9 @@ final class Timeline {
     double start = time(visits.get(0).arrive());
     double end = time(visits.get(visits.size() - 1).leave());
     NodeTimes times = new NodeTimes(start, end, GRID_SECONDS);
-    for (double kink : ambient.kinks()) {
-      if (kink > start && kink < end) {
-        times.knot(kink);
+    for (double breakpoint : ambient.breakpoints()) {
+      if (breakpoint > start && breakpoint < end) {
+        times.knot(breakpoint);
       }
     }
     for (Itinerary.Visit visit : visits) {

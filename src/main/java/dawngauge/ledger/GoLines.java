@@ -1,6 +1,6 @@
 package dawngauge.ledger;
 
-import dawngauge.fitness.Code;
+import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Defect;
 import dawngauge.fitness.Severity;
 import dawngauge.quantity.UnitSystem;
@@ -44,7 +44,7 @@ public final class GoLines {
     for (Defect defect : fitness) {
       if (defect.severity() == Severity.STOP) {
         lines.add(NO_GO + line(defect, units));
-      } else if (defect.code() == Code.HOLD_AHEAD) {
+      } else if (defect.code() == FindingKind.HOLD_AHEAD) {
         lines.add(line(defect, units));
       }
     }
@@ -62,7 +62,7 @@ public final class GoLines {
 
   private static List<Defect> others(List<Defect> fitness) {
     return fitness.stream()
-        .filter(defect -> defect.severity() == Severity.MEND && defect.code() != Code.HOLD_AHEAD)
+        .filter(defect -> defect.severity() == Severity.MEND && defect.code() != FindingKind.HOLD_AHEAD)
         .toList();
   }
 

@@ -103,9 +103,9 @@ public final class Capacity {
               ProblemCode.LABEL_POINT_NOT_USED,
               "",
               spec.name(),
-              Figures.both(label.load()),
-              Figures.both(label.coldPressure()),
-              Figures.both(rating.load())));
+              BothSystems.both(label.load()),
+              BothSystems.both(label.coldPressure()),
+              BothSystems.both(rating.load())));
     }
     Basis basis = point != null && LoadCurve.raises(rating, point) ? Basis.LABEL : Basis.SIDEWALL;
     return Outcome.of(
@@ -136,8 +136,8 @@ public final class Capacity {
               ProblemCode.ROWS_END_EARLY,
               "",
               spec.name(),
-              Figures.both(last),
-              Figures.both(rating.pressure())));
+              BothSystems.both(last),
+              BothSystems.both(rating.pressure())));
     }
   }
 

@@ -105,8 +105,8 @@ record Rating(Mass load, GaugePressure pressure, double divisor, List<Step> step
               ProblemCode.DUAL_LOAD_ABOVE_SINGLE,
               "",
               spec.name(),
-              Figures.both(found.value()),
-              Figures.both(single.value())));
+              BothSystems.both(found.value()),
+              BothSystems.both(single.value())));
       return null;
     }
     if (spec.classOrFromSize() != TireClass.LIGHT_TRUCK) {
@@ -119,7 +119,7 @@ record Rating(Mass load, GaugePressure pressure, double divisor, List<Step> step
     }
     Mass estimate = single.value().times(LIGHT_TRUCK_DUAL);
     problems.add(
-        Problem.of(ProblemCode.DUAL_LOAD_ESTIMATED, "", spec.name(), Figures.both(estimate)));
+        Problem.of(ProblemCode.DUAL_LOAD_ESTIMATED, "", spec.name(), BothSystems.both(estimate)));
     return then(
         single,
         new Step(

@@ -4,7 +4,7 @@ import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
-import dawngauge.tire.Figures;
+import dawngauge.tire.BothSystems;
 import dawngauge.tire.TireClass;
 import dawngauge.tire.TireSize;
 import dawngauge.tire.TireSpec;
@@ -39,8 +39,8 @@ public record LabelFitment(
     return Problem.of(
         ProblemCode.LABEL_ABOVE_LIMIT,
         where,
-        Figures.both(coldPressure.value()),
-        Figures.both(limit));
+        BothSystems.both(coldPressure.value()),
+        BothSystems.both(limit));
   }
 
   /** Whether size, class and load range, as far as both are known, are those of a tire. */

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
-import dawngauge.fitness.Code;
+import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Defect;
 import dawngauge.fitness.Severity;
 import dawngauge.quantity.UnitSystem;
@@ -33,7 +33,7 @@ class GoNoGoTest {
   void aHoldWhereTheRigStandsIsNoGo() {
     assertThat(list(loaded("70 psi").to("End", 0, "60 °F")))
         .hasSize(2)
-        .allMatch(defect -> defect.severity() == Severity.STOP && defect.code() == Code.HOLD_HERE);
+        .allMatch(defect -> defect.severity() == Severity.STOP && defect.code() == FindingKind.HOLD_HERE);
   }
 
   @Test
@@ -41,18 +41,18 @@ class GoNoGoTest {
     List<Defect> list = list(coldNightAhead(loaded("80 psi")));
     assertThat(list).noneMatch(defect -> defect.severity() == Severity.STOP);
     assertThat(list)
-        .filteredOn(defect -> defect.code() == Code.HOLD_AHEAD)
+        .filteredOn(defect -> defect.code() == FindingKind.HOLD_AHEAD)
         .hasSize(2)
         .allMatch(defect -> said(defect).startsWith("go as far as Rest: between Rest and Pass"));
-    assertThat(list).filteredOn(defect -> defect.code() == Code.LOOK_HERE).hasSize(2);
+    assertThat(list).filteredOn(defect -> defect.code() == FindingKind.LOOK_HERE).hasSize(2);
   }
 
   /** Held at Home for what was read there, it is not told to go as far as Rest. */
   @Test
   void aTireThatIsHeldHereIsNotToldHowFarItMayGo() {
     List<Defect> list = list(coldNightAhead(loaded("60 psi")));
-    assertThat(list).extracting(Defect::code).contains(Code.HOLD_HERE);
-    assertThat(list).extracting(Defect::code).doesNotContain(Code.HOLD_AHEAD);
+    assertThat(list).extracting(Defect::code).contains(FindingKind.HOLD_HERE);
+    assertThat(list).extracting(Defect::code).doesNotContain(FindingKind.HOLD_AHEAD);
   }
 
   @Test
@@ -60,14 +60,14 @@ class GoNoGoTest {
     // The damage is told by the check of the rig; the hold at Rest is the forecast's own.
     Scenario scenario =
         coldNightAhead(loaded("80 psi")).damaged(WheelSlot.RIGHT, Tire.Damage.CORD_SHOWING);
-    assertThat(list(scenario)).extracting(Defect::code).contains(Code.HOLD_AHEAD);
+    assertThat(list(scenario)).extracting(Defect::code).contains(FindingKind.HOLD_AHEAD);
   }
 
   @Test
   void whatIsToBeSetBeforeItRollsIsPutRight() {
     assertThat(list(loaded("70 psi").air().to("End", 0, "60 °F")))
         .hasSize(2)
-        .allMatch(defect -> defect.severity() == Severity.MEND && defect.code() == Code.SET_HERE);
+        .allMatch(defect -> defect.severity() == Severity.MEND && defect.code() == FindingKind.SET_HERE);
   }
 
   @Test
@@ -92,7 +92,7 @@ class GoNoGoTest {
   void theRigsOwnFaultsStandBehindAHold() {
     Defect worn =
         new Defect(
-            Code.SET_HERE,
+            FindingKind.SET_HERE,
             Severity.MEND,
             "trailer",
             Phrase.of("any"),
@@ -115,7 +115,7 @@ class GoNoGoTest {
             .to("Hut", 0.5, "20 °F")
             .to("End", 0, "60 °F");
     assertThat(list(scenario))
-        .filteredOn(defect -> defect.code() == Code.HOLD_AHEAD)
+        .filteredOn(defect -> defect.code() == FindingKind.HOLD_AHEAD)
         .hasSize(2)
         .allMatch(defect -> said(defect).startsWith("go as far as Rest: between Rest and Pass"));
   }

@@ -85,7 +85,7 @@ class AirSeriesTest {
     // the published error of the day itself, half a kelvin more for each hour outside: ours
     assertThat(series.sigmaAt(seconds(instant)))
         .isCloseTo(fahrenheitError * 5 / 9 + outside, within(1e-9));
-    assertThat(series.kinks())
+    assertThat(series.breakpoints())
         .containsExactly(seconds("2027-03-09T06:00:00Z"), seconds("2027-03-09T08:00:00Z"));
   }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Findings against the figures of the published rules. */
 class PublishedRulesTest {
 
-  private static List<Defect> found(Code code, String... changes) {
+  private static List<Defect> found(FindingKind code, String... changes) {
     return SoundRig.check(SoundRig.with(changes)).stream()
         .filter(defect -> defect.code() == code)
         .toList();
@@ -34,7 +34,7 @@ class PublishedRulesTest {
   void sumOfRatingsAgainstGawr(String vehicle, String tireClass, String gawr, boolean less) {
     List<Defect> found =
         found(
-            Code.RATINGS_BELOW_GAWR,
+            FindingKind.RATINGS_BELOW_GAWR,
             "rig/vehicles/pickup/kind='" + vehicle + "'",
             "rig/vehicles/pickup/axles/0/gawr='" + gawr + "'",
             "rig/vehicles/pickup/axles/0/tires/left='X1'",
@@ -66,7 +66,7 @@ class PublishedRulesTest {
     "1521, 2021-04-11, 6 years and 0 months"
   })
   void ageCountsFromTheWeekOfTheDateCode(String code, String week, String age) {
-    List<Defect> found = found(Code.OLD_TIRE, "rig/tires/T1/dateCode='" + code + "'");
+    List<Defect> found = found(FindingKind.OLD_TIRE, "rig/tires/T1/dateCode='" + code + "'");
     assertThat(found).hasSize(1);
     assertThat(found.get(0).what().in(UnitSystem.US))
         .contains("week from " + week)
@@ -77,7 +77,7 @@ class PublishedRulesTest {
   @ParameterizedTest
   @CsvSource({"1622", "5223"})
   void trailerTireUnderFiveYearsIsNoFinding(String code) {
-    assertThat(found(Code.OLD_TIRE, "rig/tires/T1/dateCode='" + code + "'")).isEmpty();
+    assertThat(found(FindingKind.OLD_TIRE, "rig/tires/T1/dateCode='" + code + "'")).isEmpty();
   }
 
   /** 49 CFR 393.75(b): 4/32 in on front wheels of trucks; (c): 2/32 in on all others. */
@@ -91,7 +91,7 @@ class PublishedRulesTest {
     "T1, 1.9/32 in, true"
   })
   void legalTread(String tire, String tread, boolean unlawful) {
-    assertThat(found(Code.TREAD_BELOW_LEGAL, "rig/tires/" + tire + "/tread='" + tread + "'"))
+    assertThat(found(FindingKind.TREAD_BELOW_LEGAL, "rig/tires/" + tire + "/tread='" + tread + "'"))
         .hasSize(unlawful ? 1 : 0);
   }
 
@@ -120,7 +120,7 @@ class PublishedRulesTest {
                 "route/stops/b/leg/topSpeed='" + top + "'",
                 "rig/vehicles/trailer/axles/0/gawr='6000 lb'",
                 "rig/vehicles/trailer/axles/0/label/0/coldPressure='" + label + "'"))) {
-      boolean ofSpeed = defect.code() == Code.TRAILER_TIRE_SPEED || defect.code() == Code.TOO_FAST;
+      boolean ofSpeed = defect.code() == FindingKind.TRAILER_TIRE_SPEED || defect.code() == FindingKind.TOO_FAST;
       if (ofSpeed && defect.where().startsWith("trailer axle 1")) {
         said.add(defect.severity() + " " + defect.code());
       }
@@ -134,7 +134,7 @@ class PublishedRulesTest {
   void speedSymbol(String symbol, String top, boolean tooFast) {
     List<Defect> found =
         found(
-            Code.TOO_FAST,
+            FindingKind.TOO_FAST,
             "rig/tireTypes/LT/speedSymbol='" + symbol + "'",
             "route/stops/b/leg/topSpeed='" + top + "'");
     assertThat(found).hasSize(tooFast ? 2 : 0); // one an axle
@@ -151,7 +151,7 @@ class PublishedRulesTest {
   void loadRangesAreExplainedByPlyRating(String letter, String words) {
     List<Defect> found =
         found(
-            Code.MIXED_TIRES,
+            FindingKind.MIXED_TIRES,
             "rig/tires/T1/type='other'",
             "rig/tireTypes/other/loadRange='" + letter + "'");
     assertThat(found).hasSize(1);

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
-import dawngauge.fitness.Code;
+import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Defect;
 import dawngauge.fitness.Severity;
 import dawngauge.quantity.UnitSystem;
@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** The head of a page names what forbids going and how far it goes, and counts the rest. */
 class GoLinesTest {
 
-  private static Defect defect(Code code, Severity severity, String where) {
+  private static Defect defect(FindingKind code, Severity severity, String where) {
     return new Defect(
         code,
         severity,
@@ -26,11 +26,11 @@ class GoLinesTest {
 
   private static final List<Defect> LIST =
       List.of(
-          defect(Code.HOLD_HERE, Severity.STOP, "a"),
-          defect(Code.HOLD_AHEAD, Severity.MEND, "b"),
-          defect(Code.SET_HERE, Severity.MEND, "c"),
-          defect(Code.LOOK_HERE, Severity.MEND, "d"),
-          defect(Code.NO_TREAD, Severity.KNOW, "e"));
+          defect(FindingKind.HOLD_HERE, Severity.STOP, "a"),
+          defect(FindingKind.HOLD_AHEAD, Severity.MEND, "b"),
+          defect(FindingKind.SET_HERE, Severity.MEND, "c"),
+          defect(FindingKind.LOOK_HERE, Severity.MEND, "d"),
+          defect(FindingKind.NO_TREAD, Severity.KNOW, "e"));
 
   @Test
   void holdsAreNamedAndWhatIsToBePutRightIsCounted() {
@@ -52,10 +52,10 @@ class GoLinesTest {
   /** As its card: one thing to put right, in two places. */
   @Test
   void whatIsAlikeInTwoPlacesIsCountedOnce() {
-    Defect first = defect(Code.SET_HERE, Severity.MEND, "c");
+    Defect first = defect(FindingKind.SET_HERE, Severity.MEND, "c");
     Defect alike =
         new Defect(
-            Code.SET_HERE, Severity.MEND, "d", first.what(), first.toDo(), first.authority());
+            FindingKind.SET_HERE, Severity.MEND, "d", first.what(), first.toDo(), first.authority());
     assertThat(GoLines.of(List.of(first, alike), UnitSystem.US))
         .containsExactly("1 to put right before leaving: see the rig");
     assertThat(GoLines.putRight(List.of(first, alike), UnitSystem.US))

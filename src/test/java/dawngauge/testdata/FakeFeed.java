@@ -58,7 +58,7 @@ public final class FakeFeed implements AmbientSource {
     }
 
     @Override
-    public List<Double> kinks() {
+    public List<Double> breakpoints() {
       return List.of();
     }
 

@@ -4,7 +4,7 @@ import dawngauge.field.Member;
 import dawngauge.field.TireFields;
 import dawngauge.field.VehicleFields;
 import dawngauge.field.WeightFields;
-import dawngauge.fitness.Code;
+import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Defect;
 import dawngauge.fitness.Severity;
 import dawngauge.quantity.UnitSystem;
@@ -48,7 +48,7 @@ final class FindingLinks extends VBox {
   }
 
   /** The label of the field that a finding is about; empty where it is about none. */
-  static String label(Code code) {
+  static String label(FindingKind code) {
     Member<?> member =
         switch (code) {
           case OLD_TIRE, DATE_CODE_UNREADABLE, NO_DATE_CODE -> TireFields.DATE_CODE;

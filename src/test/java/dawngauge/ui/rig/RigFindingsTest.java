@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
-import dawngauge.fitness.Code;
+import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Defect;
 import dawngauge.fitness.Severity;
 import dawngauge.testdata.RigBuilder;
@@ -18,7 +18,7 @@ class RigFindingsTest {
 
   private static Defect defect(String where, Severity severity) {
     return new Defect(
-        Code.NO_TREAD,
+        FindingKind.NO_TREAD,
         severity,
         where,
         Phrase.of("found"),

@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 
 /** The heaviest that tires, axles and vehicles are along the trip, and where that is. */
-final class Burdens {
+final class PeakLoads {
 
   /**
    * A load at the stop after which it is heaviest.
@@ -37,7 +37,7 @@ final class Burdens {
   private final Loads loads;
 
   /** Burdens of a trip with at least one stop. */
-  Burdens(Trip trip) {
+  PeakLoads(Trip trip) {
     rig = trip.rig();
     stops = trip.route().stops();
     loads = new Loads(trip, null, 0);

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** How findings are put together and said. */
-class FindingsTest {
+class GatheredDefectsTest {
 
   /** Many faults at once, so that most families of findings are said. */
   private static final String[] MANY = {
@@ -77,7 +77,7 @@ class FindingsTest {
             "route/stops/b/loadChanges=[{'what':'ewes','weight':'1500 lb','source':'weighed',"
                 + "'axles':{'trailer 1':'100 %'}}]");
     assertThat(SoundRig.check(trip))
-        .filteredOn(defect -> defect.code() == Code.AXLE_OVER_GAWR)
+        .filteredOn(defect -> defect.code() == FindingKind.AXLE_OVER_GAWR)
         .singleElement()
         .satisfies(
             defect ->
@@ -109,9 +109,9 @@ class FindingsTest {
             "rig/tickets/0/platforms/+={'axles':['trailer 1'],'weight':'6900 lb'}",
             "rig/tickets/0/platforms/+={'axles':['trailer 2'],'weight':'5000 lb'}");
     List<Defect> defects = SoundRig.check(trip);
-    assertThat(defects).noneMatch(defect -> defect.code() == Code.TIRE_OVERLOADED);
+    assertThat(defects).noneMatch(defect -> defect.code() == FindingKind.TIRE_OVERLOADED);
     assertThat(defects)
-        .filteredOn(defect -> defect.code() == Code.NOTHING_TO_SPARE)
+        .filteredOn(defect -> defect.code() == FindingKind.NOTHING_TO_SPARE)
         .singleElement()
         .satisfies(
             defect -> {
@@ -128,7 +128,7 @@ class FindingsTest {
             "rig/tickets/0/platforms/+={'axles':['trailer 1','trailer 2'],'weight':'12000 lb'}",
             "rig/vehicles/trailer/axles/0/gawr='6500 lb'");
     assertThat(SoundRig.check(trip))
-        .filteredOn(defect -> defect.code() == Code.GROUP_NEAR_GAWR)
+        .filteredOn(defect -> defect.code() == FindingKind.GROUP_NEAR_GAWR)
         .singleElement()
         .satisfies(
             defect -> {
@@ -144,7 +144,7 @@ class FindingsTest {
     Trip trip = SoundRig.with("route/stops/b/leg={'distance':'60 mi','averageSpeed':'58 mph'}");
     assertThat(SoundRig.check(trip))
         .extracting(Defect::code)
-        .containsExactly(Code.TRAILER_TIRE_SPEED, Code.TRAILER_TIRE_SPEED);
+        .containsExactly(FindingKind.TRAILER_TIRE_SPEED, FindingKind.TRAILER_TIRE_SPEED);
     assertThat(SoundRig.check(trip).get(0).what().in(UnitSystem.US))
         .contains("Walsenburg CO to Raton NM", "68 mph (assumed; type the leg's top speed)");
     // 65 mph is 104.6 km/h; rounded to 105 it would be more than the rule allows.
@@ -183,7 +183,7 @@ class FindingsTest {
   void rigWithoutRouteIsChecked() {
     Trip sound = SoundRig.with();
     Trip parked = sound.withRoute(new Route(List.of(), List.of()));
-    assertThat(SoundRig.check(parked)).extracting(Defect::code).containsExactly(Code.NO_TRIP_DATE);
+    assertThat(SoundRig.check(parked)).extracting(Defect::code).containsExactly(FindingKind.NO_TRIP_DATE);
     Rig none =
         new Rig(
             "none",

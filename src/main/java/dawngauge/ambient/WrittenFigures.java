@@ -10,9 +10,9 @@ import dawngauge.quantity.Unit;
 import java.util.Locale;
 
 /** Figures that the program writes into a trip, in SI units, to the tenth or the whole. */
-final class Figures {
+final class WrittenFigures {
 
-  private Figures() {}
+  private WrittenFigures() {}
 
   static Entered<Temperature> of(Temperature temperature) {
     return Entered.of(QuantityKind.TEMPERATURE, tenths(temperature.in(Unit.CELSIUS)) + " °C");

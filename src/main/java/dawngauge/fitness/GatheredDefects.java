@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Gathers findings, makes one of those that say the same of several tires of an axle. */
-final class Findings {
+final class GatheredDefects {
 
   private static final int AXLES = 1000;
   private static final int SPARES = 1_000_000;
@@ -24,7 +24,7 @@ final class Findings {
   private record Key(
       int rank,
       String where,
-      Code code,
+      FindingKind code,
       Severity severity,
       Phrase what,
       Phrase toDo,
@@ -33,7 +33,7 @@ final class Findings {
   private final Rig rig;
   private final Map<Key, List<WheelSlot>> found = new LinkedHashMap<>();
 
-  Findings(Rig rig) {
+  GatheredDefects(Rig rig) {
     this.rig = rig;
   }
 
@@ -41,7 +41,7 @@ final class Findings {
   @FunctionalInterface
   interface Place {
     /** Adds one. */
-    void add(Code code, Severity severity, Phrase what, Phrase toDo, Authority authority);
+    void add(FindingKind code, Severity severity, Phrase what, Phrase toDo, Authority authority);
   }
 
   /** A tire or its wheel. */
@@ -87,7 +87,7 @@ final class Findings {
   private List<WheelSlot> slots(
       int rank,
       String where,
-      Code code,
+      FindingKind code,
       Severity severity,
       Phrase what,
       Phrase toDo,

@@ -4,8 +4,8 @@ import dawngauge.quantity.Quantity;
 import dawngauge.quantity.UnitSystem;
 
 /** Figures in the texts of problems, which know no chosen units: written in both systems. */
-public final class Figures {
-  private Figures() {}
+public final class BothSystems {
+  private BothSystems() {}
 
   /** A figure as it is shown in one system, and in the other behind it. */
   public static String both(Quantity quantity) {

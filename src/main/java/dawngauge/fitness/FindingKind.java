@@ -1,7 +1,7 @@
 package dawngauge.fitness;
 
 /** Families of findings. */
-public enum Code {
+public enum FindingKind {
   /** The axle's tires are rated less than the axle. */
   RATINGS_BELOW_GAWR,
   /** A tire's rating is not known. */

@@ -11,7 +11,7 @@ import java.util.List;
  * forecast differs from the typical curve fades away, so that the seam has no step. The spread
  * grows towards that of the typical days at the same pace.
  */
-final class SeamAir implements AirSeries {
+final class BlendedSeries implements AirSeries {
 
   /** In so long the difference falls to 1/e, in seconds; ours, no source. */
   private static final double FADES = 24 * 3600.0;
@@ -27,7 +27,7 @@ final class SeamAir implements AirSeries {
    * @param figure its hours
    * @param typical what goes on behind it
    */
-  SeamAir(AirSeries hours, AmbientEntry.Hourly figure, AirSeries typical) {
+  BlendedSeries(AirSeries hours, AmbientEntry.Hourly figure, AirSeries typical) {
     this.hours = hours;
     this.typical = typical;
     this.seam = figure.hours().get(figure.hours().size() - 1).time().instant().getEpochSecond();
@@ -63,9 +63,9 @@ final class SeamAir implements AirSeries {
   }
 
   @Override
-  public List<Double> kinks() {
-    List<Double> all = new ArrayList<>(hours.kinks());
-    typical.kinks().stream().filter(kink -> kink > seam).forEach(all::add);
+  public List<Double> breakpoints() {
+    List<Double> all = new ArrayList<>(hours.breakpoints());
+    typical.breakpoints().stream().filter(breakpoint -> breakpoint > seam).forEach(all::add);
     return all;
   }
 
