@@ -43,7 +43,7 @@ public class ForecastBench {
     Trip trip;
     Itinerary itinerary;
     Ambient ambient;
-    Scene scene;
+    TripContext scene;
     List<FittedTire> tires = new ArrayList<>();
     List<ReferenceIntegrator.Piece> pieces = new ArrayList<>();
     List<Double> start = new ArrayList<>();
@@ -56,7 +56,7 @@ public class ForecastBench {
       itinerary = Itinerary.of(trip).get();
       ambient = Ambient.of(AmbientNeeds.of(trip, itinerary), List.of(new TypedAmbient(trip))).get();
       scene =
-          new Scene(
+          new TripContext(
               trip, itinerary, ambient, new ForecastOptions(0.9, 0.1), new Loads(trip, null, 1));
       planner = new Planner(SettingsFile.defaults(), List.of());
       for (WheelPosition position : trip.rig().positions()) {
@@ -151,7 +151,7 @@ public class ForecastBench {
   static final class Kernel {
     private Kernel() {}
 
-    static double temperatures(Scene scene, List<FittedTire> tires) {
+    static double temperatures(TripContext scene, List<FittedTire> tires) {
       Timeline line = scene.timeline;
       java.util.Map<Double, double[]> decays = new java.util.HashMap<>();
       double sum = 0;

@@ -1,7 +1,7 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
@@ -100,7 +100,7 @@ public record Adjustment(
     }
 
     private static @Nullable SetFigure toAim(Forecaster forecaster, TireAtStop at) {
-      Moment check = at.check();
+      TireSnapshot check = at.check();
       double aim = at.limits().aim();
       if (check == null || Double.isNaN(aim)) {
         return null;

@@ -2,7 +2,7 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
@@ -316,7 +316,7 @@ public final class AdjustmentPlanner {
 
   private AdjustmentPlan.@Nullable PlannedSetting setting(List<TireAtStop> track, int at) {
     TireAtStop there = track.get(at);
-    Moment check = there.check();
+    TireSnapshot check = there.check();
     Setting done = there.setting();
     if (check == null || done == null) {
       return null;
@@ -325,7 +325,7 @@ public final class AdjustmentPlanner {
     while (next < count() - 1 && !forecaster.itinerary().visits().get(next).firstStartOfDay()) {
       next++;
     }
-    Moment dawn = next < count() - 1 ? track.get(next).check() : null;
+    TireSnapshot dawn = next < count() - 1 ? track.get(next).check() : null;
     TimedFigures timed =
         new FigureRule(forecaster, new Lookahead(forecaster))
             .chosen(there, check, done.gaugePascals());

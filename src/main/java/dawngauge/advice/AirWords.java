@@ -2,7 +2,7 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.physics.StandardAtmosphere;
 import dawngauge.quantity.Ratio;
@@ -27,14 +27,14 @@ final class AirWords {
   }
 
   /** What to let out, and why. */
-  Phrase letOut(SetFigure set, Moment check, Phrase why) {
+  Phrase letOut(SetFigure set, TireSnapshot check, Phrase why) {
     return Phrase.of(
         "let out to {0}{1}, only while it is cold, before sun or road warm it: {2}",
         Shown.figure(set.figure()), sealed(set, check), why);
   }
 
   /** What to add, by the minute, beside the limit, and why. */
-  Phrase added(TimedFigures timed, TireAtStop at, Moment check, Phrase why) {
+  Phrase added(TimedFigures timed, TireAtStop at, TireSnapshot check, Phrase why) {
     SetFigure set = timed.at();
     double ceiling = at.limits().ceiling();
     Phrase limit =
@@ -79,7 +79,7 @@ final class AirWords {
   }
 
   /** What a sealed gauge shows instead of the figure, which is for one open to the air. */
-  private Phrase sealed(SetFigure set, Moment check) {
+  private Phrase sealed(SetFigure set, TireSnapshot check) {
     String name = check.origin().gauge();
     boolean sealed =
         forecaster
@@ -102,7 +102,7 @@ final class AirWords {
 
   /** Why air is wanted: the risk ahead, else the aim, else the mate. */
   Phrase why(
-      TireAtStop at, Moment check, Lookahead.@Nullable Judged risk, boolean below, Phrase mate) {
+      TireAtStop at, TireSnapshot check, Lookahead.@Nullable Judged risk, boolean below, Phrase mate) {
     Limits limits = at.limits();
     if (risk != null) {
       return Phrase.of("before it rolls, else {0} {1}", where(risk), state(risk));

@@ -1,7 +1,7 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.PublishedBuildUp;
 import dawngauge.forecast.Readings;
 import dawngauge.forecast.TireAtStop;
@@ -113,7 +113,7 @@ public record FigureNow(
       Forecaster forecaster, Track whole, int visit, @Nullable TimedFigures planned) {
     Track track = whole.before(visit);
     TireAtStop at = track.stops().get(visit);
-    Moment check = at.check();
+    TireSnapshot check = at.check();
     boolean air = Lookahead.airAt(forecaster, visit) != null;
     boolean justRolled = justRolled(forecaster, visit, check);
     boolean ranLow = HoldRules.foundLowByNow(visit, track.stops());
@@ -141,7 +141,7 @@ public record FigureNow(
             : figures.wantedBy(at, check, planned.at().figure().pascals());
     ZoneId zone = forecaster.itinerary().visits().get(visit).zone();
     SetFigure cold = wanted.at(check.cooled(), false);
-    Moment arrival = at.arrival();
+    TireSnapshot arrival = at.arrival();
     boolean warmHere =
         arrival != null
             && !Double.isNaN(arrival.reading())
@@ -152,7 +152,7 @@ public record FigureNow(
     while (next < count - 1 && !lookahead.firstStart(next)) {
       next++;
     }
-    Moment dawn = next < count - 1 ? track.stops().get(next).check() : null;
+    TireSnapshot dawn = next < count - 1 ? track.stops().get(next).check() : null;
     return new FigureNow(
         at,
         errors,
@@ -169,7 +169,7 @@ public record FigureNow(
   }
 
   /** Whether the rig rolled less than three hours ago when the tire is gauged, by noted times. */
-  private static boolean justRolled(Forecaster forecaster, int visit, @Nullable Moment check) {
+  private static boolean justRolled(Forecaster forecaster, int visit, @Nullable TireSnapshot check) {
     Instant time =
         check == null
             ? forecaster.itinerary().visits().get(visit).leave()
@@ -197,7 +197,7 @@ public record FigureNow(
   }
 
   /** What the gauge shows at a later moment after a figure was set at an earlier one. */
-  private static double later(Moment set, SetFigure figure, @Nullable Moment later) {
+  private static double later(TireSnapshot set, SetFigure figure, @Nullable TireSnapshot later) {
     if (later == null) {
       return Double.NaN;
     }
@@ -223,7 +223,7 @@ public record FigureNow(
    */
   public Optional<Meaning> meaning(GaugePressure reading, ReadingState word) {
     ReadingState state = stateOf(word);
-    Moment moment = state == ReadingState.WARM ? at.arrival() : at.check();
+    TireSnapshot moment = state == ReadingState.WARM ? at.arrival() : at.check();
     if (moment == null || state == ReadingState.JUST_FILLED) {
       return Optional.empty();
     }

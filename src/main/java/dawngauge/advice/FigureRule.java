@@ -1,7 +1,7 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
@@ -26,7 +26,7 @@ final class FigureRule {
   /** What a tire is to hold when it leaves a stop, whatever the minute at which it is set. */
   final class Wanted {
     private final TireAtStop at;
-    private final Moment then;
+    private final TireSnapshot then;
     private final double settled;
     private final double needed;
 
@@ -36,7 +36,7 @@ final class FigureRule {
      * @param settled wanted, in pascal
      * @param needed the least of it
      */
-    private Wanted(TireAtStop at, Moment then, double settled, double needed) {
+    private Wanted(TireAtStop at, TireSnapshot then, double settled, double needed) {
       this.at = at;
       this.then = then;
       this.settled = settled;
@@ -48,13 +48,13 @@ final class FigureRule {
      *
      * @param warm whether the tire counts as warm
      */
-    SetFigure at(Moment moment, boolean warm) {
+    SetFigure at(TireSnapshot moment, boolean warm) {
       return SetFigure.of(
           moment, asHere(settled, moment), warm, bounds(at, moment, asHere(needed, moment)));
     }
 
     /** What an amount of air that settles at a pressure then settles at in other air. */
-    private double asHere(double pascals, Moment here) {
+    private double asHere(double pascals, TireSnapshot here) {
       return Double.isInfinite(pascals)
           ? pascals
           : (pascals + then.airPressure()) / then.airKelvins() * here.airKelvins()
@@ -63,17 +63,17 @@ final class FigureRule {
   }
 
   /** The figure at a moment of a stay. */
-  SetFigure of(int visit, Track track, Moment moment, boolean warm) {
+  SetFigure of(int visit, Track track, TireSnapshot moment, boolean warm) {
     return wanted(visit, track, moment).at(moment, warm);
   }
 
   /** What is wanted there; with no aim, that it stays as it is at a moment. */
-  Wanted wanted(int visit, Track track, Moment moment) {
+  Wanted wanted(int visit, Track track, TireSnapshot moment) {
     TireAtStop at = track.stops().get(visit);
     double aim = at.limits().aim();
     double wanted = Double.isNaN(aim) ? moment.settled() : aim;
-    Moment check = at.check();
-    Moment set = check == null ? moment : check;
+    TireSnapshot check = at.check();
+    TireSnapshot set = check == null ? moment : check;
     double needed = needed(visit, track, set, wanted);
     // Asked again of a tire with that much air: what is unsure of it goes with its pressure.
     needed =
@@ -82,18 +82,18 @@ final class FigureRule {
   }
 
   /** What the way ahead asks of a tire that settles at a pressure when it is set. */
-  private double needed(int visit, Track track, Moment set, double settled) {
+  private double needed(int visit, Track track, TireSnapshot set, double settled) {
     List<TireAtStop> so = track.with(visit, new Setting(SetFigure.shown(set, settled))).stops();
     return lookahead.needed(lookahead.until(visit, so), settled, set.airKelvins());
   }
 
   /** What a figure leaves in the tire that was chosen already. */
-  private Wanted left(TireAtStop at, Moment check, SetFigure chosen) {
+  private Wanted left(TireAtStop at, TireSnapshot check, SetFigure chosen) {
     return new Wanted(at, check, chosen.settled().pascals(), Double.NEGATIVE_INFINITY);
   }
 
   /** The figures by the minute of what is set at the planned one. */
-  TimedFigures timed(int visit, Track track, Moment check, SetFigure set) {
+  TimedFigures timed(int visit, Track track, TireSnapshot check, SetFigure set) {
     return timed(track.stops().get(visit), check, set, wanted(visit, track, check));
   }
 
@@ -102,25 +102,25 @@ final class FigureRule {
    *
    * @param figure what the gauge is to show at the planned minute, in pascal
    */
-  TimedFigures chosen(TireAtStop at, Moment check, double figure) {
+  TimedFigures chosen(TireAtStop at, TireSnapshot check, double figure) {
     SetFigure set = chosenAt(at, check, figure);
     return timed(at, check, set, left(at, check, set));
   }
 
   /** What a figure that was chosen already leaves in the tire. */
-  Wanted wantedBy(TireAtStop at, Moment check, double figure) {
+  Wanted wantedBy(TireAtStop at, TireSnapshot check, double figure) {
     return left(at, check, chosenAt(at, check, figure));
   }
 
-  private SetFigure chosenAt(TireAtStop at, Moment check, double figure) {
+  private SetFigure chosenAt(TireAtStop at, TireSnapshot check, double figure) {
     double aim = at.limits().aim();
     double wanted = Double.isNaN(aim) ? check.settled() : aim;
     SetFigure.Bounds free = bounds(at, check, Double.NEGATIVE_INFINITY);
     return SetFigure.chosen(check, figure, wanted, !at.cold(), free);
   }
 
-  private static TimedFigures timed(TireAtStop at, Moment check, SetFigure set, Wanted wanted) {
-    Moment arrival = at.arrival();
+  private static TimedFigures timed(TireAtStop at, TireSnapshot check, SetFigure set, Wanted wanted) {
+    TireSnapshot arrival = at.arrival();
     boolean known = arrival != null && !Double.isNaN(arrival.reading());
     SetFigure onArrival =
         arrival != null && known && set.adds() && set.warm() ? wanted.at(arrival, true) : null;
@@ -133,7 +133,7 @@ final class FigureRule {
   }
 
   /** What bounds a figure there. */
-  SetFigure.Bounds bounds(TireAtStop at, Moment moment, double needed) {
+  SetFigure.Bounds bounds(TireAtStop at, TireSnapshot moment, double needed) {
     @Nullable Air air = Lookahead.airAt(forecaster, at.visit());
     return new SetFigure.Bounds(
         needed,

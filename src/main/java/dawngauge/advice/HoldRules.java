@@ -3,7 +3,7 @@ package dawngauge.advice;
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.BareReading;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Entered;
@@ -232,7 +232,7 @@ final class HoldRules {
 
   /** Settled pressure before anything is set, the last reading counted; NaN if not known. */
   private static double settled(TireAtStop at) {
-    Moment check = at.check();
+    TireSnapshot check = at.check();
     return check == null ? Double.NaN : check.settled();
   }
 

@@ -4,7 +4,7 @@ import dawngauge.forecast.FillOrigin;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.LegLow;
 import dawngauge.forecast.LoadChance;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
@@ -30,7 +30,7 @@ final class Lookahead {
    * @param limits its limits then
    * @param chance that it does not carry its load then
    */
-  record Judged(int visit, boolean onLeg, Moment moment, Limits limits, LoadChance chance) {
+  record Judged(int visit, boolean onLeg, TireSnapshot moment, Limits limits, LoadChance chance) {
 
     /** Whether it is expected at or under the line at which a tire counts as run low. */
     boolean expectedLow() {
@@ -103,7 +103,7 @@ final class Lookahead {
       return true;
     }
     double aim = at.limits().aim();
-    Moment check = at.check();
+    TireSnapshot check = at.check();
     if (Double.isNaN(aim) || check == null) {
       return !(reach(air) < aim);
     }
@@ -127,7 +127,7 @@ final class Lookahead {
   /** The judged moments of one stop: when leaving, and the lowest point of the leg ahead. */
   List<Judged> judgedAt(int visit, TireAtStop at) {
     List<Judged> all = new ArrayList<>(2);
-    Moment leaving = at.leaving();
+    TireSnapshot leaving = at.leaving();
     if (leaving != null) {
       all.add(new Judged(visit, false, leaving, at.limits(), at.leavingChance()));
     }
@@ -225,7 +225,7 @@ final class Lookahead {
    */
   double needed(Judged judged) {
     Limits limits = judged.limits();
-    Moment then = judged.moment();
+    TireSnapshot then = judged.moment();
     double line = RanLow.line(limits.reference()) + OVER_LINE;
     double load = neededForLoad(limits.carrying(), then);
     double certified = certified(limits.certified(), then);
@@ -240,7 +240,7 @@ final class Lookahead {
 
   /** The settled pressure that is missing at a judged moment, in pascal; negative where enough. */
   double missing(Judged judged) {
-    Moment then = judged.moment();
+    TireSnapshot then = judged.moment();
     return (needed(judged) - then.fill()) * then.airKelvins();
   }
 
@@ -256,7 +256,7 @@ final class Lookahead {
   }
 
   /** NaN where no pressure helps; negative infinity where load or capacity are not known. */
-  private double neededForLoad(@Nullable Carrying carrying, Moment then) {
+  private double neededForLoad(@Nullable Carrying carrying, TireSnapshot then) {
     if (carrying == null) {
       return Double.NEGATIVE_INFINITY;
     }
@@ -274,7 +274,7 @@ final class Lookahead {
    * The fill from which on the tire is as certified: near the label's pressure at the moment and
    * when it was read or set. NaN where the label does not speak.
    */
-  private static double certified(double label, Moment then) {
+  private static double certified(double label, TireSnapshot then) {
     FillOrigin origin = then.origin();
     double least = label - origin.errors().deadBand(label);
     double missing = (least + origin.airPressure()) / origin.airKelvins() - origin.fill();

@@ -2,7 +2,7 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.TireLoss;
 import dawngauge.forecast.Track;
@@ -29,7 +29,7 @@ final class LossWords {
   static Reason of(Forecaster forecaster, TireLoss loss, Track track) {
     List<Itinerary.Visit> visits = forecaster.itinerary().visits();
     List<TireAtStop> stops = track.stops();
-    Moment known = stops.get(loss.to()).check();
+    TireSnapshot known = stops.get(loss.to()).check();
     Phrase lost =
         Phrase.of(
             "going down: lost {0} (± {1}) since {2}{3}",
@@ -81,8 +81,8 @@ final class LossWords {
 
   /** The same on the leg that leaves a stop. */
   private static boolean tooLowOnLeg(
-      TireAtStop from, @Nullable Moment arrival, TireLoss loss, Moment known, Lookahead lookahead) {
-    Moment low = from.low() == null ? null : from.low().moment();
+      TireAtStop from, @Nullable TireSnapshot arrival, TireLoss loss, TireSnapshot known, Lookahead lookahead) {
+    TireSnapshot low = from.low() == null ? null : from.low().moment();
     return tooLow(from.limits(), low, loss, known, lookahead)
         || tooLow(from.limits(), arrival, loss, known, lookahead);
   }
@@ -92,7 +92,7 @@ final class LossWords {
    * no tire that loses air.
    */
   private static boolean tooLow(
-      Limits limits, @Nullable Moment then, TireLoss loss, Moment known, Lookahead lookahead) {
+      Limits limits, @Nullable TireSnapshot then, TireLoss loss, TireSnapshot known, Lookahead lookahead) {
     if (then == null) {
       return false;
     }

@@ -1,6 +1,6 @@
 package dawngauge.advice;
 
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
 import dawngauge.rules.GaugeErrors;
@@ -58,7 +58,7 @@ public record PlanOutcome(
           chance = Double.isNaN(chance) ? here : Math.max(chance, here);
         }
         longest = Math.max(longest, secondsUnder(track.stops(), visit));
-        Moment check = at.check();
+        TireSnapshot check = at.check();
         if (lookahead.firstStart(visit) && check != null) {
           double settled = after(at, check);
           GaugeErrors errors = check.origin().errors();
@@ -75,7 +75,7 @@ public record PlanOutcome(
   }
 
   /** Settled pressure at the check, what was set there included. */
-  private static double after(TireAtStop at, Moment check) {
+  private static double after(TireAtStop at, TireSnapshot check) {
     return at.setting() == null
         ? check.settled()
         : (at.setting().gaugePascals() + check.airPressure())
@@ -92,16 +92,16 @@ public record PlanOutcome(
   private static double secondsUnder(List<TireAtStop> track, int visit) {
     TireAtStop at = track.get(visit);
     Limits limits = at.limits();
-    Moment leaving = at.leaving();
-    Moment arriving = track.get(visit + 1).arrival();
-    Moment low = at.low() == null ? null : at.low().moment();
+    TireSnapshot leaving = at.leaving();
+    TireSnapshot arriving = track.get(visit + 1).arrival();
+    TireSnapshot low = at.low() == null ? null : at.low().moment();
     if (leaving == null || low == null || arriving == null || Double.isNaN(limits.floor())) {
       return 0;
     }
     return under(leaving, low, limits.floor()) + under(low, arriving, limits.floor());
   }
 
-  private static double under(Moment from, Moment to, double floor) {
+  private static double under(TireSnapshot from, TireSnapshot to, double floor) {
     double span = to.seconds() - from.seconds();
     double a = from.judged() - floor;
     double b = to.judged() - floor;

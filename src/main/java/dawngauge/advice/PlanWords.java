@@ -2,7 +2,7 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Ratio;
@@ -58,7 +58,7 @@ final class PlanWords {
     }
     int visit = visits.get(0);
     TireAtStop at = track.get(visit);
-    Moment check = at.check();
+    TireSnapshot check = at.check();
     if (check == null) {
       return Optional.empty();
     }
@@ -111,7 +111,7 @@ final class PlanWords {
     return new AdjustmentPlan.Clash(position, AdjustmentPlan.Limit.WISH, visit, text);
   }
 
-  private Phrase overCeiling(TireAtStop at, Moment check) {
+  private Phrase overCeiling(TireAtStop at, TireSnapshot check) {
     return Phrase.of(
         "before the start at {0} it would be at {1}, over its limit of {2}: let air out there while"
             + " it is cold",
@@ -120,7 +120,7 @@ final class PlanWords {
         Shown.pressure(at.limits().ceiling()));
   }
 
-  private Phrase underAim(TireAtStop at, Moment check, Phrase cause) {
+  private Phrase underAim(TireAtStop at, TireSnapshot check, Phrase cause) {
     return Phrase.of(
         "before the start at {0} it would be at {1}, more than {2} under {3}, {4}: {5}",
         place(at.visit()),

@@ -3,7 +3,7 @@ package dawngauge.advice;
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.LegLow;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
@@ -78,7 +78,7 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
 
     /** What the gauge is expected to show when it is gauged here, in pascal; NaN if not known. */
     public double reads() {
-      Moment check = at.check();
+      TireSnapshot check = at.check();
       return check == null ? Double.NaN : SetFigure.now(check);
     }
 
@@ -159,7 +159,7 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
 
     OfTire of(int hose, int end) {
       TireAtStop at = stops.get(visit);
-      Moment check = at.check();
+      TireSnapshot check = at.check();
       if (check == null) {
         return new OfTire(at, hold(false), visit, visit, unknown(end), null, null);
       }
@@ -217,7 +217,7 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
       return IntStream.range(visit, end).mapToObj(i -> Double.NaN).toList();
     }
 
-    private List<Double> needed(Moment check, int end, List<TireAtStop> so) {
+    private List<Double> needed(TireSnapshot check, int end, List<TireAtStop> so) {
       List<Double> needed = new ArrayList<>();
       double most = Double.NEGATIVE_INFINITY;
       boolean helpless = false;
@@ -235,7 +235,7 @@ public record Reach(int visit, OptionalInt nextHose, int end, List<OfTire> tires
      * The least whole figure with which it rolls to a stop, its dual mate set alike; null where
      * there is none.
      */
-    private @Nullable GaugePressure least(Moment check, List<Double> needed, int stop) {
+    private @Nullable GaugePressure least(TireSnapshot check, List<Double> needed, int stop) {
       double guess = needed.get(stop - visit - 1);
       if (Double.isNaN(guess) || Double.isInfinite(guess)) {
         return null;

@@ -2,7 +2,7 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.Entered;
@@ -48,7 +48,7 @@ final class Rechecks {
       unexpected(check, reasons);
     }
     boolean last = visit == track.size() - 1;
-    Moment arrival = at.arrival();
+    TireSnapshot arrival = at.arrival();
     if (visit == 0 || arrival == null || !at.readings().isEmpty() || !longEnough(visit, last)) {
       return reasons;
     }

@@ -1,6 +1,6 @@
 package dawngauge.advice;
 
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.quantity.Distance;
 import dawngauge.quantity.Unit;
 import dawngauge.trip.CrewPlace;
@@ -214,7 +214,7 @@ public final class Reminders {
   private Instant done(int at) {
     Instant done = visit(at).leave();
     for (TireAdvice tire : advice.stops().get(at).tires()) {
-      Moment check = tire.tire().check();
+      TireSnapshot check = tire.tire().check();
       if (check != null) {
         Instant time = Instant.ofEpochSecond(Math.round(check.seconds()));
         done = time.isBefore(done) ? time : done;

@@ -2,7 +2,7 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.ReadingState;
@@ -61,7 +61,7 @@ final class Routine {
     return lines;
   }
 
-  private void keep(TireAdvice tire, @Nullable Moment moment) {
+  private void keep(TireAdvice tire, @Nullable TireSnapshot moment) {
     if (moment != null) {
       reference.put(tire.tire().fitted().position(), moment.settled());
     }
@@ -79,7 +79,7 @@ final class Routine {
 
   private boolean muchChanged(List<TireAdvice> tires) {
     for (TireAdvice tire : tires) {
-      Moment arrival = tire.tire().arrival();
+      TireSnapshot arrival = tire.tire().arrival();
       Double before = reference.get(tire.tire().fitted().position());
       if (arrival != null && before != null) {
         double asked = Math.max(thresholds.recheckPascals(), thresholds.recheckPart() * before);

@@ -1,6 +1,6 @@
 package dawngauge.advice;
 
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.rules.Quantile;
 
@@ -58,7 +58,7 @@ public record SetFigure(
    * @param warm whether the tire is warm
    * @param bounds what stands in the way
    */
-  static SetFigure of(Moment check, double wanted, boolean warm, Bounds bounds) {
+  static SetFigure of(TireSnapshot check, double wanted, boolean warm, Bounds bounds) {
     double step = bounds.step();
     double highest = Double.isNaN(bounds.ceiling()) ? Double.MAX_VALUE : bounds.ceiling();
     boolean cut = wanted > highest + bounds.grace();
@@ -92,7 +92,7 @@ public record SetFigure(
    * the ceiling, since the gauge's own figure is held against it; warm, so far over it as the gauge
    * cannot tell, less what its warmth may be short of.
    */
-  static double highestSettled(Moment check, boolean warm, Bounds bounds) {
+  static double highestSettled(TireSnapshot check, boolean warm, Bounds bounds) {
     double ceiling = Double.isNaN(bounds.ceiling()) ? Double.MAX_VALUE : bounds.ceiling();
     if (!warm) {
       return ceiling + bounds.grace();
@@ -107,7 +107,7 @@ public record SetFigure(
    *
    * @param figure what the gauge is to show, in pascal
    */
-  static SetFigure chosen(Moment check, double figure, double wanted, boolean warm, Bounds bounds) {
+  static SetFigure chosen(TireSnapshot check, double figure, double wanted, boolean warm, Bounds bounds) {
     double highest = Double.isNaN(bounds.ceiling()) ? Double.MAX_VALUE : bounds.ceiling();
     double settled = settledBy(check, figure);
     return new SetFigure(
@@ -122,22 +122,22 @@ public record SetFigure(
   }
 
   /** What the gauge shows now, or the settled pressure where the tire's warmth is not known. */
-  static double now(Moment check) {
+  static double now(TireSnapshot check) {
     return Double.isNaN(check.reading()) ? check.settled() : check.reading();
   }
 
   /** What the gauge shows where the settled pressure is the given one. */
-  static double shown(Moment check, double settled) {
+  static double shown(TireSnapshot check, double settled) {
     return (settled + check.airPressure()) / check.airKelvins() * kelvins(check)
         - check.airPressure();
   }
 
   /** Temperature of the air in the tire; that of the air around where it is not known. */
-  static double kelvins(Moment check) {
+  static double kelvins(TireSnapshot check) {
     return Double.isNaN(check.reading()) ? check.airKelvins() : check.tireKelvins();
   }
 
-  private static double settledBy(Moment check, double figure) {
+  private static double settledBy(TireSnapshot check, double figure) {
     return (figure + check.airPressure()) / kelvins(check) * check.airKelvins()
         - check.airPressure();
   }

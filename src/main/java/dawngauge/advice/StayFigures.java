@@ -1,6 +1,6 @@
 package dawngauge.advice;
 
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.trip.ReadingState;
 import java.time.Instant;
 import java.time.LocalTime;
@@ -19,7 +19,7 @@ public final class StayFigures {
   /** A clock shows whole minutes: an arrival at 12:28:36 is met at 12:28 and at 12:29. */
   private static final double CLOCK = 60;
 
-  private final List<Moment> stay;
+  private final List<TireSnapshot> stay;
   private final FigureRule.Wanted wanted;
   private final boolean neverWarm;
   private final ZoneId zone;
@@ -34,7 +34,7 @@ public final class StayFigures {
    * @param cold the figure for a tire as cool as the air when it is to be set
    */
   StayFigures(
-      List<Moment> stay, FigureRule.Wanted wanted, boolean neverWarm, ZoneId zone, SetFigure cold) {
+      List<TireSnapshot> stay, FigureRule.Wanted wanted, boolean neverWarm, ZoneId zone, SetFigure cold) {
     this.stay = stay;
     this.wanted = wanted;
     this.neverWarm = neverWarm;
@@ -72,15 +72,15 @@ public final class StayFigures {
     while (stay.get(after).seconds() < seconds) {
       after++;
     }
-    Moment here = stay.get(after);
-    Moment then = after == 0 ? here : stay.get(after - 1).towards(here, seconds);
+    TireSnapshot here = stay.get(after);
+    TireSnapshot then = after == 0 ? here : stay.get(after - 1).towards(here, seconds);
     return Double.isNaN(then.reading())
         ? Optional.empty()
         : Optional.of(wanted.at(then, isWarm(then)));
   }
 
   /** After three hours a tire counts as cold. */
-  private boolean isWarm(Moment then) {
+  private boolean isWarm(TireSnapshot then) {
     double rested = then.seconds() - stay.get(0).seconds();
     return !neverWarm && rested < ReadingState.COLD_AFTER.toSeconds();
   }

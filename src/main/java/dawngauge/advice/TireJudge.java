@@ -2,7 +2,7 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
@@ -76,7 +76,7 @@ final class TireJudge {
     }
     List<Reason> reasons = new ArrayList<>(holds.at(visit, stops, mate));
     boolean last = visit == stops.size() - 1;
-    Moment check = at.check();
+    TireSnapshot check = at.check();
     TimedFigures set = null;
     if (check != null && !last && !at.limits().overloaded()) {
       set = adjust(visit, track, mate, check, reasons);
@@ -117,7 +117,7 @@ final class TireJudge {
   private void handsOff(TireAtStop at, @Nullable SetFigure set, List<Reason> reasons) {
     double now = read(at.check());
     double highest = at.cold() && handsOffToldToday ? now : Math.max(onArrival(at), now);
-    Moment known = at.check() == null ? at.arrival() : at.check();
+    TireSnapshot known = at.check() == null ? at.arrival() : at.check();
     if ((!handsOffToldToday || at.cold())
         && known != null
         && highest > at.limits().ceiling() + known.origin().errors().step() / 2
@@ -141,12 +141,12 @@ final class TireJudge {
     return at.readings().stream().mapToDouble(ReadingCheck::shown).max().orElse(read(at.arrival()));
   }
 
-  private static double read(@Nullable Moment moment) {
+  private static double read(@Nullable TireSnapshot moment) {
     return moment == null || Double.isNaN(moment.reading()) ? 0 : moment.reading();
   }
 
   private @Nullable TimedFigures adjust(
-      int visit, Track track, List<TireAtStop> mate, Moment check, List<Reason> reasons) {
+      int visit, Track track, List<TireAtStop> mate, TireSnapshot check, List<Reason> reasons) {
     TireAtStop at = track.stops().get(visit);
     Limits limits = at.limits();
     GaugeErrors errors = check.origin().errors();
@@ -222,7 +222,7 @@ final class TireJudge {
       TimedFigures timed,
       TireAtStop at,
       Track track,
-      Moment check,
+      TireSnapshot check,
       Phrase why,
       int rank,
       List<Reason> before) {
@@ -239,7 +239,7 @@ final class TireJudge {
 
   /** What the accepted plan sets here; nothing where the tire has it already. */
   private @Nullable TimedFigures byPlan(
-      int visit, Track track, Moment check, double figure, List<Reason> reasons) {
+      int visit, Track track, TireSnapshot check, double figure, List<Reason> reasons) {
     TireAtStop at = track.stops().get(visit);
     belowAimSinceStart = false;
     Air air = Lookahead.airAt(forecaster, visit);
@@ -260,7 +260,7 @@ final class TireJudge {
   }
 
   /** A tire under its aim that the plan leaves as it is. */
-  private Reason leftByPlan(int visit, Moment check, Limits limits, boolean start) {
+  private Reason leftByPlan(int visit, TireSnapshot check, Limits limits, boolean start) {
     int next = plan == null ? -1 : plan.nextAfter(visit);
     String then =
         next < 0
@@ -278,7 +278,7 @@ final class TireJudge {
         start ? 3 : 4);
   }
 
-  private TimedFigures letOut(int visit, Track track, Moment check, List<Reason> reasons) {
+  private TimedFigures letOut(int visit, Track track, TireSnapshot check, List<Reason> reasons) {
     TireAtStop at = track.stops().get(visit);
     double ceiling = at.limits().ceiling();
     Phrase over =
@@ -292,7 +292,7 @@ final class TireJudge {
 
   /** More air than label and load want, or than its mate has, yet under the limit: a word. */
   private void overAim(
-      TireAtStop at, Moment check, boolean coldStart, double apart, List<Reason> reasons) {
+      TireAtStop at, TireSnapshot check, boolean coldStart, double apart, List<Reason> reasons) {
     Limits limits = at.limits();
     double over = check.settled() - limits.aim();
     double asked = Math.max(thresholds.recheckPascals(), thresholds.recheckPart() * limits.aim());
@@ -318,12 +318,12 @@ final class TireJudge {
   }
 
   /** How much more it has than its dual mate, in pascal; 0 without one. */
-  private static double overMate(int visit, Moment check, List<TireAtStop> mate) {
+  private static double overMate(int visit, TireSnapshot check, List<TireAtStop> mate) {
     if (visit >= mate.size()) {
       return 0;
     }
     TireAtStop other = mate.get(visit);
-    Moment theirs = other.check();
+    TireSnapshot theirs = other.check();
     WheelSlot slot = other.fitted().position().slot();
     return theirs == null || slot == slot.mate() ? 0 : check.settled() - theirs.settled();
   }

@@ -1,7 +1,7 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
@@ -47,7 +47,7 @@ final class TireWays {
   TireWay of(Track track, int first) {
     List<TireAtStop> base = track.stops();
     int count = base.size();
-    Moment start = check(base, first);
+    TireSnapshot start = check(base, first);
     double step = start.origin().errors().step();
     TireWay.Stop[] stops = new TireWay.Stop[count];
     Arrays.fill(stops, TireWay.Stop.NOTHING);
@@ -59,7 +59,7 @@ final class TireWays {
     example[0] = follow(base, first, start.fill(), growth, asked, 0);
     for (int at = first; at < count; at++) {
       TireAtStop tire = base.get(at);
-      Moment check = tire.check();
+      TireSnapshot check = tire.check();
       if (check == null) {
         continue;
       }
@@ -81,8 +81,8 @@ final class TireWays {
         base.get(first).fitted().position(), first, step, stops, example, growth, asked, most);
   }
 
-  private static Moment check(List<TireAtStop> stops, int at) {
-    Moment check = stops.get(at).check();
+  private static TireSnapshot check(List<TireAtStop> stops, int at) {
+    TireSnapshot check = stops.get(at).check();
     if (check == null) {
       throw new IllegalArgumentException("nothing known of the tire at stop " + at);
     }
@@ -94,22 +94,22 @@ final class TireWays {
    * end it, or be taken another way with more air in the tire; from there on it is kept as it was.
    */
   private static double[] growth(Track track, int first) {
-    Moment check = check(track.stops(), first);
+    TireSnapshot check = check(track.stops(), first);
     double much = check.fill() * SMALL;
     List<TireAtStop> more = track.with(first, holding(check, check.fill() + much)).stops();
     List<TireAtStop> same = track.with(first, holding(check, check.fill())).stops();
     double[] growth = new double[more.size()];
     Arrays.fill(growth, 1);
     for (int at = first + 1; at < growth.length; at++) {
-      Moment high = more.get(at).check();
-      Moment low = same.get(at).check();
+      TireSnapshot high = more.get(at).check();
+      TireSnapshot low = same.get(at).check();
       double grown = high != null && low != null ? (high.fill() - low.fill()) / much : 0;
       growth[at] = grown > 0 ? grown : growth[at - 1];
     }
     return growth;
   }
 
-  private static Setting holding(Moment check, double fill) {
+  private static Setting holding(TireSnapshot check, double fill) {
     return new Setting(GasLaw.gauge(fill, SetFigure.kelvins(check), check.airPressure()));
   }
 
@@ -125,7 +125,7 @@ final class TireWays {
     int known = from;
     for (int at = from; at < track.size(); at++) {
       TireAtStop tire = track.get(at);
-      Moment check = tire.check();
+      TireSnapshot check = tire.check();
       fill = at > from && check != null ? check.fill() : fill;
       fills[at] = fill;
       if (at == track.size() - 1) {
@@ -154,7 +154,7 @@ final class TireWays {
     return fills;
   }
 
-  private double secondsToNext(int at, Moment check) {
+  private double secondsToNext(int at, TireSnapshot check) {
     double next = forecaster.itinerary().visits().get(at + 1).leave().toEpochMilli() / 1000.0;
     return Math.max(1, next - check.seconds());
   }
@@ -168,7 +168,7 @@ final class TireWays {
   }
 
   /** What can be done with a tire at a stop. */
-  private TireWay.Stop stop(TireAtStop tire, Moment check, double step) {
+  private TireWay.Stop stop(TireAtStop tire, TireSnapshot check, double step) {
     int at = tire.visit();
     Itinerary.Visit visit = forecaster.itinerary().visits().get(at);
     boolean last = at == forecaster.itinerary().visits().size() - 1;
@@ -209,7 +209,7 @@ final class TireWays {
   }
 
   /** The fill whose settled pressure at a moment is the given one. */
-  private static double settledFill(Moment check, double settled) {
+  private static double settledFill(TireSnapshot check, double settled) {
     return GasLaw.fill(settled, check.airPressure(), check.airKelvins());
   }
 }

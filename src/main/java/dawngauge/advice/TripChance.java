@@ -1,7 +1,7 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.LoadChance;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.rules.Carrying;
 import dawngauge.rules.WholeTrip;
@@ -51,7 +51,7 @@ public record TripChance(double chance, int notKnown) {
       Itinerary.Visit visit,
       String tire,
       TireAtStop at,
-      @Nullable Moment moment,
+      @Nullable TireSnapshot moment,
       LoadChance chance,
       Map<TireDay, WholeTrip.Moment> likeliest) {
     Carrying carrying = at.limits().carrying();

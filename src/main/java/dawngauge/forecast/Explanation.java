@@ -28,7 +28,7 @@ public final class Explanation {
   private Explanation() {}
 
   /** From the reading or setting that the fill is known from to what the gauge reads now. */
-  public static List<Step> ofReading(Moment moment) {
+  public static List<Step> ofReading(TireSnapshot moment) {
     FillOrigin origin = moment.origin();
     List<Step> steps = new ArrayList<>();
     steps.add(start(origin));
@@ -94,7 +94,7 @@ public final class Explanation {
     return steps;
   }
 
-  private static Phrase warmth(Moment moment) {
+  private static Phrase warmth(TireSnapshot moment) {
     double over = moment.tireKelvins() - moment.airKelvins();
     return over >= 0
         ? Phrase.of("the tire is {0} warmer than the air", new TemperatureDifference(over))
@@ -205,7 +205,7 @@ public final class Explanation {
   }
 
   /** Load margin at a judged pressure. */
-  public static List<Step> ofMargin(TireAtStop at, Moment moment) {
+  public static List<Step> ofMargin(TireAtStop at, TireSnapshot moment) {
     List<Step> steps = new ArrayList<>();
     Capacity capacity = at.fitted().capacity();
     double load = at.limits().load().kilograms();

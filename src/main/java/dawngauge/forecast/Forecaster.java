@@ -32,7 +32,7 @@ public final class Forecaster {
   private final Itinerary itinerary;
   private final Ambient ambient;
   private final ForecastOptions options;
-  private final Scene scene;
+  private final TripContext context;
 
   /**
    * Prepares what all tires share.
@@ -52,7 +52,7 @@ public final class Forecaster {
     this.itinerary = itinerary;
     this.ambient = ambient;
     this.options = options;
-    this.scene = new Scene(trip, itinerary, ambient, options, loads);
+    this.context = new TripContext(trip, itinerary, ambient, options, loads);
   }
 
   /** The same with a part (0 to 1) of a load that is only offered taken on. */
@@ -82,12 +82,12 @@ public final class Forecaster {
 
   /** Loads along the trip. */
   public Loads loads() {
-    return scene.loads;
+    return context.loads;
   }
 
   /** Follows the tire at a position; empty where none is fitted. */
   public Optional<Track> track(WheelPosition position) {
-    return Track.of(scene, position);
+    return Track.of(context, position);
   }
 
   /**
@@ -111,7 +111,7 @@ public final class Forecaster {
         tires.add(track.get(index));
       }
       AirSeries series = ambient.seriesAt(index);
-      Timeline timeline = scene.timeline;
+      Timeline timeline = context.timeline;
       int arrive = timeline.arrive[index];
       boolean known = series != null || (visit.passes() && !timeline.bridged[arrive]);
       stops.add(
@@ -167,7 +167,7 @@ public final class Forecaster {
   }
 
   private boolean airAheadKnown(int index) {
-    Timeline timeline = scene.timeline;
+    Timeline timeline = context.timeline;
     if (index + 1 >= timeline.arrive.length) {
       return false;
     }
@@ -196,7 +196,7 @@ public final class Forecaster {
     Set<AxleRef> axles = new LinkedHashSet<>();
     for (WheelPosition position : trip.rig().positions()) {
       axles.add(position.axle());
-      FittedTire tire = scene.fittedAt(position);
+      FittedTire tire = context.fittedAt(position);
       if (tire == null) {
         problems.add(Problem.of(ProblemCode.NO_TIRE_FITTED, position.words()));
         continue;
@@ -205,17 +205,17 @@ public final class Forecaster {
       if (firstReadWarm(tracks.get(position))) {
         problems.add(Problem.of(ProblemCode.FIRST_READING_NOT_COLD, position.words()));
       }
-      if (!scene.isRead(tire.tire().id())) {
+      if (!context.isRead(tire.tire().id())) {
         problems.add(Problem.of(ProblemCode.NO_READING, position.words()));
       }
     }
     for (LogEvent event : trip.log()) {
-      if (event instanceof LogEvent.Reading reading && scene.coldRule().wronglyCold(reading)) {
+      if (event instanceof LogEvent.Reading reading && context.coldRule().wronglyCold(reading)) {
         problems.add(Problem.of(ProblemCode.READING_NOT_COLD, "", reading.tire()));
       }
     }
     for (AxleRef ref : axles) {
-      Loads.Basis basis = scene.loads.axle(0, ref).basis();
+      Loads.Basis basis = context.loads.axle(0, ref).basis();
       if (basis == Loads.Basis.UNKNOWN) {
         problems.add(Problem.of(ProblemCode.NO_LOAD, ref.words(), ref.words()));
       } else if (basis == Loads.Basis.NOT_WEIGHED) {

@@ -7,4 +7,4 @@ package dawngauge.forecast;
  * @param moment the tire there
  * @param chance that it does not carry its load there
  */
-public record LegLow(double meters, Moment moment, LoadChance chance) {}
+public record LegLow(double meters, TireSnapshot moment, LoadChance chance) {}

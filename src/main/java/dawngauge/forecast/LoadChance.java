@@ -23,7 +23,7 @@ public record LoadChance(double underFloor, double notShown, boolean asCertified
    * The chances at a moment. With a coarse gauge the larger of the chance with and without its step
    * counts, so that a coarser gauge never loosens.
    */
-  public static LoadChance of(Limits limits, @Nullable Moment moment) {
+  public static LoadChance of(Limits limits, @Nullable TireSnapshot moment) {
     Carrying carrying = limits.carrying();
     if (moment == null || carrying == null) {
       return UNKNOWN;
@@ -44,7 +44,7 @@ public record LoadChance(double underFloor, double notShown, boolean asCertified
    * Whether the tire was read or set at the label's pressure, and is expected near it still: under
    * it by no more than what its gauge cannot tell.
    */
-  private static boolean asCertified(Limits limits, Moment moment) {
+  private static boolean asCertified(Limits limits, TireSnapshot moment) {
     double label = limits.certified();
     FillOrigin origin = moment.origin();
     GaugeErrors errors = origin.errors();

@@ -31,16 +31,16 @@ public final class Readings {
   /** A warm reading so many deviations off is no confirmation. */
   private static final double UNEXPECTED = 2;
 
-  private final Scene scene;
+  private final TripContext context;
   private final Timeline timeline;
   private final int node;
   private final Heat heat;
   private final double heatSigma;
   private final boolean warmthKnown;
 
-  Readings(Scene scene, TireState tire, int node) {
-    this.scene = scene;
-    this.timeline = scene.timeline;
+  Readings(TripContext context, TireState tire, int node) {
+    this.context = context;
+    this.timeline = context.timeline;
     this.node = node;
     this.heat = tire.heat();
     this.heatSigma = tire.warmSigma();
@@ -102,7 +102,7 @@ public final class Readings {
    *
    * @param before the tire just before it
    */
-  FillOrigin assumed(Setting setting, Moment before) {
+  FillOrigin assumed(Setting setting, TireSnapshot before) {
     double kelvins = warmthKnown ? heat.kelvins() : before.airKelvins();
     return new FillOrigin(
         FillOrigin.Kind.ASSUMED,
@@ -163,17 +163,17 @@ public final class Readings {
   }
 
   GaugeErrors errors(String gauge) {
-    return GaugeErrors.of(scene.trip.rig().gauge(gauge).orElse(null));
+    return GaugeErrors.of(context.trip.rig().gauge(gauge).orElse(null));
   }
 
   /** What a gauge is expected to show: a tire in the sun more by half of what the sun may do. */
-  double expected(Moment expected, LogEvent.Reading reading) {
+  double expected(TireSnapshot expected, LogEvent.Reading reading) {
     double sun = reading.state() == ReadingState.COLD_IN_SUN ? SUN_MIDDLE * expected.fill() : 0;
     return expected.reading() + sun - readsLow(reading.gauge());
   }
 
   /** Its spread: with another gauge than before, the constant errors of both do not cancel. */
-  double expectedSigma(Moment expected, LogEvent.Reading reading) {
+  double expectedSigma(TireSnapshot expected, LogEvent.Reading reading) {
     FillOrigin before = expected.origin();
     double sun = reading.state() == ReadingState.COLD_IN_SUN ? SUN_SIGMA * expected.fill() : 0;
     double sigma = Math.hypot(expected.readingSigma(), sun);
@@ -187,7 +187,7 @@ public final class Readings {
   /** How much less than an open gauge a gauge shows here: 0, or sea level's air less that here. */
   double readsLow(String gaugeName) {
     boolean sealed =
-        scene.trip.rig().gauge(gaugeName).map(Gauge::kind).orElse(Gauge.Kind.OPEN)
+        context.trip.rig().gauge(gaugeName).map(Gauge::kind).orElse(Gauge.Kind.OPEN)
             == Gauge.Kind.SEA_LEVEL_SUBTRACTED;
     return sealed ? StandardAtmosphere.SEA_LEVEL_PRESSURE - timeline.pressure[node] : 0;
   }
@@ -220,7 +220,7 @@ public final class Readings {
    *
    * @return null where it tells of warmth alone, so that what was known stays
    */
-  static @Nullable FillOrigin joined(FillOrigin read, Moment expected, LogEvent.Reading reading) {
+  static @Nullable FillOrigin joined(FillOrigin read, TireSnapshot expected, LogEvent.Reading reading) {
     if (reading.state() == ReadingState.COLD) {
       return read;
     }

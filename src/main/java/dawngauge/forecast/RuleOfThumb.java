@@ -20,7 +20,7 @@ public record RuleOfThumb(double low, double high) {
   private static final double TEN = 10 / 1.8;
 
   /** From the reading or setting that the fill is known from to a moment. */
-  public static RuleOfThumb of(Moment moment) {
+  public static RuleOfThumb of(TireSnapshot moment) {
     FillOrigin origin = moment.origin();
     double then = GasLaw.gauge(origin.fill(), origin.airKelvins(), origin.airPressure());
     double tens = (moment.airKelvins() - origin.airKelvins()) / TEN;

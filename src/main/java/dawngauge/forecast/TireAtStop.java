@@ -31,9 +31,9 @@ public record TireAtStop(
     int visit,
     FittedTire fitted,
     Limits limits,
-    @Nullable Moment arrival,
-    @Nullable Moment check,
-    @Nullable Moment leaving,
+    @Nullable TireSnapshot arrival,
+    @Nullable TireSnapshot check,
+    @Nullable TireSnapshot leaving,
     @Nullable Setting setting,
     @Nullable LegLow low,
     LoadChance leavingChance,
@@ -62,7 +62,7 @@ public record TireAtStop(
   }
 
   private static double settled(TireAtStop at) {
-    Moment moment = at.leaving == null ? at.check : at.leaving;
+    TireSnapshot moment = at.leaving == null ? at.check : at.leaving;
     return moment == null ? Double.NaN : moment.settled();
   }
 

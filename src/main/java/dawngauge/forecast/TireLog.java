@@ -12,14 +12,14 @@ import org.jspecify.annotations.Nullable;
 /** What the log says of a tire at a node changes what is known of it. */
 final class TireLog {
 
-  private final Scene scene;
+  private final TripContext context;
   private final TireState state;
   private final List<ReadingCheck> all = new ArrayList<>();
   private final List<TireSetting> made = new ArrayList<>();
   private final List<BareReading> bare = new ArrayList<>();
 
-  TireLog(Scene scene, TireState state) {
-    this.scene = scene;
+  TireLog(TripContext context, TireState state) {
+    this.context = context;
     this.state = state;
   }
 
@@ -44,7 +44,7 @@ final class TireLog {
    * @param readings takes the readings, each against what was expected
    */
   void apply(int node, List<ReadingCheck> readings) {
-    for (LogEvent event : scene.eventsAt(node)) {
+    for (LogEvent event : context.eventsAt(node)) {
       if (event instanceof LogEvent.Reading reading && isMine(reading.tire())) {
         read(reading, node, readings);
       } else if (event instanceof LogEvent.Adjustment adjustment && isMine(adjustment.tire())) {
@@ -61,10 +61,10 @@ final class TireLog {
   }
 
   private void read(LogEvent.Reading reading, int node, List<ReadingCheck> readings) {
-    Timeline timeline = scene.timeline;
-    Readings taken = new Readings(scene, state, node);
+    Timeline timeline = context.timeline;
+    Readings taken = new Readings(context, state, node);
     FillOrigin found = taken.read(reading);
-    Moment expected = state.moment(node);
+    TireSnapshot expected = state.moment(node);
     if (found == null) {
       bare.add(
           new BareReading(
@@ -96,7 +96,7 @@ final class TireLog {
             found.airSigma(),
             found.tireKelvins(),
             found.warmSigma(),
-            scene.braked(reading)));
+            context.braked(reading)));
     all.add(readings.get(readings.size() - 1));
     Entered<Temperature> own = reading.tireTemperature();
     if (own != null) {
@@ -111,25 +111,25 @@ final class TireLog {
 
   /** Air added to a tire of unknown warmth: what was known of it no longer holds either. */
   private void adjust(LogEvent.Adjustment adjustment, int node) {
-    @Nullable FillOrigin found = new Readings(scene, state, node).adjusted(adjustment);
+    @Nullable FillOrigin found = new Readings(context, state, node).adjusted(adjustment);
     if (found == null) {
       state.unknown();
     } else {
-      Moment before = state.moment(node);
+      TireSnapshot before = state.moment(node);
       made.add(new TireSetting(adjustment, found, before == null ? Double.NaN : before.fill()));
       state.known(found);
     }
   }
 
   private void change(LogEvent.TireChange change, int node) {
-    scene
+    context
         .trip
         .rig()
         .tire(change.on())
-        .map(on -> scene.refit(state.tire().position(), on))
+        .map(on -> context.refit(state.tire().position(), on))
         .ifPresent(
             on -> {
-              state.change(on, scene.decayOf(on), node);
+              state.change(on, context.decayOf(on), node);
               FillOrigin known = asSpare(on, node);
               if (known != null) {
                 state.known(known);
@@ -142,10 +142,10 @@ final class TireLog {
   private @Nullable FillOrigin asSpare(FittedTire tire, int until) {
     FillOrigin last = null;
     for (int node = 0; node <= until; node++) {
-      for (LogEvent event : scene.eventsAt(node)) {
-        TireState cool = new TireState(scene.timeline, tire, null);
+      for (LogEvent event : context.eventsAt(node)) {
+        TireState cool = new TireState(context.timeline, tire, null);
         cool.coolAt(node);
-        Readings readings = new Readings(scene, cool, node);
+        Readings readings = new Readings(context, cool, node);
         String id = tire.tire().id();
         if (event instanceof LogEvent.Reading reading && reading.tire().equals(id)) {
           FillOrigin read = readings.read(reading.in(coolState(reading)));

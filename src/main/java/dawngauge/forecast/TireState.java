@@ -134,7 +134,7 @@ final class TireState {
    * @param loadSpread one standard deviation of the load, part of it
    * @param stretch takes what it is at each node
    */
-  void goOver(int from, int to, double rise, double loadSpread, Stretch stretch) {
+  void goOver(int from, int to, double rise, double loadSpread, SegmentBuffer stretch) {
     Decay by = decay;
     int warmTo = from;
     if (warmthKnown && by != null && !Double.isNaN(rise)) {
@@ -182,12 +182,12 @@ final class TireState {
   }
 
   /** The tire here, good enough to judge it by; null where nothing is known or air is bridged. */
-  @Nullable Moment momentToJudge(int node) {
+  @Nullable TireSnapshot momentToJudge(int node) {
     return timeline.bridged[node] ? null : moment(node);
   }
 
   /** The tire here; null where nothing is known of it. */
-  @Nullable Moment moment(int node) {
+  @Nullable TireSnapshot moment(int node) {
     FillOrigin by = origin;
     if (by == null || Double.isNaN(timeline.air[node]) || Double.isNaN(timeline.pressure[node])) {
       return null;

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Track {
 
-  private final Scene scene;
+  private final TripContext context;
   private final Timeline timeline;
   private final FittedTire first;
 
@@ -31,28 +31,28 @@ public final class Track {
 
   private final TireState tire;
   private final TireLog log;
-  private final Stretch stretch;
-  private @Nullable List<Moment> recorder;
+  private final SegmentBuffer stretch;
+  private @Nullable List<TireSnapshot> recorder;
 
-  private Track(Scene scene, FittedTire first, TireState tire, @Nullable Setting[] settings) {
-    this.scene = scene;
-    this.timeline = scene.timeline;
+  private Track(TripContext context, FittedTire first, TireState tire, @Nullable Setting[] settings) {
+    this.context = context;
+    this.timeline = context.timeline;
     this.settings = settings;
     this.first = first;
     this.tire = tire;
-    this.log = new TireLog(scene, tire);
-    this.stretch = new Stretch(timeline);
+    this.log = new TireLog(context, tire);
+    this.stretch = new SegmentBuffer(timeline);
   }
 
   /** The tire at a position, nothing taken as set. */
-  static Optional<Track> of(Scene scene, WheelPosition position) {
-    @Nullable Setting[] none = new Setting[scene.timeline.arrive.length];
-    return Optional.ofNullable(scene.fittedAt(position)).map(tire -> begin(scene, tire, none));
+  static Optional<Track> of(TripContext context, WheelPosition position) {
+    @Nullable Setting[] none = new Setting[context.timeline.arrive.length];
+    return Optional.ofNullable(context.fittedAt(position)).map(tire -> begin(context, tire, none));
   }
 
-  private static Track begin(Scene scene, FittedTire tire, @Nullable Setting[] settings) {
-    TireState state = new TireState(scene.timeline, tire, scene.decayOf(tire));
-    return new Track(scene, tire, state, settings);
+  private static Track begin(TripContext context, FittedTire tire, @Nullable Setting[] settings) {
+    TireState state = new TireState(context.timeline, tire, context.decayOf(tire));
+    return new Track(context, tire, state, settings);
   }
 
   /** One entry a stop, each computed when it is first asked for. */
@@ -77,14 +77,14 @@ public final class Track {
 
   /** Every reading of the tires at this position, on the legs too, in time order. */
   public List<ReadingCheck> readings() {
-    Track whole = begin(scene, first, settings);
+    Track whole = begin(context, first, settings);
     whole.goOn(timeline.arrive.length - 1);
     return List.copyOf(whole.log.all());
   }
 
   /** Every setting in the log whose warmth is known, in time order. */
   public List<TireSetting> made() {
-    Track whole = begin(scene, first, settings);
+    Track whole = begin(context, first, settings);
     whole.goOn(timeline.arrive.length - 1);
     return List.copyOf(whole.log.made());
   }
@@ -106,7 +106,7 @@ public final class Track {
   }
 
   private Track from(int visit, @Nullable Setting[] changed) {
-    Track other = new Track(scene, first, arrivals.get(visit).copy(), changed);
+    Track other = new Track(context, first, arrivals.get(visit).copy(), changed);
     other.stops.addAll(stops.subList(0, visit));
     other.arrivals.addAll(arrivals.subList(0, visit));
     return other;
@@ -116,9 +116,9 @@ public final class Track {
    * The tire at every node of the timeline where something is known of it, in time order; where air
    * is set, before and after.
    */
-  public List<Moment> course() {
-    Track replay = begin(scene, first, settings);
-    List<Moment> moments = new ArrayList<>();
+  public List<TireSnapshot> course() {
+    Track replay = begin(context, first, settings);
+    List<TireSnapshot> moments = new ArrayList<>();
     replay.recorder = moments;
     replay.goOn(timeline.arrive.length - 1);
     return List.copyOf(moments);
@@ -130,10 +130,10 @@ public final class Track {
    *
    * @param visit index of the stop
    */
-  public List<Moment> stay(int visit) {
+  public List<TireSnapshot> stay(int visit) {
     goOn(visit);
     Track replay = from(visit, settings);
-    List<Moment> moments = new ArrayList<>();
+    List<TireSnapshot> moments = new ArrayList<>();
     replay.recorder = moments;
     replay.goOn(visit);
     double end = timeline.seconds[timeline.leave[visit]];
@@ -141,8 +141,8 @@ public final class Track {
   }
 
   private void record(int node) {
-    List<Moment> moments = recorder;
-    Moment moment = moments == null ? null : tire.momentToJudge(node);
+    List<TireSnapshot> moments = recorder;
+    TireSnapshot moment = moments == null ? null : tire.momentToJudge(node);
     if (moments != null && moment != null) {
       moments.add(moment);
     }
@@ -163,9 +163,9 @@ public final class Track {
     boolean sameMoment = visit > 0 && arrive == timeline.leave[visit - 1];
     List<ReadingCheck> readings = new ArrayList<>();
     int bareBefore = log.bare().size();
-    Moment arrival = tire.momentToJudge(arrive);
-    PublishedBuildUp published = scene.publishedAt(visit, tire.tire());
-    Moment check = null;
+    TireSnapshot arrival = tire.momentToJudge(arrive);
+    PublishedBuildUp published = context.publishedAt(visit, tire.tire());
+    TireSnapshot check = null;
     Setting setting = settings[visit];
     boolean unset = true;
     for (int node = arrive; node <= leave; node = stay(node, visit)) {
@@ -179,21 +179,21 @@ public final class Track {
         arrival = tire.momentToJudge(node);
       }
       if (node == timeline.check[visit]) {
-        if (scene.coldWhenLeaving(visit)) {
+        if (context.coldWhenLeaving(visit)) {
           tire.regainWarmth(node);
         }
         check = tire.momentToJudge(node);
         if (setting != null && check != null) {
           record(node);
-          tire.known(new Readings(scene, tire, node).assumed(setting, check));
+          tire.known(new Readings(context, tire, node).assumed(setting, check));
           unset = false;
         }
       }
       record(node);
     }
     boolean asChecked = unset && timeline.check[visit] == leave;
-    Moment leaving = asChecked ? check : tire.momentToJudge(leave);
-    Limits limits = scene.limits(visit, tire.tire());
+    TireSnapshot leaving = asChecked ? check : tire.momentToJudge(leave);
+    Limits limits = context.limits(visit, tire.tire());
     LoadChance chance = LoadChance.of(limits, leaving);
     FittedTire fitted = tire.tire();
     LegLow low = visit + 1 < timeline.arrive.length ? leg(visit, limits, leaving, chance) : null;
@@ -208,7 +208,7 @@ public final class Track {
             setting,
             low,
             chance,
-            scene.coldWhenLeaving(visit),
+            context.coldWhenLeaving(visit),
             readings,
             log.bare().subList(bareBefore, log.bare().size()),
             published));
@@ -230,17 +230,17 @@ public final class Track {
 
   /** The next node at which something was noted; every one where all are recorded. */
   private int next(int node) {
-    return recorder == null ? scene.nextEventAfter(node) : node + 1;
+    return recorder == null ? context.nextEventAfter(node) : node + 1;
   }
 
   /** Drives the leg that leaves a stop and finds the lowest judged pressure on it. */
   private @Nullable LegLow leg(
-      int visit, Limits limits, @Nullable Moment leaving, LoadChance leavingChance) {
+      int visit, Limits limits, @Nullable TireSnapshot leaving, LoadChance leavingChance) {
     int from = timeline.leave[visit];
     int to = timeline.arrive[visit + 1];
     double rise = tire.rise(limits, timeline.speed[from]);
     double unsure = TireState.loadSpread(limits);
-    Moment low = leaving;
+    TireSnapshot low = leaving;
     int lowNode = from;
     for (int node = from; node < to; ) {
       int next = Math.min(to, next(node));
@@ -255,7 +255,7 @@ public final class Track {
       if (next < to) {
         log.apply(next, new ArrayList<>());
         record(next);
-        Moment here = tire.momentToJudge(next);
+        TireSnapshot here = tire.momentToJudge(next);
         lowNode = judged(here) < judged(low) ? next : lowNode;
         low = judged(here) < judged(low) ? here : low;
       }
@@ -271,7 +271,7 @@ public final class Track {
     return new LegLow(timeline.meters[lowNode] - timeline.meters[from], low, chance);
   }
 
-  private static double judged(@Nullable Moment moment) {
+  private static double judged(@Nullable TireSnapshot moment) {
     return moment == null ? Double.POSITIVE_INFINITY : moment.judged();
   }
 }

@@ -31,7 +31,7 @@ final class Uncertainty {
    * @param tireKelvins temperature in the tire
    * @param warmKelvins one standard deviation of how much warmer than the air the tire is
    */
-  static Moment moment(
+  static TireSnapshot moment(
       FillOrigin origin,
       double fill,
       Timeline timeline,
@@ -59,7 +59,7 @@ final class Uncertainty {
     double shared = repeat + byAir + sq(warmThen) + sq(lost) + weather;
     double constant = sq(growth * origin.offsetSigma());
     double warm = fill * warmKelvins;
-    return new Moment(
+    return new TireSnapshot(
         seconds,
         air,
         pressure,

@@ -5,7 +5,7 @@ import dawngauge.advice.FigureNow;
 import dawngauge.advice.Reach;
 import dawngauge.advice.SetFigure;
 import dawngauge.explain.Phrase;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.rules.OwnCompressor;
 import dawngauge.rules.RanLow;
@@ -44,7 +44,7 @@ final class CompressorWords {
         figures.ranLow() || (read != null && figures.ranLow(read, state) == RanLow.LIKELY);
     boolean warm = state == ReadingState.WARM;
     SetFigure set = warm ? figures.warm() : state == ReadingState.COLD ? figures.cold() : null;
-    Moment moment = warm ? figures.at().arrival() : figures.at().check();
+    TireSnapshot moment = warm ? figures.at().arrival() : figures.at().check();
     if (low || set == null || moment == null) {
       return Optional.empty();
     }
@@ -90,7 +90,7 @@ final class CompressorWords {
    * is not known, or it has as much.
    */
   static String reach(Rig rig, Reach.OfTire tire, GaugePressure least) {
-    Moment check = tire.at().check();
+    TireSnapshot check = tire.at().check();
     if (check == null) {
       return "";
     }

@@ -4,7 +4,7 @@ import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.explain.Step;
 import dawngauge.forecast.Explanation;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.page.Block;
 import dawngauge.page.Block.Weight;
@@ -83,7 +83,7 @@ public final class ExplainPage {
 
   private void tire(TireAdvice advice, boolean arriving, boolean start) {
     TireAtStop at = advice.tire();
-    Moment moment = arriving ? at.arrival() : at.leaving();
+    TireSnapshot moment = arriving ? at.arrival() : at.leaving();
     if (moment == null) {
       note("Nothing is known of it here: no reading so far, or no air temperature or elevation.");
     } else {
@@ -118,7 +118,7 @@ public final class ExplainPage {
     }
     double factor = at.published().pressure().pascals();
     note("Subtract " + units.format(at.published().pressure()) + " from a warm reading.");
-    Moment arrival = at.arrival();
+    TireSnapshot arrival = at.arrival();
     if (arrival != null && !Double.isNaN(arrival.reading())) {
       note(
           units.format(new GaugePressure(arrival.reading()))

@@ -4,7 +4,7 @@ import dawngauge.advice.FigureNow;
 import dawngauge.advice.SetFigure;
 import dawngauge.advice.StayFigures;
 import dawngauge.explain.Phrase;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.page.Block;
 import dawngauge.page.Page;
 import dawngauge.quantity.GaugePressure;
@@ -186,7 +186,7 @@ public final class FigurePage {
 
   /** The figure when the crew has stood there for a while. */
   private void later() {
-    Moment arrival = figures.at().arrival();
+    TireSnapshot arrival = figures.at().arrival();
     if (arrival != null) {
       Instant then = Instant.ofEpochSecond(Math.round(arrival.seconds())).plus(SetNow.LATER);
       SetNow.at(figures, then, units).ifPresent(todo::add);

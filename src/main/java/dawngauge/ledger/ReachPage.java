@@ -2,7 +2,7 @@ package dawngauge.ledger;
 
 import dawngauge.advice.Advice;
 import dawngauge.advice.Reach;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.page.Block;
 import dawngauge.page.Block.Column;
 import dawngauge.page.Block.Side;
@@ -136,7 +136,7 @@ public final class ReachPage {
 
   /** At which minute and how warm the tires are gauged. */
   private String basis() {
-    Moment check =
+    TireSnapshot check =
         reach.tires().stream()
             .map(tire -> tire.at().check())
             .filter(moment -> moment != null)

@@ -7,7 +7,7 @@ import dawngauge.field.RigFields;
 import dawngauge.field.TireFields;
 import dawngauge.field.VehicleFields;
 import dawngauge.forecast.FillOrigin;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.QuantityKind;
@@ -188,8 +188,8 @@ public record RigChanges(String summary, List<Line> lines) {
         return;
       }
       for (Tire tire : is.tires()) {
-        Moment then = last(before, tire.id());
-        Moment present = first(now, tire.id());
+        TireSnapshot then = last(before, tire.id());
+        TireSnapshot present = first(now, tire.id());
         if (then != null && present != null) {
           lines.add(
               new Line(
@@ -207,7 +207,7 @@ public record RigChanges(String summary, List<Line> lines) {
       return units.unitOf(QuantityKind.TEMPERATURE).symbol().equals("°F") ? "68 °F" : "20 °C";
     }
 
-    private static String daysAgo(Moment then, Moment present) {
+    private static String daysAgo(TireSnapshot then, TireSnapshot present) {
       long days =
           Math.round(
               Duration.between(
@@ -219,16 +219,16 @@ public record RigChanges(String summary, List<Line> lines) {
     }
 
     /** Whether it goes back to a gauge, and to no setting that is only taken as done. */
-    private static boolean isRead(@Nullable Moment moment) {
+    private static boolean isRead(@Nullable TireSnapshot moment) {
       return moment != null && moment.origin().kind() != FillOrigin.Kind.ASSUMED;
     }
 
-    private static @Nullable Moment last(Advice advice, String id) {
-      Moment found = null;
+    private static @Nullable TireSnapshot last(Advice advice, String id) {
+      TireSnapshot found = null;
       for (StopAdvice stop : advice.stops()) {
         for (TireAdvice tire : stop.tires()) {
           TireAtStop at = tire.tire();
-          Moment here = at.arrival() == null ? at.check() : at.arrival();
+          TireSnapshot here = at.arrival() == null ? at.check() : at.arrival();
           if (at.fitted().tire().id().equals(id) && isRead(here)) {
             found = here;
           }
@@ -237,7 +237,7 @@ public record RigChanges(String summary, List<Line> lines) {
       return found;
     }
 
-    private static @Nullable Moment first(Advice advice, String id) {
+    private static @Nullable TireSnapshot first(Advice advice, String id) {
       for (StopAdvice stop : advice.stops()) {
         for (TireAdvice tire : stop.tires()) {
           TireAtStop at = tire.tire();

@@ -3,7 +3,7 @@ package dawngauge.ledger;
 import dawngauge.advice.SetFigure;
 import dawngauge.advice.TimedFigures;
 import dawngauge.advice.TireAdvice;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.RuleOfThumb;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
@@ -82,7 +82,7 @@ final class TireRows {
             .toList();
   }
 
-  private static boolean close(@Nullable Moment a, @Nullable Moment b) {
+  private static boolean close(@Nullable TireSnapshot a, @Nullable TireSnapshot b) {
     if (a == null || b == null) {
       return a == null && b == null;
     }
@@ -109,9 +109,9 @@ final class TireRows {
 
   private StopLine.TireRow row(TireAdvice advised, String names, boolean last) {
     TireAtStop at = advised.tire();
-    Moment arrival = at.arrival();
-    Moment check = at.check();
-    Moment leaving = at.leaving();
+    TireSnapshot arrival = at.arrival();
+    TireSnapshot check = at.check();
+    TireSnapshot leaving = at.leaving();
     Limits limits = at.limits();
     boolean read = !at.readings().isEmpty();
     Setting set = at.setting();
@@ -153,7 +153,7 @@ final class TireRows {
     Set<String> published = new LinkedHashSet<>();
     for (TireAdvice tire : tires) {
       TireAtStop at = tire.tire();
-      Moment arrival = at.arrival();
+      TireSnapshot arrival = at.arrival();
       if (arrival == null) {
         continue;
       }
@@ -184,7 +184,7 @@ final class TireRows {
         + String.join("; ", parts);
   }
 
-  private String range(Moment moment) {
+  private String range(TireSnapshot moment) {
     if (Double.isNaN(moment.reading())) {
       return "";
     }

@@ -3,7 +3,7 @@ package dawngauge.ledger;
 import dawngauge.advice.Advice;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
 import dawngauge.geo.Coordinate;
@@ -101,8 +101,8 @@ public record Trace(
     Track track = advice.tracks().get(position);
     List<Point> points = new ArrayList<>();
     if (track != null) {
-      Moment before = null;
-      for (Moment moment : track.course()) {
+      TireSnapshot before = null;
+      for (TireSnapshot moment : track.course()) {
         if (before != null && moment.seconds() - before.seconds() > LONGEST_PIECE) {
           points.add(gap(before));
         }
@@ -126,7 +126,7 @@ public record Trace(
           Instant to = advice.stops().get(i + 1).stop().visit().arrive();
           floors.add(new Floor(visit.leave(), to, pressure(at.limits().floor(), units)));
         }
-        Moment check = at.check();
+        TireSnapshot check = at.check();
         if (check != null
             && visit.firstStartOfDay()
             && at.cold()
@@ -169,12 +169,12 @@ public record Trace(
   }
 
   /** Breaks the lines where nothing is known for a while. */
-  private static Point gap(Moment before) {
+  private static Point gap(TireSnapshot before) {
     double none = Double.NaN;
     return new Point(instant(before.seconds()), none, none, none, none, none, none);
   }
 
-  private static Point point(Moment moment, UnitSystem units) {
+  private static Point point(TireSnapshot moment, UnitSystem units) {
     double spread = Quantile.NINETY_WITHIN * moment.readingSigma();
     return new Point(
         instant(moment.seconds()),

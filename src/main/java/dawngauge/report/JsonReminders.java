@@ -7,7 +7,7 @@ import dawngauge.advice.Reminder;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.fitness.Defect;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.ledger.ReminderLine;
 import dawngauge.problem.Problem;
 import dawngauge.quantity.Quantity;
@@ -99,7 +99,7 @@ public final class JsonReminders {
     FittedTire fitted = advised.tire().fitted();
     page.tire(node, fitted.position(), fitted.tire().id());
     node.put("mark", advised.mark().word());
-    Moment check = advised.tire().check();
+    TireSnapshot check = advised.tire().check();
     JsonPage.pressure(node, "expected", check == null ? Double.NaN : check.reading());
     JsonPage.pressure(node, "expectedSigma", check == null ? Double.NaN : check.readingSigma());
     Map<String, @Nullable Quantity> figures = TireFigures.of(advised);

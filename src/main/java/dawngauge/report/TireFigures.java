@@ -4,7 +4,7 @@ import dawngauge.advice.SetFigure;
 import dawngauge.advice.TimedFigures;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.LoadChance;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Mass;
@@ -27,8 +27,8 @@ final class TireFigures {
   /** Name to figure; null where it is not known. */
   static Map<String, @Nullable Quantity> of(TireAdvice advice) {
     TireAtStop at = advice.tire();
-    Moment arrival = at.arrival();
-    Moment leaving = at.leaving();
+    TireSnapshot arrival = at.arrival();
+    TireSnapshot leaving = at.leaving();
     Map<String, @Nullable Quantity> figures = new LinkedHashMap<>();
     figures.put("arriveReads", arrival == null ? null : pressure(arrival.reading()));
     figures.put("arriveReadsSigma", arrival == null ? null : pressure(arrival.readingSigma()));

@@ -2,7 +2,7 @@ package dawngauge.review;
 
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.LoadChance;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
@@ -84,12 +84,12 @@ public record RolledUnder(
     if (at.low() != null && !rests(at.low().moment(), slips)) {
       lowest = lower(lowest, at.low().moment(), at.low().chance());
     }
-    Moment came = asItCame(forecaster, track, leg + 1);
+    TireSnapshot came = asItCame(forecaster, track, leg + 1);
     return rests(came, slips) ? lowest : lower(lowest, came, LoadChance.of(at.limits(), came));
   }
 
   /** Whether what is known of a tire is known by one of some readings. */
-  private static boolean rests(@Nullable Moment moment, Set<ReadingCheck> readings) {
+  private static boolean rests(@Nullable TireSnapshot moment, Set<ReadingCheck> readings) {
     return moment != null
         && readings.stream()
             .map(check -> check.reading().time().instant().toEpochMilli() / 1000.0)
@@ -100,7 +100,7 @@ public record RolledUnder(
    * The tire on arriving by what was first read of it at a stop; null where nothing was, or only
    * after it was set or changed there.
    */
-  private static @Nullable Moment asItCame(Forecaster forecaster, Track track, int visit) {
+  private static @Nullable TireSnapshot asItCame(Forecaster forecaster, Track track, int visit) {
     TireAtStop at = track.stops().get(visit);
     String tire = track.stops().get(visit - 1).fitted().tire().id();
     if (at.readings().isEmpty() || !at.readings().get(0).reading().tire().equals(tire)) {
@@ -112,9 +112,9 @@ public record RolledUnder(
       return null;
     }
     double seconds = read.toEpochMilli() / 1000.0;
-    for (Moment moment : track.stay(visit)) {
+    for (TireSnapshot moment : track.stay(visit)) {
       if (moment.seconds() >= seconds) {
-        Moment arrival = at.arrival();
+        TireSnapshot arrival = at.arrival();
         return arrival == null ? moment : moment.inAirOf(arrival);
       }
     }
@@ -129,7 +129,7 @@ public record RolledUnder(
         .anyMatch(time -> !time.isBefore(from) && !time.isAfter(to));
   }
 
-  private static double lower(double lowest, @Nullable Moment moment, LoadChance chance) {
+  private static double lower(double lowest, @Nullable TireSnapshot moment, LoadChance chance) {
     if (moment == null || !chance.tooLikely(LIKELIER_THAN_NOT)) {
       return lowest;
     }

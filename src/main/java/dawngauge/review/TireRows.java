@@ -2,7 +2,7 @@ package dawngauge.review;
 
 import dawngauge.forecast.BareReading;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.TireSetting;
@@ -196,7 +196,7 @@ final class TireRows {
   private @Nullable Instant floorBy(double perDay) {
     List<TireAtStop> stops = track.stops();
     for (int visit = stops.size() - 1; visit >= 0; visit--) {
-      Moment moment = stops.get(visit).leaving();
+      TireSnapshot moment = stops.get(visit).leaving();
       double floor = stops.get(visit).limits().floor();
       if (moment != null && !Double.isNaN(floor) && perDay > 0) {
         double left = (moment.judged() - floor) / perDay;

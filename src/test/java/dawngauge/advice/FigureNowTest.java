@@ -3,7 +3,7 @@ package dawngauge.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
 import dawngauge.rules.RanLow;
@@ -57,7 +57,7 @@ class FigureNowTest {
     FigureNow now = at(colderDawn("80 psi"), 1);
     SetFigure cold = Objects.requireNonNull(now.cold());
     SetFigure warm = Objects.requireNonNull(now.warm());
-    Moment arrival = Objects.requireNonNull(now.at().arrival());
+    TireSnapshot arrival = Objects.requireNonNull(now.at().arrival());
     assertThat(cold.figure().in(Unit.PSI)).isCloseTo(80, within(1e-6));
     // (80 + 14.696)·T/θ − 14.696, the whole psi under it: no figure settles over its limit.
     double exact = 94.696 * arrival.tireKelvins() / arrival.airKelvins() - 14.696;
@@ -74,7 +74,7 @@ class FigureNowTest {
   @Test
   void aWarmReadingIsTurnedColdByOursAndByThePublishedFigure() {
     FigureNow now = at(colderDawn("110 psi"), 1);
-    Moment arrival = Objects.requireNonNull(now.at().arrival());
+    TireSnapshot arrival = Objects.requireNonNull(now.at().arrival());
     FigureNow.Meaning meaning =
         now.meaning(GaugePressure.of(78, Unit.PSI), ReadingState.WARM).orElseThrow();
     assertThat(meaning.published() / PSI).isCloseTo(73, within(1e-6));
@@ -105,7 +105,7 @@ class FigureNowTest {
   @Test
   void eightyPercentOfTheLabelIsJudgedByTheColdFigureBehindTheWarmOne() {
     FigureNow now = at(colderDawn("110 psi"), 1);
-    Moment arrival = Objects.requireNonNull(now.at().arrival());
+    TireSnapshot arrival = Objects.requireNonNull(now.at().arrival());
     // (69 + 14.696)·θ/T − 14.696: 71 psi warm looks like 89 % of 80, cold it is under 64. 73 psi
     // warm are about one psi over 64 cold, within what gauge and warmth may be off.
     double cold = arrival.airKelvins() / arrival.tireKelvins();
@@ -121,14 +121,14 @@ class FigureNowTest {
   @CsvSource({"99, true", "84, false", "82, false"})
   void aReadingThatIsTooHighIsWarmthHereAsInTheForecast(int read, boolean far) {
     FigureNow now = at(colderDawn("110 psi"), 1);
-    Moment expected = Objects.requireNonNull(now.at().arrival());
+    TireSnapshot expected = Objects.requireNonNull(now.at().arrival());
     assertThat(expected.reading() / PSI).isLessThan(read);
     FigureNow.Meaning meaning =
         now.meaning(GaugePressure.of(read, Unit.PSI), ReadingState.WARM).orElseThrow();
     assertThat(meaning.warmth()).isEqualTo(far);
     Scenario noted =
         colderDawn("110 psi").read(WheelSlot.LEFT, 2.05, read + " psi", ReadingState.WARM);
-    Moment after = Objects.requireNonNull(at(noted, 1).at().leaving());
+    TireSnapshot after = Objects.requireNonNull(at(noted, 1).at().leaving());
     assertThat(at(noted, 1).at().readings()).hasSize(1);
     assertThat(meaning.likely() / PSI).isCloseTo(after.settled() / PSI, within(0.1));
     assertThat(meaning.low()).isLessThan(meaning.likely());
@@ -233,7 +233,7 @@ class FigureNowTest {
             .drive(18)
             .to("End", 1, "40 °F");
     FigureNow now = at(shortNight, 0);
-    Moment start = Objects.requireNonNull(at(shortNight, 1).at().check());
+    TireSnapshot start = Objects.requireNonNull(at(shortNight, 1).at().check());
     assertThat(now.nextStart()).isEqualTo(1);
     assertThat(start.reading()).isGreaterThan(start.settled() + PSI);
     assertThat(now.nextAfterCold() / PSI).isCloseTo(start.reading() / PSI, within(0.02));
@@ -257,7 +257,7 @@ class FigureNowTest {
   @Test
   void aWarmReadingIsAsUnsureAsItsWarmth() {
     FigureNow now = at(colderDawn("110 psi"), 1);
-    Moment arrival = Objects.requireNonNull(now.at().arrival());
+    TireSnapshot arrival = Objects.requireNonNull(now.at().arrival());
     FigureNow.Meaning meaning =
         now.meaning(GaugePressure.of(78, Unit.PSI), ReadingState.WARM).orElseThrow();
     double gauge = 0.5 * arrival.airKelvins() / arrival.tireKelvins();

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.LoadChance;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.Track;
@@ -62,7 +62,7 @@ final class PlanTrial {
 
   private void allowed(int visit, WheelPosition position, AdjustmentPlan.PlannedSetting setting) {
     TireAtStop at = planned(position).stops().get(visit);
-    Moment check = at.check();
+    TireSnapshot check = at.check();
     assertThat(check).isNotNull();
     if (check == null) {
       return;
@@ -87,7 +87,7 @@ final class PlanTrial {
    * Highest pressure at which a tire set there may settle: cold half a step over the limit; warm
    * what the gauge cannot tell over it, less what its warmth may be short of in nine of ten cases.
    */
-  static double highest(TireAtStop at, Moment check, boolean warm) {
+  static double highest(TireAtStop at, TireSnapshot check, boolean warm) {
     double ceiling = at.limits().ceiling();
     GaugeErrors errors = check.origin().errors();
     double unsure = 1.2816 * Math.max(0, check.warmSigma());
@@ -166,7 +166,7 @@ final class PlanTrial {
       return true;
     }
     TireAtStop at = visit < 0 ? null : track.stops().get(visit);
-    Moment check = at == null ? null : at.check();
+    TireSnapshot check = at == null ? null : at.check();
     Itinerary.Visit stop = forecaster.itinerary().visits().get(Math.max(0, visit));
     boolean tooShort = stop.stay().toSeconds() < 300 && !stop.firstStartOfDay();
     if (at == null || check == null || stop.passes() || tooShort) {
@@ -180,7 +180,7 @@ final class PlanTrial {
     return false;
   }
 
-  private List<Double> figures(TireAtStop at, Moment check, int visit) {
+  private List<Double> figures(TireAtStop at, TireSnapshot check, int visit) {
     List<Double> figures = new ArrayList<>();
     double step = step(check);
     Air air = Lookahead.airAt(forecaster, visit);
@@ -214,7 +214,7 @@ final class PlanTrial {
     Lookahead lookahead = new Lookahead(forecaster);
     for (int visit = plan.from(); visit < stops - 1; visit++) {
       TireAtStop at = track.stops().get(visit);
-      Moment check = at.check();
+      TireSnapshot check = at.check();
       for (Lookahead.Judged judged : lookahead.judgedAt(visit, at)) {
         boolean hopeless = lookahead.noAirHelps(judged);
         missed = Math.max(missed, hopeless ? Double.MAX_VALUE : lookahead.missing(judged));
@@ -226,7 +226,7 @@ final class PlanTrial {
     return missed;
   }
 
-  private double startMissed(TireAtStop at, Moment check) {
+  private double startMissed(TireAtStop at, TireSnapshot check) {
     Setting set = at.setting();
     double settled =
         set == null
@@ -243,7 +243,7 @@ final class PlanTrial {
         Double.isNaN(under) ? Double.NEGATIVE_INFINITY : under);
   }
 
-  private double step(Moment check) {
+  private double step(TireSnapshot check) {
     return forecaster
         .trip()
         .rig()

@@ -3,7 +3,7 @@ package dawngauge.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.forecast.LegLow;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Air;
@@ -234,7 +234,7 @@ class RandomTripsTest {
     }
     SetFigure set = tire.set();
     TireAtStop at = tire.tire();
-    Moment check = at.check();
+    TireSnapshot check = at.check();
     marginAgreesWithTheFloor(at);
     asCertifiedHasNoMarkOfLoad(tire);
     assertThat(tire.reasons().stream().anyMatch(reason -> reason.mark() == Mark.ADJUST))
@@ -273,7 +273,7 @@ class RandomTripsTest {
 
   /** The margin is at or above zero just where the judged pressure is at or above the floor. */
   private void marginAgreesWithTheFloor(TireAtStop at) {
-    Moment leaving = at.leaving();
+    TireSnapshot leaving = at.leaving();
     double margin = at.margin();
     double floor = at.limits().floor();
     if (leaving == null || Double.isNaN(margin)) {

@@ -1,6 +1,6 @@
 package dawngauge.advice;
 
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.quantity.Unit;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.WheelSlot;
@@ -63,7 +63,7 @@ final class Seen {
   }
 
   /** The tire when it is to be gauged. */
-  Moment check() {
+  TireSnapshot check() {
     return Objects.requireNonNull(advice.tire().check(), "nothing is known");
   }
 

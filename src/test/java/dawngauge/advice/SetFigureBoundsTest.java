@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.forecast.FillOrigin;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
 import dawngauge.rules.GaugeErrors;
@@ -21,7 +21,7 @@ class SetFigureBoundsTest {
   private static final double NOTHING = Double.NEGATIVE_INFINITY;
 
   /** A tire that shows a figure and has so many kelvin more than the air. */
-  private static Moment tire(double shown, double over, double warmSigma, GaugeErrors errors) {
+  private static TireSnapshot tire(double shown, double over, double warmSigma, GaugeErrors errors) {
     double fill = (shown + 100_000) / (256 + over);
     double settled = fill * 256 - 100_000;
     FillOrigin origin =
@@ -41,7 +41,7 @@ class SetFigureBoundsTest {
             1,
             true,
             0);
-    return new Moment(
+    return new TireSnapshot(
         0,
         256,
         100_000,
@@ -62,14 +62,14 @@ class SetFigureBoundsTest {
         warmSigma);
   }
 
-  private static Moment cold(double shown) {
+  private static TireSnapshot cold(double shown) {
     return tire(shown, 0, 0, GaugeErrors.of(null));
   }
 
   /** A tire whose warmth is not known. */
-  private static Moment unknown(double settled) {
-    Moment of = cold(settled);
-    return new Moment(
+  private static TireSnapshot unknown(double settled) {
+    TireSnapshot of = cold(settled);
+    return new TireSnapshot(
         0,
         256,
         100_000,
@@ -91,7 +91,7 @@ class SetFigureBoundsTest {
   }
 
   private static SetFigure set(
-      Moment tire, double wanted, double needed, double most, double hose) {
+      TireSnapshot tire, double wanted, double needed, double most, double hose) {
     return SetFigure.of(tire, wanted, false, new SetFigure.Bounds(needed, most, hose, STEP));
   }
 
@@ -168,7 +168,7 @@ class SetFigureBoundsTest {
     return GaugePressure.of(number, Unit.PSI).pascals();
   }
 
-  private static double over(Moment tire, boolean warm, SetFigure.Bounds bounds) {
+  private static double over(TireSnapshot tire, boolean warm, SetFigure.Bounds bounds) {
     double over = SetFigure.highestSettled(tire, warm, bounds) - bounds.ceiling();
     return new GaugePressure(over).in(Unit.PSI);
   }
@@ -206,10 +206,10 @@ class SetFigureBoundsTest {
 
   @Test
   void onlyAWarmTiresChosenFigureHasASpread() {
-    Moment warm = tire(600_000, 64, 2000, GaugeErrors.of(null));
+    TireSnapshot warm = tire(600_000, 64, 2000, GaugeErrors.of(null));
     assertThat(SetFigure.chosen(warm, 600_000, 1, true, free()).spread().pascals()).isEqualTo(2000);
     assertThat(SetFigure.chosen(warm, 600_000, 1, false, free()).spread().pascals()).isZero();
-    Moment unknown = unknown(500_000);
+    TireSnapshot unknown = unknown(500_000);
     assertThat(SetFigure.chosen(unknown, 600_000, 1, true, free()).spread().pascals()).isZero();
     // (600 + 100)·256/320 − 100 = 460 kPa once it is as cool as the air.
     assertThat(SetFigure.chosen(warm, 600_000, 1, true, free()).settled().pascals())

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.forecast.FillOrigin;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.physics.GasLaw;
 import dawngauge.physics.StandardAtmosphere;
 import dawngauge.quantity.GaugePressure;
@@ -24,7 +24,7 @@ class SetFigureTest {
   }
 
   /** A tire at sea level that is as warm as said, with the fill that settles at the figure. */
-  private static Moment tire(double settledPsi, double airFahrenheit, double tireFahrenheit) {
+  private static TireSnapshot tire(double settledPsi, double airFahrenheit, double tireFahrenheit) {
     double around = StandardAtmosphere.pressureAt(0);
     double air = Temperature.of(airFahrenheit, Unit.FAHRENHEIT).kelvins();
     double inTire = Temperature.of(tireFahrenheit, Unit.FAHRENHEIT).kelvins();
@@ -46,7 +46,7 @@ class SetFigureTest {
             1,
             true,
             0);
-    return new Moment(
+    return new TireSnapshot(
         0,
         air,
         around,
@@ -68,7 +68,7 @@ class SetFigureTest {
   }
 
   private static SetFigure set(
-      Moment tire, double wantedPsi, double neededPsi, double ceilingPsi, double step) {
+      TireSnapshot tire, double wantedPsi, double neededPsi, double ceilingPsi, double step) {
     boolean warm = tire.tireKelvins() > tire.airKelvins() + 5;
     double needed = neededPsi == NOTHING ? NOTHING : psi(neededPsi);
     SetFigure.Bounds bounds = new SetFigure.Bounds(needed, psi(ceilingPsi), ANY_HOSE, step);

@@ -10,7 +10,7 @@ import dawngauge.advice.SetFigure;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.forecast.LegLow;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.geo.Daylight;
 import dawngauge.problem.Problem;
@@ -57,13 +57,13 @@ class SpringFleeceHaulTest {
    */
   @Test
   void setInTheColdOfHighCountryReadsEightyEightAtAWarmLowDawn() {
-    Moment evening = requireNonNull(DEMO.tire("graham", "t1l").tire().arrival());
+    TireSnapshot evening = requireNonNull(DEMO.tire("graham", "t1l").tire().arrival());
     assertThat(psi(evening.origin().gaugePascals())).isCloseTo(80, within(1e-6));
     assertThat(fahrenheit(evening.origin().airKelvins())).isCloseTo(15, within(0.7));
     assertThat(evening.origin().elevation() / 0.3048).isCloseTo(7500, within(100.0));
     for (String position : SOUND_TRAILER_TIRES) {
       TireAdvice tire = DEMO.tire("graham", position);
-      Moment dawn = requireNonNull(tire.tire().check());
+      TireSnapshot dawn = requireNonNull(tire.tire().check());
       assertThat(fahrenheit(dawn.airKelvins())).isCloseTo(70, within(0.7));
       assertThat(dawn.elevation() / 0.3048).isCloseTo(1000, within(100.0));
       assertThat(psi(dawn.settled())).isBetween(87.0, 87.6);
@@ -140,7 +140,7 @@ class SpringFleeceHaulTest {
             .sunrise();
     assertThat(Duration.between(sunrise, visit.leave()))
         .isCloseTo(Duration.ofHours(2), Duration.ofMinutes(10));
-    Moment leaving = requireNonNull(DEMO.tire("floydada", "t1l").tire().leaving());
+    TireSnapshot leaving = requireNonNull(DEMO.tire("floydada", "t1l").tire().leaving());
     assertThat(leaving.buildUp()).isNegative();
     assertThat(leaving.judged()).isEqualTo(leaving.reading());
   }

@@ -39,7 +39,7 @@ class BandsTest {
   /** The offset of one gauge cancels in its own readings, not against a limit. */
   @Test
   void aReadingWithTheSameGaugeIsSurerThanALimit() {
-    Moment leaving = known(track("hand").get(0).leaving());
+    TireSnapshot leaving = known(track("hand").get(0).leaving());
 
     // repeatability 0.5 psi (half a division of 1 psi), twice: reading and reading again
     assertThat(psi(leaving.settledSigma())).isCloseTo(0.5 * Math.sqrt(2), within(0.05));
@@ -52,8 +52,8 @@ class BandsTest {
   /** A coarse gauge: half a division of 5 psi. */
   @Test
   void aCoarseGaugeRepeatsWorse() {
-    Moment fine = known(track("hand").get(0).leaving());
-    Moment coarse = known(track("coarse").get(0).leaving());
+    TireSnapshot fine = known(track("hand").get(0).leaving());
+    TireSnapshot coarse = known(track("coarse").get(0).leaving());
 
     assertThat(psi(coarse.settledSigma())).isCloseTo(2.5 * Math.sqrt(2), within(0.05));
     assertThat(coarse.limitSigma()).isGreaterThan(fine.limitSigma());
@@ -82,7 +82,7 @@ class BandsTest {
   /** Warmth adds its own spread: R by a quarter, time constants by 0.35 and 0.2 (inferred). */
   @Test
   void aWarmReadingIsLessSure() {
-    Moment arrival = known(track("hand").get(1).arrival());
+    TireSnapshot arrival = known(track("hand").get(1).arrival());
 
     assertThat(arrival.readingSigma()).isGreaterThan(arrival.settledSigma());
     assertThat(psi(arrival.warmSigma())).isBetween(0.25 * psi(arrival.buildUp()), 3.0);
@@ -137,7 +137,7 @@ class BandsTest {
             .read("2027-03-08T05:50-07:00[America/Denver]", "T1", "80 psi")
             .trip();
 
-    Moment dawn = known(Forecasts.first(trip).get(1).leaving());
+    TireSnapshot dawn = known(Forecasts.first(trip).get(1).leaving());
     double perKelvin = psi(dawn.fill());
     double memory = Math.exp(-48.0 / 12);
     double then = 5.14 * 5 / 9 * perKelvin;
@@ -155,7 +155,7 @@ class BandsTest {
   /** A spread typed beside a temperature takes the place of the assumed 2 K. */
   @Test
   void aTypedSpreadOfTheAirCounts() {
-    Moment vague =
+    TireSnapshot vague =
         known(
             Forecasts.first(
                     parked(
@@ -164,7 +164,7 @@ class BandsTest {
                         stop("a").steady("60 °F").measured().give("8 °C")))
                 .get(1)
                 .leaving());
-    Moment sure = known(track("hand").get(1).leaving());
+    TireSnapshot sure = known(track("hand").get(1).leaving());
 
     assertThat(vague.settledSigma()).isGreaterThan(sure.settledSigma());
     assertThat(psi(vague.settledSigma()))
@@ -184,7 +184,7 @@ class BandsTest {
             .readIn("60 °F", "2027-06-01T05:59Z", "T1", "80 psi")
             .trip();
 
-    Moment leaving = known(Forecasts.first(trip).get(0).leaving());
+    TireSnapshot leaving = known(Forecasts.first(trip).get(0).leaving());
 
     assertThat(psi(leaving.settled())).isCloseTo(80, within(1e-9));
     assertThat(psi(leaving.settledSigma()))
@@ -194,7 +194,7 @@ class BandsTest {
   /** A typed leak may be off by 40 % (ours): after three days at 2 psi a day by 2.3 psi. */
   @Test
   void whatIsLostIsNotSure() {
-    Moment tight = known(track("hand").get(1).leaving());
+    TireSnapshot tight = known(track("hand").get(1).leaving());
     Trip leaking =
         Trips.of(RigBuilder.trailer().losing("2 psi"))
             .stop(stop("a").steady("60 °F").measured().leaves("2027-06-01T06:00Z"))
@@ -202,7 +202,7 @@ class BandsTest {
             .stop(stop("b").stays(Duration.ofDays(3)).steady("60 °F").measured())
             .read("2027-06-01T05:50Z", "T1", "80 psi")
             .trip();
-    Moment leaky = known(Forecasts.first(leaking).get(1).leaving());
+    TireSnapshot leaky = known(Forecasts.first(leaking).get(1).leaving());
 
     double lost = psi(tight.settled() - leaky.settled());
     double more = Math.sqrt(sq(psi(leaky.settledSigma())) - sq(psi(tight.settledSigma())));
@@ -258,8 +258,8 @@ class BandsTest {
                 .trip());
     double load = track.get(0).limits().load().sigma() / track.get(0).limits().load().kilograms();
     assertThat(load).isGreaterThan(0.02);
-    Moment arrival = known(track.get(1).arrival());
-    Moment leaving = known(track.get(1).leaving());
+    TireSnapshot arrival = known(track.get(1).arrival());
+    TireSnapshot leaving = known(track.get(1).leaving());
     assertThat(arrival.warmSigma() / arrival.buildUp())
         .isCloseTo(Math.sqrt(0.0625 + load * load + 0.06455 * 0.06455), within(2e-4));
     assertThat(leaving.buildUp() / arrival.buildUp()).isCloseTo(0.52146, within(1e-4));

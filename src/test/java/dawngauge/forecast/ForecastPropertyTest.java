@@ -38,8 +38,8 @@ class ForecastPropertyTest {
     return 1 + random.nextInt(haul.places().size() - 1);
   }
 
-  private static List<@Nullable Moment> moments(TireAtStop at) {
-    List<@Nullable Moment> all = new ArrayList<>();
+  private static List<@Nullable TireSnapshot> moments(TireAtStop at) {
+    List<@Nullable TireSnapshot> all = new ArrayList<>();
     all.add(at.arrival());
     all.add(at.check());
     all.add(at.leaving());
@@ -60,8 +60,8 @@ class ForecastPropertyTest {
 
   private static void assertSameNumbers(TireAtStop actual, TireAtStop expected) {
     for (int i = 0; i < 3; i++) {
-      Moment one = known(moments(actual).get(i));
-      Moment other = known(moments(expected).get(i));
+      TireSnapshot one = known(moments(actual).get(i));
+      TireSnapshot other = known(moments(expected).get(i));
       assertSame(one.settled(), other.settled());
       assertSame(one.reading(), other.reading());
       assertSame(one.judged(), other.judged());
@@ -143,7 +143,7 @@ class ForecastPropertyTest {
           List<TireAtStop> track = track(haul);
           double fill = known(track.get(0).leaving()).origin().fill();
           for (TireAtStop at : track) {
-            for (Moment moment : moments(at)) {
+            for (TireSnapshot moment : moments(at)) {
               assertThat(known(moment).fill()).isCloseTo(fill, within(fill * 1e-12));
             }
           }
@@ -278,8 +278,8 @@ class ForecastPropertyTest {
           List<TireAtStop> us = track(haul.inUsUnits());
           for (int i = 0; i < si.size(); i++) {
             for (int m = 0; m < 3; m++) {
-              Moment one = known(moments(us.get(i)).get(m));
-              Moment other = known(moments(si.get(i)).get(m));
+              TireSnapshot one = known(moments(us.get(i)).get(m));
+              TireSnapshot other = known(moments(si.get(i)).get(m));
               assertSame(one.settled(), other.settled());
               assertSame(one.reading(), other.reading());
               assertSame(one.limitSigma(), other.limitSigma());

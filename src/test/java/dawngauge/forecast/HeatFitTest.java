@@ -41,7 +41,7 @@ class HeatFitTest {
     Trip trip = day().readAll("2027-06-01T05:50Z", "80 psi").trip();
     Tire tire = trip.rig().tire("T1").orElseThrow();
     Trip other = RigEdits.withTire(trip, tire.withHeatFactor(factor));
-    Moment arrival = Forecasts.first(other).get(1).arrival();
+    TireSnapshot arrival = Forecasts.first(other).get(1).arrival();
     return psi(Forecasts.known(arrival).reading());
   }
 
@@ -160,7 +160,7 @@ class HeatFitTest {
     assertThat(kept.spread()).isCloseTo(fit.sigma(), within(0.005));
   }
 
-  private static Moment arriving(Trip trip) {
+  private static TireSnapshot arriving(Trip trip) {
     return Forecasts.known(Forecasts.first(trip).get(1).arrival());
   }
 

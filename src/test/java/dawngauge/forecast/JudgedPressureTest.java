@@ -38,7 +38,7 @@ class JudgedPressureTest {
             .read("2027-03-20T06:00Z", "T1", "80 psi")
             .trip();
 
-    Moment leaving = known(Forecasts.first(trip).get(0).leaving());
+    TireSnapshot leaving = known(Forecasts.first(trip).get(0).leaving());
 
     assertThat(leaving.airKelvins() - 273.15).isCloseTo(18.4, within(0.15));
     assertThat(leaving.airKelvins() - leaving.tireKelvins()).isCloseTo(2.7, within(0.1));
@@ -63,7 +63,7 @@ class JudgedPressureTest {
             .trip();
 
     List<TireAtStop> track = Forecasts.first(trip);
-    Moment arrival = known(track.get(1).arrival());
+    TireSnapshot arrival = known(track.get(1).arrival());
 
     assertThat(psi(arrival.buildUp())).isGreaterThan(5);
     assertThat(arrival.judged()).isEqualTo(arrival.settled());
@@ -117,7 +117,7 @@ class JudgedPressureTest {
   void theLowestPointNeedNotBeTheColdest() {
     LegLow low = overThePass(false, "0 m", "6 °C");
 
-    Moment end = low.moment();
+    TireSnapshot end = low.moment();
     assertThat(low.meters()).isCloseTo(100 * 1609.344, within(1.0));
     assertThat(end.elevation()).isZero();
     // straight line to the end: 10.5 °C at 500 m; the pass 2,500 m above that: −5.75 °C

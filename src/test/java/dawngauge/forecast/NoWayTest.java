@@ -176,7 +176,7 @@ class NoWayTest {
         .get();
   }
 
-  private static void assertSame(@Nullable Moment actual, @Nullable Moment expected) {
+  private static void assertSame(@Nullable TireSnapshot actual, @Nullable TireSnapshot expected) {
     if (expected == null || actual == null) {
       assertThat(actual).isEqualTo(expected);
       return;
@@ -194,7 +194,7 @@ class NoWayTest {
             });
   }
 
-  private static double[] figures(Moment moment) {
+  private static double[] figures(TireSnapshot moment) {
     return new double[] {
       moment.settled(),
       moment.reading(),

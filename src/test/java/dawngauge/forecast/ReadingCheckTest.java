@@ -111,7 +111,7 @@ class ReadingCheckTest {
   @Test
   void aWarmReadingCountsByItsWeight() {
     Trips dawn = day("0 ft").read("2027-06-01T05:50Z", "T1", "80 psi");
-    Moment arrival = known(Forecasts.first(dawn.trip()).get(1).arrival());
+    TireSnapshot arrival = known(Forecasts.first(dawn.trip()).get(1).arrival());
     double expected = psi(arrival.reading());
     String less = String.format(Locale.ROOT, "%.3f psi", expected - 0.5);
     ReadingCheck check =

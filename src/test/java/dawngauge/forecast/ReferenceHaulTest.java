@@ -31,14 +31,14 @@ class ReferenceHaulTest {
   private final Itinerary itinerary = Itinerary.of(trip).get();
   private final Ambient ambient =
       Ambient.of(AmbientNeeds.of(trip, itinerary), List.of(new TypedAmbient(trip))).get();
-  private final Scene scene =
-      new Scene(trip, itinerary, ambient, Forecasts.OPTIONS, new Loads(trip, null, 1));
-  private final Timeline timeline = scene.timeline;
+  private final TripContext context =
+      new TripContext(trip, itinerary, ambient, Forecasts.OPTIONS, new Loads(trip, null, 1));
+  private final Timeline timeline = context.timeline;
   private final List<List<TireAtStop>> tracks = new ArrayList<>();
 
   ReferenceHaulTest() {
     for (WheelPosition position : trip.rig().positions()) {
-      tracks.add(Track.of(scene, position).orElseThrow().stops());
+      tracks.add(Track.of(context, position).orElseThrow().stops());
     }
   }
 
@@ -186,12 +186,12 @@ class ReferenceHaulTest {
       for (TireAtStop at : tracks.get(tire)) {
         int stop = at.visit();
         int[] nodes = {timeline.arrive[stop], timeline.check[stop], timeline.leave[stop]};
-        Moment[] moments = new Moment[3];
+        TireSnapshot[] moments = new TireSnapshot[3];
         moments[0] = at.arrival();
         moments[1] = at.check();
         moments[2] = at.leaving();
         for (int i = 0; i < nodes.length; i++) {
-          Moment moment = moments[i];
+          TireSnapshot moment = moments[i];
           if (moment != null && nodes[i] > 0) {
             double other = temperatures.get(nodes[i] - 1)[tire];
             double apart = moment.fill() * (moment.tireKelvins() - other);

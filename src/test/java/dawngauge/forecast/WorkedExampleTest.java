@@ -122,7 +122,7 @@ class WorkedExampleTest {
 
   @Test
   void walsenburgOnArrival() {
-    Moment arrival = known(track.get(1).arrival());
+    TireSnapshot arrival = known(track.get(1).arrival());
 
     assertPsi(arrival.settled(), 81.66, SETTLED);
     assertPsi(arrival.reading(), 89.90, WARM);
@@ -130,7 +130,7 @@ class WorkedExampleTest {
 
   @Test
   void quanahOnArrival() {
-    Moment arrival = known(track.get(6).arrival());
+    TireSnapshot arrival = known(track.get(6).arrival());
 
     assertPsi(arrival.settled(), 92.25, SETTLED);
     assertPsi(arrival.reading(), 98.96, WARM);
@@ -138,7 +138,7 @@ class WorkedExampleTest {
 
   @Test
   void grahamAtTheColdCheck() {
-    Moment check = known(track.get(9).check());
+    TireSnapshot check = known(track.get(9).check());
 
     assertPsi(check.settled(), 87.06, SETTLED);
     assertPsi(check.reading(), 87.05, WARM);
@@ -168,7 +168,7 @@ class WorkedExampleTest {
       double notShown)
       throws IOException {
     TireAtStop at = lowTrack().get(visit);
-    Moment leaving = known(at.leaving());
+    TireSnapshot leaving = known(at.leaving());
 
     assertPsi(leaving.settled(), settled, 0.03);
     assertPsi(leaving.limitSigma(), sigma, 0.02);

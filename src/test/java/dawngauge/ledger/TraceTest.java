@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dawngauge.advice.Advice;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.planner.Planner;
 import dawngauge.quantity.UnitSystem;
@@ -52,7 +52,7 @@ class TraceTest {
     for (WheelPosition position : DEMO.rig().positions()) {
       List<Trace.Point> points = Trace.of(ADVICE, position, UnitSystem.US).points();
       for (TireAtStop at : tires(ADVICE, position)) {
-        for (Moment moment : new Moment[] {at.arrival(), at.leaving()}) {
+        for (TireSnapshot moment : new TireSnapshot[] {at.arrival(), at.leaving()}) {
           compared += found(points, moment) ? 1 : 0;
         }
       }
@@ -61,7 +61,7 @@ class TraceTest {
   }
 
   /** Whether a moment is known; if so it must be a point. */
-  private static boolean found(List<Trace.Point> points, @Nullable Moment moment) {
+  private static boolean found(List<Trace.Point> points, @Nullable TireSnapshot moment) {
     if (moment == null) {
       return false;
     }

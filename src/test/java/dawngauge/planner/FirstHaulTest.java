@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dawngauge.advice.Advice;
 import dawngauge.advice.Mark;
 import dawngauge.advice.TireAdvice;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.geo.Place;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
@@ -131,8 +131,8 @@ class FirstHaulTest {
   @Test
   void theSettledPressureIsTheGasLawsFromTheReading() {
     var advice = Forecasts.known(planned(full()).advice());
-    Moment leaving = Forecasts.known(advice.stops().get(0).tires().get(0).tire().check());
-    Moment arriving = Forecasts.known(advice.stops().get(1).tires().get(0).tire().arrival());
+    TireSnapshot leaving = Forecasts.known(advice.stops().get(0).tires().get(0).tire().check());
+    TireSnapshot arriving = Forecasts.known(advice.stops().get(1).tires().get(0).tire().arrival());
     double fill = arriving.fill(); // after what is set at the start, less what is lost on the way
     double by = fill * arriving.airKelvins() - standard(arriving.elevation());
     assertThat(arriving.settled()).isCloseTo(by, within(5.0));

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dawngauge.advice.Advice;
 import dawngauge.ambient.AirChange;
 import dawngauge.ambient.WhatIf;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.QuantityKind;
 import dawngauge.settings.SettingsFile;
@@ -39,7 +39,7 @@ class WhatIfTest {
     return Forecasts.known(planned.advice());
   }
 
-  private static Moment leaving(Plan planned, int stop, int tire) {
+  private static TireSnapshot leaving(Plan planned, int stop, int tire) {
     return Forecasts.known(advice(planned).stops().get(stop).tires().get(tire).tire().leaving());
   }
 
@@ -56,8 +56,8 @@ class WhatIfTest {
     Plan colder = PLANNER.plan(demo(), WhatIf.shifted(-5, 0, Integer.MAX_VALUE));
     int compared = 0;
     for (int tire = 0; tire < advice(base).stops().get(LATER).tires().size(); tire++) {
-      Moment was = leaving(base, LATER, tire);
-      Moment is = leaving(colder, LATER, tire);
+      TireSnapshot was = leaving(base, LATER, tire);
+      TireSnapshot is = leaving(colder, LATER, tire);
       assertThat(is.airKelvins()).isCloseTo(was.airKelvins() - 5, within(1e-9));
       double fill = (was.settled() + was.airPressure()) / was.airKelvins();
       boolean noAirMoved = Math.abs(is.fill() / was.fill() - 1) < 1e-4;

@@ -4,7 +4,7 @@ import dawngauge.advice.Advice;
 import dawngauge.advice.StopAdvice;
 import dawngauge.advice.TireAdvice;
 import dawngauge.advice.TripChance;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.planner.Planner;
 import dawngauge.settings.SettingsFile;
@@ -118,7 +118,7 @@ final class TripChances {
       for (int tire = 0; tire < here.tires().size(); tire++) {
         TireAdvice advised = here.tires().get(tire);
         Setting setting = advised.tire().setting();
-        Moment check = advised.tire().check();
+        TireSnapshot check = advised.tire().check();
         if (setting != null && check != null) {
           double at = notes.seconds(check.seconds());
           double set = Math.max(truly.arrive() + MINUTE, Math.min(truly.leave(), at));

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dawngauge.advice.Advice;
 import dawngauge.advice.StopAdvice;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.geo.Coordinate;
 import dawngauge.trip.Route;
 import dawngauge.trip.RouteEdits;
@@ -125,7 +125,7 @@ class SameHaulWindowTest extends WindowTest {
   }
 
   private static double settled(StopAdvice stop) {
-    Moment moment =
+    TireSnapshot moment =
         Objects.requireNonNull(stop.tires().get(stop.tires().size() - 1).tire().check());
     return moment.settled();
   }

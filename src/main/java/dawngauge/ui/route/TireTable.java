@@ -6,7 +6,7 @@ import dawngauge.advice.TireAdvice;
 import dawngauge.explain.Step;
 import dawngauge.explain.Terms;
 import dawngauge.forecast.Explanation;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.ledger.Wording;
 import dawngauge.quantity.QuantityKind;
@@ -184,9 +184,9 @@ final class TireTable extends VBox {
 
   private void figures(TireAdvice advice, int row) {
     TireAtStop at = advice.tire();
-    Moment arrival = at.arrival();
-    Moment check = at.check();
-    Moment leaving = at.leaving();
+    TireSnapshot arrival = at.arrival();
+    TireSnapshot check = at.check();
+    TireSnapshot leaving = at.leaving();
     String who = at.fitted().position().words();
     figure(
         1, row, reading(arrival, room != Room.LITTLE), who + ", arriving", () -> stepsTo(arrival));
@@ -200,7 +200,7 @@ final class TireTable extends VBox {
           who + ", " + Terms.COLD_HERE + " when leaving",
           () -> stepsTo(leaving));
     }
-    Moment low = at.low() == null ? null : at.low().moment();
+    TireSnapshot low = at.low() == null ? null : at.low().moment();
     figure(
         4,
         row,
@@ -225,7 +225,7 @@ final class TireTable extends VBox {
         pressure(at.limits().ceiling()),
         who + ", " + Terms.NEVER_OVER,
         () -> Explanation.ofLimits(at));
-    Moment judged = low != null && at.lowMargin() < at.margin() ? low : leaving;
+    TireSnapshot judged = low != null && at.lowMargin() < at.margin() ? low : leaving;
     figure(
         8,
         row,
@@ -255,11 +255,11 @@ final class TireTable extends VBox {
     grid.add(mark, COLUMNS - 1, row);
   }
 
-  private static List<Step> stepsTo(@Nullable Moment moment) {
+  private static List<Step> stepsTo(@Nullable TireSnapshot moment) {
     return moment == null ? List.of() : Explanation.ofReading(moment);
   }
 
-  private String reading(@Nullable Moment moment, boolean withRange) {
+  private String reading(@Nullable TireSnapshot moment, boolean withRange) {
     if (moment == null || Double.isNaN(moment.reading())) {
       return "–";
     }
@@ -270,7 +270,7 @@ final class TireTable extends VBox {
     return Wording.pressure(moment.reading(), units) + " ±" + Wording.pressure(spread, units);
   }
 
-  private String settled(@Nullable Moment moment) {
+  private String settled(@Nullable TireSnapshot moment) {
     return moment == null ? "–" : Wording.pressure(moment.settled(), units);
   }
 

@@ -4,7 +4,7 @@ import dawngauge.advice.Advice;
 import dawngauge.explain.Step;
 import dawngauge.explain.Terms;
 import dawngauge.forecast.Explanation;
-import dawngauge.forecast.Moment;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.ledger.Trace;
 import dawngauge.ledger.Wording;
@@ -262,8 +262,8 @@ public final class TracePane extends Pane {
       return;
     }
     Trace.Point point = shown.points().get(cursor);
-    Moment found = null;
-    for (Moment moment : track.course()) {
+    TireSnapshot found = null;
+    for (TireSnapshot moment : track.course()) {
       if (Math.abs(moment.seconds() - point.time().toEpochMilli() / 1000.0) < 0.01) {
         found = moment;
       }

@@ -25,7 +25,7 @@ import dawngauge.physics.GasLaw;
  * @param coldSide how much further the low side of the settled pressure reaches
  * @param warmSigma one standard deviation of the build-up
  */
-public record Moment(
+public record TireSnapshot(
     double seconds,
     double airKelvins,
     double airPressure,
@@ -80,11 +80,11 @@ public record Moment(
    *
    * @param at epoch seconds
    */
-  public Moment towards(Moment later, double at) {
+  public TireSnapshot towards(TireSnapshot later, double at) {
     double span = later.seconds - seconds;
     double part = span > 0 ? (at - seconds) / span : 0;
     double there = 1 - part;
-    return new Moment(
+    return new TireSnapshot(
         at,
         there * airKelvins + part * later.airKelvins,
         there * airPressure + part * later.airPressure,
@@ -106,8 +106,8 @@ public record Moment(
   }
 
   /** The same air in the tire, as warm and as high as it was at another moment. */
-  public Moment inAirOf(Moment other) {
-    return new Moment(
+  public TireSnapshot inAirOf(TireSnapshot other) {
+    return new TireSnapshot(
         other.seconds,
         other.airKelvins,
         other.airPressure,
@@ -129,8 +129,8 @@ public record Moment(
   }
 
   /** The same tire once as cool as the air around. */
-  public Moment cooled() {
-    return new Moment(
+  public TireSnapshot cooled() {
+    return new TireSnapshot(
         seconds,
         airKelvins,
         airPressure,
@@ -152,8 +152,8 @@ public record Moment(
   }
 
   /** The same where the tire's warmth is not known: settled figures only. */
-  Moment withoutReading() {
-    return new Moment(
+  TireSnapshot withoutReading() {
+    return new TireSnapshot(
         seconds,
         airKelvins,
         airPressure,

@@ -3,7 +3,7 @@ package dawngauge.forecast;
 import dawngauge.physics.AirLoss;
 
 /** The last pieces that one tire went over, node by node. */
-final class Stretch {
+final class SegmentBuffer {
 
   private final Timeline timeline;
 
@@ -15,7 +15,7 @@ final class Stretch {
   private int warmTo;
 
   /** Room for the longest stay or leg. */
-  Stretch(Timeline timeline) {
+  SegmentBuffer(Timeline timeline) {
     this.timeline = timeline;
     kelvins = new double[timeline.longest() + 1];
     fill = new double[kelvins.length];

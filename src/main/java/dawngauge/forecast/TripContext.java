@@ -28,7 +28,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Everything that the tracks of all tires share: times, air, loads, limits, events. */
-final class Scene {
+final class TripContext {
 
   final Trip trip;
   final Itinerary itinerary;
@@ -45,7 +45,7 @@ final class Scene {
   private final boolean[] cold;
   private final double[] speedOfHourBefore;
 
-  Scene(Trip trip, Itinerary itinerary, Ambient ambient, ForecastOptions options, Loads loads) {
+  TripContext(Trip trip, Itinerary itinerary, Ambient ambient, ForecastOptions options, Loads loads) {
     this.trip = trip;
     this.itinerary = itinerary;
     this.options = options;

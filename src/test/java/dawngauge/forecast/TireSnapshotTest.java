@@ -14,7 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** One tire at a moment, between two, and as it would be at another. */
-class MomentTest {
+class TireSnapshotTest {
 
   /** 80 psi at 60 °F and sea level; three days at 100 °F and 5,000 ft. */
   private static final List<TireAtStop> TRACK =
@@ -31,8 +31,8 @@ class MomentTest {
               .read("2027-06-01T05:50Z", "T1", "80 psi")
               .trip());
 
-  private static final Moment HOME = known(TRACK.get(0).leaving());
-  private static final Moment THERE = known(TRACK.get(1).leaving());
+  private static final TireSnapshot HOME = known(TRACK.get(0).leaving());
+  private static final TireSnapshot THERE = known(TRACK.get(1).leaving());
 
   /**
    * By hand: 94.696 psi at 519.67 °R are 101.985 at 559.67; less 12.228 psi around at 5,000 ft
@@ -41,7 +41,7 @@ class MomentTest {
    */
   @Test
   void theSameAirAtAnotherMoment() {
-    Moment moved = HOME.inAirOf(THERE);
+    TireSnapshot moved = HOME.inAirOf(THERE);
     assertThat(psi(moved.settled())).isCloseTo(89.757, within(0.002));
     assertThat(psi(moved.reading())).isCloseTo(89.757, within(0.01));
     assertThat(psi(moved.judged())).isCloseTo(89.757, within(0.01));
@@ -50,8 +50,8 @@ class MomentTest {
     assertThat(moved.limitSigma()).isEqualTo(HOME.limitSigma());
     assertThat(psi(HOME.atReference())).isCloseTo(81.458, within(0.001));
     // Warm on arriving: what is above the air is read, but not judged.
-    Moment warm = known(TRACK.get(1).arrival());
-    Moment asWarm = HOME.inAirOf(warm);
+    TireSnapshot warm = known(TRACK.get(1).arrival());
+    TireSnapshot asWarm = HOME.inAirOf(warm);
     assertThat(asWarm.buildUp()).isCloseTo(warm.buildUp(), within(1e-6));
     assertThat(asWarm.judged())
         .isCloseTo(asWarm.settled(), within(1e-6))
@@ -63,7 +63,7 @@ class MomentTest {
    */
   @Test
   void betweenTwoMomentsAllGoesEvenly() {
-    Moment moment = HOME.towards(THERE, HOME.seconds() + (THERE.seconds() - HOME.seconds()) / 4);
+    TireSnapshot moment = HOME.towards(THERE, HOME.seconds() + (THERE.seconds() - HOME.seconds()) / 4);
     assertThat(psi(moment.settled()))
         .isCloseTo(80 + 0.25 * (psi(THERE.settled()) - 80), within(1e-6));
     assertThat(moment.elevation()).isCloseTo(1250 * 0.3048, within(1e-6)); // a foot: NIST SP 811
@@ -90,7 +90,7 @@ class MomentTest {
     assertThat(HOME.towards(HOME, HOME.seconds())).isEqualTo(HOME);
   }
 
-  private static List<Double> spreads(Moment moment) {
+  private static List<Double> spreads(TireSnapshot moment) {
     return List.of(
         moment.readingSigma(),
         moment.settledSigma(),
@@ -116,8 +116,8 @@ class MomentTest {
 
   @Test
   void cooledItReadsWhatItSettlesAt() {
-    Moment warm = known(TRACK.get(1).arrival());
-    Moment cool = warm.cooled();
+    TireSnapshot warm = known(TRACK.get(1).arrival());
+    TireSnapshot cool = warm.cooled();
     assertThat(psi(warm.buildUp())).isGreaterThan(3);
     assertThat(cool.buildUp()).isZero();
     assertThat(cool.settled()).isEqualTo(warm.settled());
