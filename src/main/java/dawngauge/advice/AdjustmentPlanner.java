@@ -35,7 +35,7 @@ public final class AdjustmentPlanner {
   private final PlanWishes wishes;
   private final int first;
   private final List<Track> tracks = new ArrayList<>();
-  private final List<TireWay> ways = new ArrayList<>();
+  private final List<TireConstraints> ways = new ArrayList<>();
   private final List<AdjustmentPlan.LeftOut> leftOut = new ArrayList<>();
   private final Map<Unkept, List<Integer>> unkept = new LinkedHashMap<>();
 
@@ -65,8 +65,8 @@ public final class AdjustmentPlanner {
     collect();
     List<Integer> all =
         possibleStops().stream().filter(at -> !wishes.forbidden().contains(at)).toList();
-    List<TireWay> tires = new ArrayList<>();
-    for (TireWay way : ways) {
+    List<TireConstraints> tires = new ArrayList<>();
+    for (TireConstraints way : ways) {
       tires.add(relaxed(way, all));
     }
     boolean[] usable = new boolean[count()];
@@ -95,7 +95,7 @@ public final class AdjustmentPlanner {
 
   /** Follows each tire that can be planned. */
   private void collect() {
-    TireWays reader = new TireWays(forecaster, thresholds);
+    ConstraintReader reader = new ConstraintReader(forecaster, thresholds);
     for (WheelPosition position : forecaster.trip().rig().positions()) {
       Track track = forecaster.track(position).orElse(null);
       if (track == null) {
@@ -147,7 +147,7 @@ public final class AdjustmentPlanner {
     List<Integer> stops = new ArrayList<>();
     for (int at = first; at < count(); at++) {
       boolean acts = false;
-      for (TireWay way : ways) {
+      for (TireConstraints way : ways) {
         acts |= way.stop(at).acts();
       }
       if (acts) {
@@ -158,8 +158,8 @@ public final class AdjustmentPlanner {
   }
 
   /** Gives up, one by one, what cannot be kept even with a hose at every stop that may be used. */
-  private TireWay relaxed(TireWay way, List<Integer> all) {
-    TireWay tire = way;
+  private TireConstraints relaxed(TireConstraints way, List<Integer> all) {
+    TireConstraints tire = way;
     int at = tire.failsAt(all);
     while (at < count()) {
       if (tire.enoughAt(all, at)) {
@@ -177,7 +177,7 @@ public final class AdjustmentPlanner {
     return tire;
   }
 
-  private void giveUp(TireWay tire, AdjustmentPlan.Limit limit, int at) {
+  private void giveUp(TireConstraints tire, AdjustmentPlan.Limit limit, int at) {
     unkept.computeIfAbsent(new Unkept(tire.position(), limit), key -> new ArrayList<>()).add(at);
   }
 
@@ -202,12 +202,12 @@ public final class AdjustmentPlanner {
     return track == null ? List.of() : track.stops();
   }
 
-  private Candidate candidate(List<TireWay> tires, List<Integer> set) {
+  private Candidate candidate(List<TireConstraints> tires, List<Integer> set) {
     List<Map<Integer, Integer>> figures = new ArrayList<>();
     double margin = Double.POSITIVE_INFINITY;
     int settings = 0;
     for (int i = 0; i < tires.size(); i++) {
-      TireWay tire = tires.get(i);
+      TireConstraints tire = tires.get(i);
       Map<Integer, Integer> wished = wished(tire);
       Map<Integer, Integer> chosen = FigureChoice.of(tire, set, wished);
       chosen = chosen == null ? FigureChoice.of(tire, set, Map.of()) : chosen;
@@ -227,7 +227,7 @@ public final class AdjustmentPlanner {
   }
 
   /** What was chosen by hand for a tire, in steps of its gauge. */
-  private Map<Integer, Integer> wished(TireWay tire) {
+  private Map<Integer, Integer> wished(TireConstraints tire) {
     Map<Integer, Integer> wished = new TreeMap<>();
     wishes
         .figures()
@@ -241,7 +241,7 @@ public final class AdjustmentPlanner {
     return wished;
   }
 
-  private static Track set(Track track, TireWay tire, Map<Integer, Integer> figures) {
+  private static Track set(Track track, TireConstraints tire, Map<Integer, Integer> figures) {
     Track set = track;
     for (Map.Entry<Integer, Integer> figure : figures.entrySet()) {
       set = set.with(figure.getKey(), new Setting(figure.getValue() * tire.step()));
@@ -269,14 +269,14 @@ public final class AdjustmentPlanner {
     return false;
   }
 
-  private AdjustmentPlan finished(Candidate best, List<TireWay> tires, StopSearch.Result result) {
+  private AdjustmentPlan finished(Candidate best, List<TireConstraints> tires, StopSearch.Result result) {
     Map<Integer, Map<WheelPosition, AdjustmentPlan.PlannedSetting>> settings = new TreeMap<>();
     Map<WheelPosition, Track> done = new LinkedHashMap<>();
     for (int stop : best.stops()) {
       settings.put(stop, new LinkedHashMap<>());
     }
     for (int i = 0; i < tires.size(); i++) {
-      TireWay tire = tires.get(i);
+      TireConstraints tire = tires.get(i);
       Track track = set(tracks.get(i), tire, best.figures().get(i));
       done.put(tire.position(), track);
       for (int at : best.figures().get(i).keySet()) {
@@ -299,7 +299,7 @@ public final class AdjustmentPlanner {
     done.forEach((position, track) -> words.stillLacking(position, track.stops(), clashes));
     for (int i = 0; i < tires.size(); i++) {
       Map<Integer, Integer> figures = best.figures().get(i);
-      TireWay tire = tires.get(i);
+      TireConstraints tire = tires.get(i);
       wished(tire)
           .forEach(
               (at, steps) -> {

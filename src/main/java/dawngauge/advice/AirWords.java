@@ -30,7 +30,7 @@ final class AirWords {
   Phrase letOut(SetFigure set, TireSnapshot check, Phrase why) {
     return Phrase.of(
         "let out to {0}{1}, only while it is cold, before sun or road warm it: {2}",
-        Shown.figure(set.figure()), sealed(set, check), why);
+        PressureText.figure(set.figure()), sealed(set, check), why);
   }
 
   /** What to add, by the minute, beside the limit, and why. */
@@ -40,32 +40,32 @@ final class AirWords {
     Phrase limit =
         Double.isNaN(ceiling)
             ? Phrase.of("limit not known: read sidewall and wheel first")
-            : Phrase.of("limit {0}{1}", Shown.pressure(ceiling), set.warm() ? " cold" : "");
+            : Phrase.of("limit {0}{1}", PressureText.pressure(ceiling), set.warm() ? " cold" : "");
     Phrase cut =
         set.cutByHose()
             ? Phrase.of("; the hose here reaches no further")
             : set.cutByCeiling()
                 ? Phrase.of(
                     "; {0} would be wanted, its limit cuts it",
-                    Shown.beside(set.wanted().pascals(), ceiling))
+                    PressureText.beside(set.wanted().pascals(), ceiling))
                 : Phrase.of("");
     if (!set.warm()) {
       return Phrase.of(
           "add to {0}{1} cold ({2}): {3}{4}",
-          Shown.figure(set.figure()), sealed(set, check), limit, why, cut);
+          PressureText.figure(set.figure()), sealed(set, check), limit, why, cut);
     }
     SetFigure onArrival = timed.onArrival();
     Phrase arriving =
         onArrival == null
             ? Phrase.of("")
-            : Phrase.of("{0} on arrival, ", Shown.figure(onArrival.figure()));
+            : Phrase.of("{0} on arrival, ", PressureText.figure(onArrival.figure()));
     return Phrase.of(
         "add to {0}{1} at {2}{3}, {4} cold ({5}; never let air out of a warm tire): {6}{7}",
         arriving,
-        Shown.figure(set.figure()),
+        PressureText.figure(set.figure()),
         clock(at.visit(), timed.seconds()),
         sealed(set, check),
-        Shown.figure(timed.cold().figure()),
+        PressureText.figure(timed.cold().figure()),
         limit,
         why,
         cut);
@@ -91,7 +91,7 @@ final class AirWords {
     return sealed
         ? Phrase.of(
             " ({0} on {1}, which is sealed)",
-            Shown.beside(
+            PressureText.beside(
                 set.figure().pascals()
                     + check.airPressure()
                     - StandardAtmosphere.SEA_LEVEL_PRESSURE,
@@ -111,8 +111,8 @@ final class AirWords {
     return below
         ? Phrase.of(
             "{0} is below {1}, {2}{3}{4} (low: heat, worn shoulders)",
-            Shown.beside(check.settled(), limits.aim()),
-            Shown.pressure(limits.aim()),
+            PressureText.beside(check.settled(), limits.aim()),
+            PressureText.pressure(limits.aim()),
             aim(limits),
             both ? ", and " : "",
             mate)
@@ -127,10 +127,10 @@ final class AirWords {
     return bad.expectedLow()
         ? Phrase.of(
             "{0} cold expected, at or under 80 % of {1}",
-            Shown.pressure(expected), Shown.pressure(bad.limits().reference()))
+            PressureText.pressure(expected), PressureText.pressure(bad.limits().reference()))
         : Phrase.of(
             "{0} cold expected, {1} chance that its load needs more",
-            Shown.pressure(expected), chance(bad.chance().underFloor()));
+            PressureText.pressure(expected), chance(bad.chance().underFloor()));
   }
 
   /** A chance in words that do not claim more than it can. */

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class FigureChoice {
 
-  private final TireWay tire;
+  private final TireConstraints tire;
 
   /** One way up to a stop. */
   private record Path(
@@ -25,7 +25,7 @@ final class FigureChoice {
           .thenComparingInt(Path::settings)
           .thenComparingDouble(Path::off);
 
-  private FigureChoice(TireWay tire) {
+  private FigureChoice(TireConstraints tire) {
     this.tire = tire;
   }
 
@@ -37,7 +37,7 @@ final class FigureChoice {
    * @return null where it cannot be kept within its limits
    */
   static @Nullable Map<Integer, Integer> of(
-      TireWay tire, List<Integer> chosen, Map<Integer, Integer> fixed) {
+      TireConstraints tire, List<Integer> chosen, Map<Integer, Integer> fixed) {
     return new FigureChoice(tire).best(chosen, fixed);
   }
 
@@ -78,7 +78,7 @@ final class FigureChoice {
   /** The best way to each figure that can be set at a stop. */
   private Map<Integer, Path> settings(List<Path> paths, int at, @Nullable Integer fixed) {
     Map<Integer, Path> best = new HashMap<>();
-    TireWay.Stop stop = tire.stop(at);
+    TireConstraints.Stop stop = tire.stop(at);
     if (!stop.acts() && fixed == null) {
       return best;
     }

@@ -260,7 +260,7 @@ final class HoldRules {
         cold
             ? read
             : Phrase.of(
-                "{0}, as cool as the air {1}", read, Shown.pressure(check.coldEquivalent())),
+                "{0}, as cool as the air {1}", read, PressureText.pressure(check.coldEquivalent())),
         check.rolledSinceSound(),
         explained,
         reasons);
@@ -353,7 +353,7 @@ final class HoldRules {
     if (ranLow == RanLow.NO) { // also where the reference is not known
       return;
     }
-    Phrase line = Phrase.of("80 % or less of {0}", Shown.pressure(at.limits().reference()));
+    Phrase line = Phrase.of("80 % or less of {0}", PressureText.pressure(at.limits().reference()));
     if (ranLow == RanLow.MAYBE) {
       reasons.add(
           new Reason(

@@ -123,7 +123,7 @@ final class LoadRules {
   private Phrase notShown(TireAtStop at, Lookahead.Judged judged) {
     return Phrase.of(
         "at {0} {1} it cannot be shown to carry its load: {2}",
-        Shown.pressure(judged.moment().judged()),
+        PressureText.pressure(judged.moment().judged()),
         words.where(judged),
         shownBy(at, "the maker's load rows", "weigh it by wheel"));
   }

@@ -33,8 +33,8 @@ final class LossWords {
     Phrase lost =
         Phrase.of(
             "going down: lost {0} (± {1}) since {2}{3}",
-            Shown.pressure(loss.pascals()),
-            Shown.pressure(Quantile.NINETY_WITHIN * loss.sigma()),
+            PressureText.pressure(loss.pascals()),
+            PressureText.pressure(Quantile.NINETY_WITHIN * loss.sigma()),
             visits.get(loss.from()).stop().place(),
             loss.compared() > 0 ? ", the other tires have not" : "");
     Phrase find =

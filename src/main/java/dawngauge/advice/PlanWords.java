@@ -107,7 +107,7 @@ final class PlanWords {
         Phrase.of(
             "the {0} that you chose at {1} is not set: it is over its limit, below what it has while"
                 + " it is warm, or would not last",
-            Shown.figure(new GaugePressure(figure)), place(visit));
+            PressureText.figure(new GaugePressure(figure)), place(visit));
     return new AdjustmentPlan.Clash(position, AdjustmentPlan.Limit.WISH, visit, text);
   }
 
@@ -116,17 +116,17 @@ final class PlanWords {
         "before the start at {0} it would be at {1}, over its limit of {2}: let air out there while"
             + " it is cold",
         place(at.visit()),
-        Shown.beside(check.settled(), at.limits().ceiling()),
-        Shown.pressure(at.limits().ceiling()));
+        PressureText.beside(check.settled(), at.limits().ceiling()),
+        PressureText.pressure(at.limits().ceiling()));
   }
 
   private Phrase underAim(TireAtStop at, TireSnapshot check, Phrase cause) {
     return Phrase.of(
         "before the start at {0} it would be at {1}, more than {2} under {3}, {4}: {5}",
         place(at.visit()),
-        Shown.pressure(check.settled()),
+        PressureText.pressure(check.settled()),
         new Ratio(thresholds.planUnderAim()),
-        Shown.pressure(at.limits().aim()),
+        PressureText.pressure(at.limits().aim()),
         AirWords.aim(at.limits()),
         cause);
   }
@@ -147,7 +147,7 @@ final class PlanWords {
                 place(before))
             : Phrase.of(
                 "its limit of {0}{1} allows no more at {2}",
-                Shown.pressure(ceiling),
+                PressureText.pressure(ceiling),
                 Double.isInfinite(Lookahead.reach(air)) ? "" : ", or the hose,",
                 place(before));
       }
@@ -158,7 +158,7 @@ final class PlanWords {
   }
 
   /** In one line why no plan is better. */
-  Phrase why(int count, StopSearch.Result result, List<TireWay> tires) {
+  Phrase why(int count, StopSearch.Result result, List<TireConstraints> tires) {
     if (result.sets().isEmpty()) {
       return Phrase.of("no smaller number of stops was found in the time allowed");
     }
@@ -169,7 +169,7 @@ final class PlanWords {
     if (closest.tire() < 0) {
       return Phrase.of("the stops that you chose are enough");
     }
-    TireWay tire = tires.get(closest.tire());
+    TireConstraints tire = tires.get(closest.tire());
     return Phrase.of(
         "{0} {1} {2}",
         count == 1 ? "with no stop" : "with one stop fewer, whichever is left out,",
@@ -177,7 +177,7 @@ final class PlanWords {
         shortfall(tire, closest));
   }
 
-  private Phrase shortfall(TireWay tire, StopSearch.Failure closest) {
+  private Phrase shortfall(TireConstraints tire, StopSearch.Failure closest) {
     if (tire.enoughAt(closest.chosen(), closest.at())) {
       return Phrase.of("would be over its limit before the start at {0}", place(closest.at()));
     } else if (tire.keepsFloorAt(closest.chosen(), closest.at())) {

@@ -123,11 +123,11 @@ final class Rechecks {
             Mark.RECHECK,
             Phrase.of(
                 "read {0} {1} than expected: find out why before it rolls",
-                Shown.pressure(Math.abs(off)), off < 0 ? "less" : "more"),
+                PressureText.pressure(Math.abs(off)), off < 0 ? "less" : "more"),
             Phrase.of(
                 "read {0}, {1} {2} than expected: find out why before it rolls on",
                 check.reading().pressure().value(),
-                Shown.pressure(Math.abs(off)),
+                PressureText.pressure(Math.abs(off)),
                 off < 0 ? "less" : "more"),
             0));
   }

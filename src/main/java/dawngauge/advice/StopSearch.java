@@ -17,7 +17,7 @@ final class StopSearch {
   /** Sets looked at before the search gives up proving; ours. */
   private static final int MOST_SETS = 20_000;
 
-  private final List<TireWay> tires;
+  private final List<TireConstraints> tires;
   private final boolean[] usable;
   private final Set<Set<Integer>> seen = new HashSet<>();
   private final List<List<Integer>> found = new ArrayList<>();
@@ -43,7 +43,7 @@ final class StopSearch {
    */
   record Result(List<List<Integer>> sets, boolean proven, Failure closest) {}
 
-  private StopSearch(List<TireWay> tires, boolean[] usable) {
+  private StopSearch(List<TireConstraints> tires, boolean[] usable) {
     this.tires = tires;
     this.usable = usable.clone();
   }
@@ -55,7 +55,7 @@ final class StopSearch {
    * @param pinned stops that are in each set
    * @param usable which further stops may be used
    */
-  static Result search(List<TireWay> tires, Set<Integer> pinned, boolean[] usable) {
+  static Result search(List<TireConstraints> tires, Set<Integer> pinned, boolean[] usable) {
     StopSearch search = new StopSearch(tires, usable);
     int most = pinned.size();
     for (int i = 0; i < usable.length; i++) {
@@ -127,7 +127,7 @@ final class StopSearch {
    * it.
    */
   private List<Integer> helpful(Failure failure) {
-    TireWay tire = tires.get(failure.tire());
+    TireConstraints tire = tires.get(failure.tire());
     int bound = -1;
     for (int set : failure.chosen()) {
       if (set <= failure.at() && tire.stop(set).acts() && !tire.stop(set).resets()) {

@@ -131,7 +131,7 @@ final class TireJudge {
               Phrase.of(
                   "over its cold limit of {0} only because it is warm: let no air out; the limit is"
                       + " judged cold, before a day's first start",
-                  Shown.pressure(at.limits().ceiling())),
+                  PressureText.pressure(at.limits().ceiling())),
               0));
     }
   }
@@ -185,7 +185,7 @@ final class TireJudge {
     Phrase underMate =
         belowMate
             ? Phrase.of(
-                "more than {0} under its dual mate", Shown.pressure(thresholds.dualApartPascals()))
+                "more than {0} under its dual mate", PressureText.pressure(thresholds.dualApartPascals()))
             : Phrase.of("");
     Phrase why = words.why(at, check, bad, below, underMate);
     Air air = Lookahead.airAt(forecaster, visit);
@@ -271,8 +271,8 @@ final class TireJudge {
         Phrase.of("low; your plan {0}", then),
         Phrase.of(
             "{0} is below {1}, {2}; the plan that you follow {3}",
-            Shown.beside(check.settled(), limits.aim()),
-            Shown.pressure(limits.aim()),
+            PressureText.beside(check.settled(), limits.aim()),
+            PressureText.pressure(limits.aim()),
             AirWords.aim(limits),
             then),
         start ? 3 : 4);
@@ -284,7 +284,7 @@ final class TireJudge {
     Phrase over =
         Phrase.of(
             "{0} is over its limit of {1}",
-            Shown.beside(check.settled(), ceiling), Shown.pressure(ceiling));
+            PressureText.beside(check.settled(), ceiling), PressureText.pressure(ceiling));
     SetFigure set = figures.of(visit, track, check, false);
     reasons.add(new Reason(Mark.ADJUST, words.letOut(set, check, over), 1));
     return figures.timed(visit, track, check, set);
@@ -304,7 +304,7 @@ final class TireJudge {
               Phrase.of(
                   "{0} over its dual mate, which then carries less than its part: set both alike"
                       + " while they are cold",
-                  Shown.pressure(apart)),
+                  PressureText.pressure(apart)),
               3));
     } else if (coldStart && over > asked) {
       reasons.add(
@@ -312,7 +312,7 @@ final class TireJudge {
               Mark.CLEAR,
               Phrase.of(
                   "{0} is {1} over {2}: smaller footprint, hard ride, wear in the middle",
-                  Shown.pressure(check.settled()), Shown.pressure(over), AirWords.aim(limits)),
+                  PressureText.pressure(check.settled()), PressureText.pressure(over), AirWords.aim(limits)),
               5));
     }
   }

@@ -1,9 +1,9 @@
 package dawngauge.ledger;
 
 import dawngauge.review.SideScatter;
-import dawngauge.review.Slip;
+import dawngauge.review.RecordingError;
 import dawngauge.review.TripReview;
-import dawngauge.review.WrongReference;
+import dawngauge.review.GaugeReferenceMismatch;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
@@ -56,13 +56,13 @@ final class ReadingFindings {
             + "”.");
   }
 
-  private void slip(Slip slip) {
+  private void slip(RecordingError slip) {
     LogEvent.Reading reading = slip.check().reading();
     WheelPosition other = slip.other();
     String name = words.trip().rig().shortForm(slip.position());
     String what = reading.pressure().text() + " of " + name + " on " + ReviewWords.when(reading);
     String expected = "about " + words.shown(slip.expected()) + " was expected.";
-    if (slip.kind() == Slip.Kind.ALONE) {
+    if (slip.kind() == RecordingError.Kind.ALONE) {
       add(
           name + " was noted wrongly once",
           what + " is far off and was back at the next round without air being noted: " + expected,
@@ -93,7 +93,7 @@ final class ReadingFindings {
     }
   }
 
-  private void reference(@Nullable WrongReference reference) {
+  private void reference(@Nullable GaugeReferenceMismatch reference) {
     if (reference == null) {
       return;
     }

@@ -7,7 +7,7 @@ import dawngauge.ledger.ReviewLines;
 import dawngauge.quantity.Temperature;
 import dawngauge.quantity.TemperatureDifference;
 import dawngauge.quantity.UnitSystem;
-import dawngauge.review.Slip;
+import dawngauge.review.RecordingError;
 import dawngauge.review.TireReview;
 import dawngauge.review.TripReview;
 import dawngauge.trip.Itinerary;
@@ -86,7 +86,7 @@ public final class JsonReview {
     node.put("differ", pair.differ());
   }
 
-  private void slip(ObjectNode node, Slip slip) {
+  private void slip(ObjectNode node, RecordingError slip) {
     LogEvent.Reading reading = slip.check().reading();
     page.tire(node, slip.position(), reading.tire());
     node.put("kind", JsonPage.word(slip.kind()));

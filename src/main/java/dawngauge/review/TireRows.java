@@ -86,13 +86,13 @@ final class TireRows {
     return track.stops().stream().anyMatch(at -> !at.bare().isEmpty());
   }
 
-  boolean wasReadAfter(Slip slip) {
+  boolean wasReadAfter(RecordingError slip) {
     Instant time = slip.check().reading().time().instant();
     return cold.values().stream().anyMatch(check -> check.reading().time().instant().isAfter(time));
   }
 
   /** Reads every cold figure as by a gauge of the other kind. */
-  void correct(WrongReference reference) {
+  void correct(GaugeReferenceMismatch reference) {
     cold.forEach(
         (visit, check) -> {
           double absolute = check.reading().pressure().value().pascals() + check.airPressure();

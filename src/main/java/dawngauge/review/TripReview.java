@@ -35,8 +35,8 @@ public record TripReview(
     List<TireReview> tires,
     List<Shared> shared,
     List<GaugePair> gauges,
-    List<Slip> slips,
-    @Nullable WrongReference reference,
+    List<RecordingError> slips,
+    @Nullable GaugeReferenceMismatch reference,
     boolean sharedTakenOff,
     List<SideScatter> uneven) {
 
@@ -107,19 +107,19 @@ public record TripReview(
           .ifPresent(track -> all.put(position, new TireRows(forecaster, position, track)));
     }
     all.values().removeIf(rows -> rows.readings.isEmpty() && !rows.readBare());
-    List<Slip> slips =
-        Slips.takeOut(
+    List<RecordingError> slips =
+        RecordingErrors.takeOut(
             all.values().stream()
-                .map(rows -> new Slips.Row(rows.position, rows.cold, rows.lostAt, rows.made))
+                .map(rows -> new RecordingErrors.Row(rows.position, rows.cold, rows.lostAt, rows.made))
                 .toList());
-    for (Slip slip : slips) {
+    for (RecordingError slip : slips) {
       TireRows rows = all.get(slip.position());
       // A last reading that no later one contradicts may be a flat tire after all.
-      if (rows != null && slip.kind() != Slip.Kind.ALONE && rows.wasReadAfter(slip)) {
+      if (rows != null && slip.kind() != RecordingError.Kind.ALONE && rows.wasReadAfter(slip)) {
         rows.notOfThisTire.add(slip.check());
       }
     }
-    WrongReference reference = WrongReference.of(trip, rounds(all)).orElse(null);
+    GaugeReferenceMismatch reference = GaugeReferenceMismatch.of(trip, rounds(all)).orElse(null);
     if (reference != null) {
       all.values().forEach(rows -> rows.correct(reference));
     }
@@ -165,7 +165,7 @@ public record TripReview(
   }
 
   /** The rounds that enough tires were read in: what all seem to have lost, and the air around. */
-  private static List<WrongReference.Round> rounds(Map<WheelPosition, TireRows> all) {
+  private static List<GaugeReferenceMismatch.Round> rounds(Map<WheelPosition, TireRows> all) {
     NavigableMap<Integer, List<Double>> lost = new TreeMap<>();
     Map<Integer, ReadingCheck> sample = new HashMap<>();
     for (TireRows rows : all.values()) {
@@ -177,13 +177,13 @@ public record TripReview(
             sample.putIfAbsent(visit, check);
           });
     }
-    List<WrongReference.Round> rounds = new ArrayList<>();
+    List<GaugeReferenceMismatch.Round> rounds = new ArrayList<>();
     lost.forEach(
         (visit, parts) -> {
           ReadingCheck check = sample.get(visit);
           if (check != null && parts.size() >= LEAST_TIRES) {
             double middle = Median.of(parts.stream().mapToDouble(Double::doubleValue).toArray());
-            rounds.add(new WrongReference.Round(check, middle));
+            rounds.add(new GaugeReferenceMismatch.Round(check, middle));
           }
         });
     return rounds;

@@ -27,7 +27,7 @@ class StopSearchTest {
 
   /** An invented tire, and everything tried with it. Fills are in whatever unit. */
   private static final class Invented {
-    private final TireWay.Stop[] stops = new TireWay.Stop[STOPS];
+    private final TireConstraints.Stop[] stops = new TireConstraints.Stop[STOPS];
     private final double[] keeps = new double[STOPS];
     private final double[] loses = new double[STOPS];
     private final double[][] floor = new double[STOPS + 1][STOPS];
@@ -47,8 +47,8 @@ class StopSearchTest {
         int addTo = random.nextInt(4) == 0 ? highest - random.nextInt(6) : highest;
         stops[i] =
             random.nextInt(4) == 0
-                ? TireWay.Stop.NOTHING
-                : new TireWay.Stop(
+                ? TireConstraints.Stop.NOTHING
+                : new TireConstraints.Stop(
                     random.nextBoolean(),
                     random.nextBoolean(),
                     Math.min(aimed, addTo),
@@ -73,7 +73,7 @@ class StopSearchTest {
       return keeps[stop] * fill - loses[stop];
     }
 
-    TireWay way() {
+    TireConstraints way() {
       double[][] example = new double[STOPS + 1][STOPS];
       double[] growth = new double[STOPS];
       growth[0] = 1;
@@ -84,7 +84,7 @@ class StopSearchTest {
       for (int i = 1; i < STOPS; i++) {
         example[0][i] = after(i - 1, example[0][i - 1]);
       }
-      Asked asked = new Asked(STOPS);
+      RequiredFill asked = new RequiredFill(STOPS);
       for (int set = 0; set < STOPS; set++) {
         example[1 + set][set] = 95;
         for (int i = set + 1; i < STOPS; i++) {
@@ -97,7 +97,7 @@ class StopSearchTest {
           asked.floor(origin, i, floor[origin][i]);
         }
       }
-      return new TireWay(ANY, 0, 1, stops, example, growth, asked, most);
+      return new TireConstraints(ANY, 0, 1, stops, example, growth, asked, most);
     }
 
     private boolean fits(int origin, int stop, double fill) {
@@ -115,7 +115,7 @@ class StopSearchTest {
       if (fits(origin, stop, fill)) {
         best = better(best, on(chosen, stop, origin, fill), 0);
       }
-      TireWay.Stop here = stops[stop];
+      TireConstraints.Stop here = stops[stop];
       double shown = fill * here.kelvins() - here.air();
       for (int steps = 40; chosen.contains(stop) && steps <= 130; steps++) {
         boolean adds = steps > shown;
@@ -164,7 +164,7 @@ class StopSearchTest {
     int[] outcomes = new int[2];
     for (int round = 0; round < 1500; round++) {
       Invented invented = new Invented(random);
-      TireWay way = invented.way();
+      TireConstraints way = invented.way();
       for (int bits = 0; bits < 1 << STOPS; bits++) {
         Set<Integer> chosen = members(bits);
         List<Integer> rising = chosen.stream().sorted().toList();
@@ -192,7 +192,7 @@ class StopSearchTest {
     int under = 0;
     for (int stop = 0; stop < STOPS; stop++) {
       Integer steps = figures.get(stop);
-      TireWay.Stop here = invented.stops[stop];
+      TireConstraints.Stop here = invented.stops[stop];
       if (steps != null) {
         double shown = fill * here.kelvins() - here.air();
         assertThat(steps > shown ? here.canAdd() : here.canRelease()).isTrue();
@@ -214,7 +214,7 @@ class StopSearchTest {
     for (int round = 0; round < 1500; round++) {
       List<Invented> rig =
           List.of(new Invented(random), new Invented(random), new Invented(random));
-      List<TireWay> ways = rig.stream().map(Invented::way).toList();
+      List<TireConstraints> ways = rig.stream().map(Invented::way).toList();
       Set<List<Integer>> best = new HashSet<>();
       int least = Integer.MAX_VALUE;
       int single = 0;
@@ -232,7 +232,7 @@ class StopSearchTest {
           best.add(chosen.stream().sorted().toList());
         }
       }
-      for (TireWay way : ways) {
+      for (TireConstraints way : ways) {
         StopSearch.Result alone = StopSearch.search(List.of(way), Set.of(), usable());
         single = Math.max(single, alone.sets().isEmpty() ? 0 : alone.sets().get(0).size());
       }
@@ -253,7 +253,7 @@ class StopSearchTest {
     Random random = new Random(99);
     int checked = 0;
     for (int round = 0; round < 300; round++) {
-      TireWay way = new Invented(random).way();
+      TireConstraints way = new Invented(random).way();
       boolean[] usable = usable();
       usable[1] = false;
       for (List<Integer> set : StopSearch.search(List.of(way), Set.of(3), usable).sets()) {

@@ -11,7 +11,7 @@ import dawngauge.advice.Mark;
 import dawngauge.advice.Reminder;
 import dawngauge.fitness.Severity;
 import dawngauge.review.LossFit;
-import dawngauge.review.Slip;
+import dawngauge.review.RecordingError;
 import dawngauge.rules.Loads;
 import dawngauge.tire.Capacity;
 import dawngauge.trip.ReadingState;
@@ -156,7 +156,7 @@ class JsonSchemaTest {
     assertWords("weights", load + "bearer", RatedLoad.Kind.values(), RatedLoad.Kind::word);
     assertWords("weights", load + "verdict", RatedLoad.Verdict.values(), RatedLoad.Verdict::word);
     assertWords("review", tire + "kind", LossFit.Kind.values(), JsonPage::word);
-    assertWords("review", "/$defs/slip/properties/kind", Slip.Kind.values(), JsonPage::word);
+    assertWords("review", "/$defs/slip/properties/kind", RecordingError.Kind.values(), JsonPage::word);
   }
 
   /** The words of a choice, null left out. */

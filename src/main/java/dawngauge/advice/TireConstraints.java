@@ -14,7 +14,7 @@ import java.util.List;
  * setting at stop i. What a tire must hold depends on the origin, since an old reading is less
  * certain than a fresh setting.
  */
-final class TireWay {
+final class TireConstraints {
 
   /** Forgives rounding, in steps of the gauge. */
   private static final double ROUNDING = 1e-6;
@@ -32,7 +32,7 @@ final class TireWay {
   private final double[] growth;
 
   /** Least fill at each stop by origin. */
-  private final Asked asked;
+  private final RequiredFill asked;
 
   /** Most fill at each stop; infinite where nothing is asked. */
   private final double[] most;
@@ -107,14 +107,14 @@ final class TireWay {
   /** Some settings of one origin, in whole steps; of what is in the tire already, one. */
   private record Alive(int origin, int from, int to) {}
 
-  TireWay(
+  TireConstraints(
       WheelPosition position,
       int first,
       double step,
       Stop[] stops,
       double[][] example,
       double[] growth,
-      Asked asked,
+      RequiredFill asked,
       double[] most) {
     this.position = position;
     this.first = first;
@@ -175,7 +175,7 @@ final class TireWay {
     return stops[at];
   }
 
-  Asked asked() {
+  RequiredFill asked() {
     return asked;
   }
 
@@ -374,14 +374,14 @@ final class TireWay {
   }
 
   /** The same tire, of which something else is asked. */
-  TireWay asking(Asked other) {
-    return new TireWay(position, first, step, stops, example, growth, other, most);
+  TireConstraints asking(RequiredFill other) {
+    return new TireConstraints(position, first, step, stops, example, growth, other, most);
   }
 
   /** The same tire, which may hold any amount at a stop. */
-  TireWay withoutMost(int at) {
+  TireConstraints withoutMost(int at) {
     double[] upper = most.clone();
     upper[at] = Double.POSITIVE_INFINITY;
-    return new TireWay(position, first, step, stops, example, growth, asked, upper);
+    return new TireConstraints(position, first, step, stops, example, growth, asked, upper);
   }
 }

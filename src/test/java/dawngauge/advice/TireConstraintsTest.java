@@ -15,23 +15,23 @@ import org.junit.jupiter.api.Test;
  * One tire on a way of three stops that loses nothing. Its air is told as the figure that a gauge
  * with whole steps shows: no air around, one kelvin.
  */
-class TireWayTest {
+class TireConstraintsTest {
 
   private static final WheelPosition ANY =
       new WheelPosition(new AxleRef("trailer", 1), WheelSlot.LEFT);
   private static final double NOT_ASKED = Double.NEGATIVE_INFINITY;
   private static final double ANY_MOST = Double.POSITIVE_INFINITY;
 
-  private static TireWay.Stop adds(int from, int to) {
-    return new TireWay.Stop(true, false, from, to, from, to, 0, 1, from, NOT_ASKED);
+  private static TireConstraints.Stop adds(int from, int to) {
+    return new TireConstraints.Stop(true, false, from, to, from, to, 0, 1, from, NOT_ASKED);
   }
 
-  private static TireWay.Stop releases(int to, int most) {
-    return new TireWay.Stop(false, true, to, most, to, most, 0, 1, to, NOT_ASKED);
+  private static TireConstraints.Stop releases(int to, int most) {
+    return new TireConstraints.Stop(false, true, to, most, to, most, 0, 1, to, NOT_ASKED);
   }
 
-  private static TireWay.Stop both(int from, int addTo, int releaseTo, int most) {
-    return new TireWay.Stop(true, true, from, addTo, releaseTo, most, 0, 1, from, NOT_ASKED);
+  private static TireConstraints.Stop both(int from, int addTo, int releaseTo, int most) {
+    return new TireConstraints.Stop(true, true, from, addTo, releaseTo, most, 0, 1, from, NOT_ASKED);
   }
 
   /**
@@ -41,34 +41,34 @@ class TireWayTest {
    * @param aim asked there at a day's start
    * @param most allowed there
    */
-  private static TireWay way(TireWay.Stop middle, double floor, double aim, double most) {
+  private static TireConstraints way(TireConstraints.Stop middle, double floor, double aim, double most) {
     return way(
         1,
-        new TireWay.Stop[] {TireWay.Stop.NOTHING, middle, TireWay.Stop.NOTHING},
+        new TireConstraints.Stop[] {TireConstraints.Stop.NOTHING, middle, TireConstraints.Stop.NOTHING},
         floor,
         aim,
         most);
   }
 
-  private static TireWay way(
-      double step, TireWay.Stop[] stops, double floor, double aim, double most) {
+  private static TireConstraints way(
+      double step, TireConstraints.Stop[] stops, double floor, double aim, double most) {
     double[][] example = new double[4][3];
     for (double[] fills : example) {
       Arrays.fill(fills, 90);
     }
-    Asked asked = new Asked(3);
+    RequiredFill asked = new RequiredFill(3);
     asked.aim(2, aim);
     for (int origin = 0; origin <= 3; origin++) {
       asked.floor(origin, 2, floor);
     }
     double[] growth = {1, 1, 1};
     double[] mosts = {ANY_MOST, ANY_MOST, most};
-    return new TireWay(ANY, 0, step, stops, example, growth, asked, mosts);
+    return new TireConstraints(ANY, 0, step, stops, example, growth, asked, mosts);
   }
 
   @Test
   void aTireThatHasTooLittleLastsWithTheStopThatAdds() {
-    TireWay way = way(adds(95, 100), 96, NOT_ASKED, ANY_MOST);
+    TireConstraints way = way(adds(95, 100), 96, NOT_ASKED, ANY_MOST);
     assertThat(way.failsAt(List.of())).isEqualTo(2);
     assertThat(way.failsAt(List.of(1))).isEqualTo(3);
     assertThat(way.helps(1, 2)).isTrue();
@@ -82,7 +82,7 @@ class TireWayTest {
 
   @Test
   void aHoseThatEndsBelowWhatIsAskedHelpsNothing() {
-    TireWay way = way(adds(92, 95), 96, NOT_ASKED, ANY_MOST);
+    TireConstraints way = way(adds(92, 95), 96, NOT_ASKED, ANY_MOST);
     assertThat(way.helps(1, 2)).isFalse();
     assertThat(way.failsAt(List.of(1))).isEqualTo(2);
     assertThat(way.mostAt(List.of(1), 2)).isCloseTo(95, within(1e-9));
@@ -93,13 +93,13 @@ class TireWayTest {
 
   @Test
   void tooLittleForItsLoadForItsAimAndTooMuchAreToldApart() {
-    TireWay load = way(adds(92, 95), 96, NOT_ASKED, ANY_MOST);
+    TireConstraints load = way(adds(92, 95), 96, NOT_ASKED, ANY_MOST);
     assertThat(load.keepsFloorAt(List.of(1), 2)).isFalse();
     assertThat(load.enoughAt(List.of(1), 2)).isFalse();
-    TireWay aim = way(adds(92, 95), 80, 98, ANY_MOST);
+    TireConstraints aim = way(adds(92, 95), 80, 98, ANY_MOST);
     assertThat(aim.keepsFloorAt(List.of(), 2)).isTrue();
     assertThat(aim.enoughAt(List.of(), 2)).isFalse();
-    TireWay much = way(releases(80, 85), 80, NOT_ASKED, 85);
+    TireConstraints much = way(releases(80, 85), 80, NOT_ASKED, 85);
     assertThat(much.failsAt(List.of())).isEqualTo(2);
     assertThat(much.enoughAt(List.of(), 2)).isTrue();
     assertThat(much.failsAt(List.of(1))).isEqualTo(3);
@@ -108,7 +108,7 @@ class TireWayTest {
 
   @Test
   void exactlyWhatIsAskedIsEnough() {
-    TireWay way = way(adds(95, 100), 90, NOT_ASKED, 90);
+    TireConstraints way = way(adds(95, 100), 90, NOT_ASKED, 90);
     assertThat(way.keepsFloorAt(List.of(), 2)).isTrue();
     assertThat(way.enoughAt(List.of(), 2)).isTrue();
     assertThat(way.failsAt(List.of())).isEqualTo(3);
@@ -129,11 +129,11 @@ class TireWayTest {
 
   @Test
   void whereAnyAmountIsAllowedOrLessIsAskedItLasts() {
-    TireWay much = way(adds(95, 100), 80, NOT_ASKED, 85);
+    TireConstraints much = way(adds(95, 100), 80, NOT_ASKED, 85);
     assertThat(much.failsAt(List.of())).isEqualTo(2);
     assertThat(much.withoutMost(2).failsAt(List.of())).isEqualTo(3);
-    TireWay little = way(adds(95, 100), 96, NOT_ASKED, ANY_MOST);
-    assertThat(little.asking(new Asked(3)).failsAt(List.of())).isEqualTo(3);
+    TireConstraints little = way(adds(95, 100), 96, NOT_ASKED, ANY_MOST);
+    assertThat(little.asking(new RequiredFill(3)).failsAt(List.of())).isEqualTo(3);
   }
 
   @Test
@@ -143,7 +143,7 @@ class TireWayTest {
     assertThat(adds(96, 95).acts()).isFalse();
     assertThat(releases(80, 80).acts()).isTrue();
     assertThat(releases(81, 80).acts()).isFalse();
-    assertThat(TireWay.Stop.NOTHING.acts()).isFalse();
+    assertThat(TireConstraints.Stop.NOTHING.acts()).isFalse();
   }
 
   @Test
@@ -159,15 +159,15 @@ class TireWayTest {
   void theLowestFigureIsThatOfWhatCanBeDone() {
     assertThat(both(93, 100, 95, 100).lowest()).isEqualTo(93);
     assertThat(both(95, 100, 93, 100).lowest()).isEqualTo(93);
-    TireWay.Stop adding = new TireWay.Stop(true, false, 95, 100, 90, 100, 0, 1, 95, NOT_ASKED);
+    TireConstraints.Stop adding = new TireConstraints.Stop(true, false, 95, 100, 90, 100, 0, 1, 95, NOT_ASKED);
     assertThat(adding.lowest()).isEqualTo(95);
-    TireWay.Stop letting = new TireWay.Stop(false, true, 95, 100, 90, 100, 0, 1, 95, NOT_ASKED);
+    TireConstraints.Stop letting = new TireConstraints.Stop(false, true, 95, 100, 90, 100, 0, 1, 95, NOT_ASKED);
     assertThat(letting.lowest()).isEqualTo(90);
   }
 
   @Test
   void airIsAddedUpToTheHoseAndLetOutDownToTheAim() {
-    TireWay.Stop stop = both(93, 98, 95, 100);
+    TireConstraints.Stop stop = both(93, 98, 95, 100);
     assertThat(stop.allows(90, 92)).isFalse();
     assertThat(stop.allows(90, 93)).isTrue();
     assertThat(stop.allows(90, 98)).isTrue();
@@ -183,7 +183,7 @@ class TireWayTest {
 
   @Test
   void byHandItMayBeUnderTheAim() {
-    TireWay.Stop stop = both(93, 98, 95, 100);
+    TireConstraints.Stop stop = both(93, 98, 95, 100);
     assertThat(stop.allowsByHand(80, 85)).isTrue();
     assertThat(stop.allowsByHand(80, 98)).isTrue();
     assertThat(stop.allowsByHand(80, 99)).isFalse();
@@ -196,13 +196,13 @@ class TireWayTest {
   }
 
   /** In steps of 2: 47 to 50 are 94 to 100. */
-  private static TireWay inSteps(double wanted, double floor) {
-    TireWay.Stop stop = new TireWay.Stop(true, false, 47, 50, 47, 50, 0, 1, wanted, NOT_ASKED);
-    TireWay.Stop[] stops = {TireWay.Stop.NOTHING, stop, TireWay.Stop.NOTHING};
+  private static TireConstraints inSteps(double wanted, double floor) {
+    TireConstraints.Stop stop = new TireConstraints.Stop(true, false, 47, 50, 47, 50, 0, 1, wanted, NOT_ASKED);
+    TireConstraints.Stop[] stops = {TireConstraints.Stop.NOTHING, stop, TireConstraints.Stop.NOTHING};
     return way(2, stops, floor, NOT_ASKED, ANY_MOST);
   }
 
-  private static Map<Integer, Integer> figures(TireWay way, Map<Integer, Integer> fixed) {
+  private static Map<Integer, Integer> figures(TireConstraints way, Map<Integer, Integer> fixed) {
     Map<Integer, Integer> figures = FigureChoice.of(way, List.of(1), fixed);
     return figures == null ? Map.of(-1, -1) : figures;
   }

@@ -21,7 +21,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /** Readings that were noted wrongly, and a gauge of another kind than the file says. */
-class SlipsTest {
+class RecordingErrorsTest {
 
   private static final double PSI = 6894.757293168361; // NIST SP 811, 2008
   private static final String[] MORNINGS = {
@@ -71,7 +71,7 @@ class SlipsTest {
     read(trips, 3);
     TripReview review = review(trips.trip());
     assertThat(review.slips()).hasSize(1);
-    assertThat(review.slips().get(0).kind()).isEqualTo(Slip.Kind.UNIT);
+    assertThat(review.slips().get(0).kind()).isEqualTo(RecordingError.Kind.UNIT);
     assertThat(review.slips().get(0).expected() / PSI).isCloseTo(80, within(0.1));
     assertThat(review.tires()).allMatch(tire -> tire.fit().kind() == LossFit.Kind.SOUND);
     assertThat(headline(trips.trip()))
@@ -124,7 +124,7 @@ class SlipsTest {
     read(trips, 2);
     read(trips, 3);
     TripReview review = review(trips.trip());
-    assertThat(review.slips()).hasSize(2).allMatch(slip -> slip.kind() == Slip.Kind.TIRE);
+    assertThat(review.slips()).hasSize(2).allMatch(slip -> slip.kind() == RecordingError.Kind.TIRE);
     assertThat(review.tires()).allMatch(tire -> tire.fit().kind() == LossFit.Kind.SOUND);
     assertThat(headline(trips.trip())).contains("were noted one for the other once");
   }
@@ -186,7 +186,7 @@ class SlipsTest {
       read(trips, morning);
     }
     TripReview review = review(trips.trip());
-    WrongReference reference = review.reference();
+    GaugeReferenceMismatch reference = review.reference();
     if (reference == null) {
       throw new AssertionError("not told");
     }
@@ -240,7 +240,7 @@ class SlipsTest {
         .hasSize(2)
         .allSatisfy(
             slip -> {
-              assertThat(slip.kind()).isEqualTo(Slip.Kind.ALONE);
+              assertThat(slip.kind()).isEqualTo(RecordingError.Kind.ALONE);
               assertThat(slip.other()).isNull();
             });
   }
@@ -255,7 +255,7 @@ class SlipsTest {
     read(trips, 3);
     assertThat(review(trips.trip()).slips())
         .hasSize(2)
-        .allMatch(slip -> slip.kind() == Slip.Kind.TIRE);
+        .allMatch(slip -> slip.kind() == RecordingError.Kind.TIRE);
   }
 
   /**
@@ -270,8 +270,8 @@ class SlipsTest {
     read(trips, 1, "5.36 psi", "2.3 psi");
     read(trips, 2, "", "35 psi");
     read(trips, 3, "", "35 psi");
-    List<Slip> slips = review(trips.trip()).slips();
-    assertThat(slips).hasSize(2).allMatch(slip -> slip.kind() == Slip.Kind.UNIT);
+    List<RecordingError> slips = review(trips.trip()).slips();
+    assertThat(slips).hasSize(2).allMatch(slip -> slip.kind() == RecordingError.Kind.UNIT);
     assertThat(slips.get(0).expected() / PSI).isCloseTo(80, within(0.1));
     assertThat(slips.get(1).expected() / PSI).isCloseTo(35, within(0.1));
   }
@@ -298,7 +298,7 @@ class SlipsTest {
   @Test
   void whatAWrongReferenceMakesIsTakenOffEveryTire() {
     TripReview open = review(climb("sealed", 0, 3.36, 0.53, 2.92).trip());
-    WrongReference reference = Forecasts.known(open.reference());
+    GaugeReferenceMismatch reference = Forecasts.known(open.reference());
     assertThat(reference.sealed()).isFalse();
     assertThat(reference.gauge()).isEqualTo("sealed");
     assertThat(reference.rounds()).isEqualTo(4);

@@ -5,14 +5,14 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;
 
 /** Writes figures of advice: pressures from pascal, figures to set without needless decimals. */
-final class Shown {
+final class PressureText {
 
   private static final double WHOLE = 1e-6;
 
   /** Two pressures so close need a decimal, or both may be written alike. */
   private static final double CLOSE = GaugePressure.of(1.5, Unit.PSI).pascals();
 
-  private Shown() {}
+  private PressureText() {}
 
   /** A pressure as in the ledger: whole psi, hundredths of a bar. */
   static Phrase.Stated pressure(double pascals) {

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param most the most that it makes of a reading since the first round, in pascal
  * @param rounds rounds it rests on
  */
-public record WrongReference(String gauge, boolean sealed, double around, double most, int rounds) {
+public record GaugeReferenceMismatch(String gauge, boolean sealed, double around, double most, int rounds) {
 
   private static final int LEAST_ROUNDS = 3;
 
@@ -36,7 +36,7 @@ public record WrongReference(String gauge, boolean sealed, double around, double
   record Round(ReadingCheck check, double pascals) {}
 
   /** By at least three rounds at heights that differ enough; empty where nothing is told. */
-  static Optional<WrongReference> of(Trip trip, List<Round> rounds) {
+  static Optional<GaugeReferenceMismatch> of(Trip trip, List<Round> rounds) {
     if (rounds.size() < LEAST_ROUNDS) {
       return Optional.empty();
     }
@@ -71,7 +71,7 @@ public record WrongReference(String gauge, boolean sealed, double around, double
     boolean asMuch = Math.abs(slope - expected) < AS_MUCH * spread;
     return squares > 0 && follows && asMuch
         ? Optional.of(
-            new WrongReference(name, open, first.airPressure(), Math.abs(most), rounds.size()))
+            new GaugeReferenceMismatch(name, open, first.airPressure(), Math.abs(most), rounds.size()))
         : Optional.empty();
   }
 

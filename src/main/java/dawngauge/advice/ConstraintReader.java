@@ -13,7 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Reads off a forecast what each tire must and may hold from stop to stop. */
-final class TireWays {
+final class ConstraintReader {
 
   /** Forgives rounding, in steps of the gauge. */
   private static final double WHOLE = 1e-6;
@@ -31,7 +31,7 @@ final class TireWays {
    *
    * @param thresholds among them how far under its aim a tire may start a day
    */
-  TireWays(Forecaster forecaster, Thresholds thresholds) {
+  ConstraintReader(Forecaster forecaster, Thresholds thresholds) {
     this.forecaster = forecaster;
     this.lookahead = new Lookahead(forecaster);
     this.mostUnderAim = thresholds.planUnderAim();
@@ -44,18 +44,18 @@ final class TireWays {
    * @param track the tire as it is
    * @param first index of the first stop at which something may still be set
    */
-  TireWay of(Track track, int first) {
+  TireConstraints of(Track track, int first) {
     List<TireAtStop> base = track.stops();
     int count = base.size();
     TireSnapshot start = check(base, first);
     double step = start.origin().errors().step();
-    TireWay.Stop[] stops = new TireWay.Stop[count];
-    Arrays.fill(stops, TireWay.Stop.NOTHING);
+    TireConstraints.Stop[] stops = new TireConstraints.Stop[count];
+    Arrays.fill(stops, TireConstraints.Stop.NOTHING);
     double[] most = new double[count];
     Arrays.fill(most, Double.POSITIVE_INFINITY);
     double[] growth = growth(track, first);
     double[][] example = new double[count + 1][count];
-    Asked asked = new Asked(count);
+    RequiredFill asked = new RequiredFill(count);
     example[0] = follow(base, first, start.fill(), growth, asked, 0);
     for (int at = first; at < count; at++) {
       TireAtStop tire = base.get(at);
@@ -77,7 +77,7 @@ final class TireWays {
         example[1 + at] = follow(set, at, fill, growth, asked, 1 + at);
       }
     }
-    return new TireWay(
+    return new TireConstraints(
         base.get(first).fitted().position(), first, step, stops, example, growth, asked, most);
   }
 
@@ -119,7 +119,7 @@ final class TireWays {
    * @param asked takes what each of them must be at the least
    */
   private double[] follow(
-      List<TireAtStop> track, int from, double start, double[] growth, Asked asked, int origin) {
+      List<TireAtStop> track, int from, double start, double[] growth, RequiredFill asked, int origin) {
     double[] fills = new double[track.size()];
     double fill = start;
     int known = from;
@@ -168,7 +168,7 @@ final class TireWays {
   }
 
   /** What can be done with a tire at a stop. */
-  private TireWay.Stop stop(TireAtStop tire, TireSnapshot check, double step) {
+  private TireConstraints.Stop stop(TireAtStop tire, TireSnapshot check, double step) {
     int at = tire.visit();
     Itinerary.Visit visit = forecaster.itinerary().visits().get(at);
     boolean last = at == forecaster.itinerary().visits().size() - 1;
@@ -176,7 +176,7 @@ final class TireWays {
     boolean warm = !tire.cold();
     boolean tooShort = visit.stay().toMillis() < shortStopSeconds * 1000 && !firstStart(at);
     if (visit.passes() || last || tooShort || Double.isNaN(aim)) {
-      return TireWay.Stop.NOTHING;
+      return TireConstraints.Stop.NOTHING;
     }
     Air air = Lookahead.airAt(forecaster, at);
     boolean canAdd = air != null && !(warm && Double.isNaN(check.reading()));
@@ -195,7 +195,7 @@ final class TireWays {
     int nearest = (int) Math.floor(SetFigure.shown(check, aim) / step + 0.5 + WHOLE);
     int aimed = Math.min(nearest, to);
     double low = SettingBand.lowUnder(tire.limits(), check.origin().errors());
-    return new TireWay.Stop(
+    return new TireConstraints.Stop(
         canAdd,
         startsCold(tire),
         Math.min(aimed, addTo),

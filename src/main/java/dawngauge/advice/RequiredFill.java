@@ -4,9 +4,9 @@ import java.util.Arrays;
 
 /**
  * What a tire must hold at the least just after each stop, as fills in pascal per kelvin by origin
- * and stop; see {@link TireWay}. Negative infinity where nothing is asked.
+ * and stop; see {@link TireConstraints}. Negative infinity where nothing is asked.
  */
-final class Asked {
+final class RequiredFill {
 
   /** For the floor, with the chosen confidence. */
   private final double[][] floor;
@@ -17,14 +17,14 @@ final class Asked {
   /** The most that can be had where the floor cannot be kept; infinite elsewhere. */
   private final double[] attainable;
 
-  private Asked(double[][] floor, double[] aim, double[] attainable) {
+  private RequiredFill(double[][] floor, double[] aim, double[] attainable) {
     this.floor = floor;
     this.aim = aim;
     this.attainable = attainable;
   }
 
   /** Nothing asked yet, for a number of stops. */
-  Asked(int stops) {
+  RequiredFill(int stops) {
     this(new double[stops + 1][stops], new double[stops], new double[stops]);
     for (double[] origin : floor) {
       Arrays.fill(origin, Double.NEGATIVE_INFINITY);
@@ -59,16 +59,16 @@ final class Asked {
   }
 
   /** The same without the aim at a stop. */
-  Asked withoutAim(int stop) {
+  RequiredFill withoutAim(int stop) {
     double[] less = aim.clone();
     less[stop] = Double.NEGATIVE_INFINITY;
-    return new Asked(floor, less, attainable);
+    return new RequiredFill(floor, less, attainable);
   }
 
   /** The same, with no more asked for the floor at a stop than can be had. */
-  Asked atMost(int stop, double fill) {
+  RequiredFill atMost(int stop, double fill) {
     double[] less = attainable.clone();
     less[stop] = fill;
-    return new Asked(floor, aim, less);
+    return new RequiredFill(floor, aim, less);
   }
 }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param expected what that tire should have read, in pascal
  * @param other the tire whose reading it seems to be; null where none is known
  */
-public record Slip(
+public record RecordingError(
     WheelPosition position,
     ReadingCheck check,
     Kind kind,

@@ -15,7 +15,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Finds cold readings that were noted wrongly, and takes them out of the row of each tire. */
-final class Slips {
+final class RecordingErrors {
 
   /** Beyond so many deviations no reading of a sound tire lies; ours. */
   private static final double FAR = 5;
@@ -28,7 +28,7 @@ final class Slips {
 
   private static final double[] FACTORS = factors();
 
-  private Slips() {}
+  private RecordingErrors() {}
 
   private static double[] factors() {
     double bar = GaugePressure.of(1, Unit.BAR).in(Unit.PSI);
@@ -130,10 +130,10 @@ final class Slips {
   }
 
   /** Takes the slips out of all rows, round by round. */
-  static List<Slip> takeOut(List<Row> rows) {
+  static List<RecordingError> takeOut(List<Row> rows) {
     TreeSet<Integer> visits = new TreeSet<>();
     rows.forEach(row -> visits.addAll(row.cold.keySet()));
-    List<Slip> slips = new ArrayList<>();
+    List<RecordingError> slips = new ArrayList<>();
     for (int visit : visits) {
       Map<Row, Read> reads = new HashMap<>();
       List<Row> inOrder = new ArrayList<>();
@@ -145,10 +145,10 @@ final class Slips {
           inOrder.add(row);
         }
       }
-      Map<Row, Slip> found = found(visit, inOrder, reads);
+      Map<Row, RecordingError> found = found(visit, inOrder, reads);
       for (Row row : inOrder) {
         ReadingCheck check = row.cold.get(visit);
-        Slip slip = found.get(row);
+        RecordingError slip = found.get(row);
         if (slip == null || check == null) {
           row.good = row.lost(visit);
         } else {
@@ -166,8 +166,8 @@ final class Slips {
   }
 
   /** Where every later reading seems a slip against the first, the first one is it. */
-  private static void turnRound(Row row, List<Slip> slips) {
-    List<Slip> later = slips.stream().filter(slip -> slip.position().equals(row.position)).toList();
+  private static void turnRound(Row row, List<RecordingError> slips) {
+    List<RecordingError> later = slips.stream().filter(slip -> slip.position().equals(row.position)).toList();
     if (row.cold.size() != 1 || later.size() < 2) {
       return;
     }
@@ -176,15 +176,15 @@ final class Slips {
     slips.removeAll(later);
     row.cold.clear();
     double second = Double.NaN;
-    for (Slip slip : later) {
+    for (RecordingError slip : later) {
       int visit = row.visitOf.getOrDefault(slip.check(), -1);
       row.cold.put(visit, slip.check());
       second = Double.isNaN(second) ? row.lost(visit) : second;
     }
     double absolute = check.reading().pressure().value().pascals() + check.airPressure();
     double expected = absolute * Math.exp(row.lost(first.getKey()) - second) - check.airPressure();
-    Slip like = later.get(0);
-    slips.add(new Slip(row.position, check, like.kind(), expected, like.other()));
+    RecordingError like = later.get(0);
+    slips.add(new RecordingError(row.position, check, like.kind(), expected, like.other()));
     double start = second;
     row.lostAt.entrySet().forEach(entry -> entry.setValue(entry.getValue() - start));
   }
@@ -198,15 +198,15 @@ final class Slips {
         row, check, shown, expected, Math.sqrt(2) * Math.hypot(check.repeatSigma(), air));
   }
 
-  private static Map<Row, Slip> found(int visit, List<Row> rows, Map<Row, Read> reads) {
-    Map<Row, Slip> found = new HashMap<>();
+  private static Map<Row, RecordingError> found(int visit, List<Row> rows, Map<Row, Read> reads) {
+    Map<Row, RecordingError> found = new HashMap<>();
     for (Row row : rows) {
       Read read = reads.get(row);
       if (read == null || !read.isFar() || found.containsKey(row)) {
         continue;
       }
       if (read.isOtherUnit()) {
-        found.put(row, slip(read, Slip.Kind.UNIT, null));
+        found.put(row, slip(read, RecordingError.Kind.UNIT, null));
         continue;
       }
       for (Row beside : rows) {
@@ -217,19 +217,19 @@ final class Slips {
             && other.isFar()
             && read.isOf(other)
             && other.isOf(read)) {
-          found.put(row, slip(read, Slip.Kind.TIRE, beside.position));
-          found.put(beside, slip(other, Slip.Kind.TIRE, row.position));
+          found.put(row, slip(read, RecordingError.Kind.TIRE, beside.position));
+          found.put(beside, slip(other, RecordingError.Kind.TIRE, row.position));
           break;
         }
       }
       if (!found.containsKey(row) && row.isBackAfter(visit, read.sigma)) {
-        found.put(row, slip(read, Slip.Kind.ALONE, null));
+        found.put(row, slip(read, RecordingError.Kind.ALONE, null));
       }
     }
     return found;
   }
 
-  private static Slip slip(Read read, Slip.Kind kind, @Nullable WheelPosition other) {
-    return new Slip(read.row.position, read.check, kind, read.expected, other);
+  private static RecordingError slip(Read read, RecordingError.Kind kind, @Nullable WheelPosition other) {
+    return new RecordingError(read.row.position, read.check, kind, read.expected, other);
   }
 }

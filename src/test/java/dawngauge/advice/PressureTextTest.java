@@ -9,7 +9,7 @@ import dawngauge.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** Figures are written as a gauge shows them, with no needless decimal. */
-class ShownTest {
+class PressureTextTest {
 
   private static double psi(double number) {
     return GaugePressure.of(number, Unit.PSI).pascals();
@@ -20,7 +20,7 @@ class ShownTest {
   }
 
   private static String figure(double number, Unit unit, UnitSystem units) {
-    return said(Shown.figure(GaugePressure.of(number, unit)), units);
+    return said(PressureText.figure(GaugePressure.of(number, unit)), units);
   }
 
   @Test
@@ -36,10 +36,10 @@ class ShownTest {
 
   @Test
   void twoThatAreCloseAreToldApart() {
-    assertThat(said(Shown.beside(psi(80.4), psi(80)), UnitSystem.US)).isEqualTo("80.4 psi");
-    assertThat(said(Shown.beside(psi(79.6), psi(80)), UnitSystem.US)).isEqualTo("79.6 psi");
-    assertThat(said(Shown.beside(psi(81.6), psi(80)), UnitSystem.US)).isEqualTo("82 psi");
-    assertThat(said(Shown.beside(psi(78.4), psi(80)), UnitSystem.US)).isEqualTo("78 psi");
+    assertThat(said(PressureText.beside(psi(80.4), psi(80)), UnitSystem.US)).isEqualTo("80.4 psi");
+    assertThat(said(PressureText.beside(psi(79.6), psi(80)), UnitSystem.US)).isEqualTo("79.6 psi");
+    assertThat(said(PressureText.beside(psi(81.6), psi(80)), UnitSystem.US)).isEqualTo("82 psi");
+    assertThat(said(PressureText.beside(psi(78.4), psi(80)), UnitSystem.US)).isEqualTo("78 psi");
   }
 
   @Test
