@@ -18,7 +18,7 @@ import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEdits;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
-import dawngauge.trip.Round;
+import dawngauge.trip.ReadingRound;
 import dawngauge.trip.Trip;
 import dawngauge.trip.TypedTime;
 import dawngauge.trip.WheelPosition;
@@ -100,7 +100,7 @@ public record RoundAtStop(Plan plan, int visit) {
 
   /** When a round usually begins there. */
   public Optional<TypedTime> usualStart(Instant now) {
-    return stay().map(at -> LogEdits.at(Round.usualStart(at, now), at.zone()));
+    return stay().map(at -> LogEdits.at(ReadingRound.usualStart(at, now), at.zone()));
   }
 
   /** Tires are cold at the start of the trip and of a day, and after a long enough stay. */
@@ -110,22 +110,22 @@ public record RoundAtStop(Plan plan, int visit) {
             at ->
                 visit == 0
                     || at.firstStartOfDay()
-                    || !Round.usualStart(at, now)
+                    || !ReadingRound.usualStart(at, now)
                         .isBefore(at.arrive().plus(ReadingState.COLD_AFTER)))
         .map(at -> ReadingState.COLD)
         .orElse(ReadingState.WARM);
   }
 
   /** The round there as it is chosen; none while its start or its gauge is missing. */
-  public Optional<Round> round(
+  public Optional<ReadingRound> round(
       @Nullable TypedTime start,
       ReadingState state,
       @Nullable String gauge,
       @Nullable Entered<Temperature> air,
-      Round.Sun sun) {
+      ReadingRound.Sun sun) {
     return start == null || gauge == null
         ? Optional.empty()
-        : stay().map(at -> new Round(at.stop().id(), start, state, gauge, air, sun));
+        : stay().map(at -> new ReadingRound(at.stop().id(), start, state, gauge, air, sun));
   }
 
   /** The readings of this stop in a state, by tire. */
@@ -142,7 +142,7 @@ public record RoundAtStop(Plan plan, int visit) {
   }
 
   /** The readings of this stop that are of a round, by tire. */
-  public Map<String, ReadingCheck> read(Round round) {
+  public Map<String, ReadingCheck> read(ReadingRound round) {
     Map<String, ReadingCheck> all = new LinkedHashMap<>();
     for (TireAdvice advice : tires()) {
       for (ReadingCheck check : advice.tire().readings()) {
@@ -175,7 +175,7 @@ public record RoundAtStop(Plan plan, int visit) {
    * The trip where the cold readings of a round, within an hour of its beginning, are noted as in
    * the sun on its sunny side, and as cold elsewhere.
    */
-  public Trip sunny(Round round) {
+  public Trip sunny(ReadingRound round) {
     Trip trip = plan.trip();
     List<LogEvent> here =
         tires().stream()
@@ -196,19 +196,19 @@ public record RoundAtStop(Plan plan, int visit) {
   }
 
   /** The side whose tires alone were read in the sun here; neither where there is no such. */
-  public Round.Sun sunnySide() {
-    Set<Round.Sun> sides = EnumSet.noneOf(Round.Sun.class);
+  public ReadingRound.Sun sunnySide() {
+    Set<ReadingRound.Sun> sides = EnumSet.noneOf(ReadingRound.Sun.class);
     for (TireAdvice advice : tires()) {
       WheelPosition position = advice.tire().fitted().position();
       if (advice.tire().readings().stream()
           .anyMatch(check -> check.reading().state() == ReadingState.COLD_IN_SUN)) {
-        sides.add(Round.Sun.LEFT.on(position) ? Round.Sun.LEFT : Round.Sun.RIGHT);
+        sides.add(ReadingRound.Sun.LEFT.on(position) ? ReadingRound.Sun.LEFT : ReadingRound.Sun.RIGHT);
       }
     }
-    return sides.size() == 1 ? sides.iterator().next() : Round.Sun.NEITHER;
+    return sides.size() == 1 ? sides.iterator().next() : ReadingRound.Sun.NEITHER;
   }
 
-  private static boolean isOf(Round round, LogEvent.Reading reading) {
+  private static boolean isOf(ReadingRound round, LogEvent.Reading reading) {
     Instant start = round.start().instant();
     Instant time = reading.time().instant();
     return !time.isBefore(start) && time.isBefore(start.plus(A_ROUND));
@@ -252,7 +252,7 @@ public record RoundAtStop(Plan plan, int visit) {
   }
 
   /** When a tire is set: now where the crew stands there now, else when it was read. */
-  public TypedTime minute(Round round, int order, Instant now) {
+  public TypedTime minute(ReadingRound round, int order, Instant now) {
     TypedTime read = round.time(order, latest());
     return stay()
         .filter(at -> !now.isBefore(read.instant()) && !now.isAfter(at.leave()))
@@ -267,7 +267,7 @@ public record RoundAtStop(Plan plan, int visit) {
    * @param order of the tire in the round, 0 first
    */
   public LogEvent.Reading reading(
-      Round round, String tire, int order, Entered<GaugePressure> figure) {
+      ReadingRound round, String tire, int order, Entered<GaugePressure> figure) {
     ReadingCheck before = read(round).get(tire);
     if (before == null) {
       return round.reading(tire, round.position(plan.trip(), tire), order, figure, latest());
@@ -285,12 +285,12 @@ public record RoundAtStop(Plan plan, int visit) {
   }
 
   /** The trip with a reading, in the place of the one that is there. */
-  public Trip with(Round round, String tire, int order, Entered<GaugePressure> figure) {
+  public Trip with(ReadingRound round, String tire, int order, Entered<GaugePressure> figure) {
     return LogEdits.with(without(round, tire), reading(round, tire, order, figure));
   }
 
   /** The trip without the reading of a tire. */
-  public Trip without(Round round, String tire) {
+  public Trip without(ReadingRound round, String tire) {
     Trip trip = plan.trip();
     ReadingCheck before = read(round).get(tire);
     return before == null ? trip : LogEdits.without(trip, trip.log().indexOf(before.reading()));
@@ -298,7 +298,7 @@ public record RoundAtStop(Plan plan, int visit) {
 
   /** The trip with a tire set to a pressure. */
   public Trip adjusted(
-      Round round, String tire, int order, Entered<GaugePressure> figure, Instant now) {
+      ReadingRound round, String tire, int order, Entered<GaugePressure> figure, Instant now) {
     return LogEdits.adjusted(plan.trip(), tire, figure, round.gauge(), minute(round, order, now));
   }
 
@@ -308,7 +308,7 @@ public record RoundAtStop(Plan plan, int visit) {
    * @param tires in the order of the round
    * @param planner plans the trip with a reading of each
    */
-  public Map<String, ReadingCheck> expected(Round round, List<String> tires, Planner planner) {
+  public Map<String, ReadingCheck> expected(ReadingRound round, List<String> tires, Planner planner) {
     Map<String, ReadingCheck> known = read(round);
     Trip trial = plan.trip();
     Map<String, LogEvent.Reading> asked = new LinkedHashMap<>();

@@ -69,7 +69,7 @@ public final class GroupEdits {
         order.set(i, stop.withTimes(null, null));
       }
     }
-    return trip.withRoute(new Route(order, LegsOf.between(trip.route(), order)));
+    return trip.withRoute(new Route(order, LegMatcher.between(trip.route(), order)));
   }
 
   /** The stop with the departure of another one, the same time by its own clock. */
@@ -110,7 +110,7 @@ public final class GroupEdits {
       Stop copy = original.withTimes(null, null).withId(RouteEdits.freeId(grown, original.id()));
       originals.put(copy.id(), original.id());
       stops.add(at++, copy);
-      grown = trip.withRoute(new Route(stops, LegsOf.between(trip.route(), stops, originals)));
+      grown = trip.withRoute(new Route(stops, LegMatcher.between(trip.route(), stops, originals)));
       StopAir.of(trip, original.id()).entries().forEach(entry -> air.add(entry.at(copy.id())));
     }
     return grown.withAmbient(air);

@@ -62,7 +62,7 @@ public final class RigParts {
     RigDraft draft = new RigDraft(trip.rig());
     Vehicle vehicle = draft.vehicles.remove(index);
     vehicle.axles().forEach(axle -> removeTires(draft, axle.fitted().values()));
-    return RigCut.ofAxles(
+    return ReferenceCleanup.ofAxles(
         trip,
         draft,
         ref -> ref.vehicle().equals(vehicle.name()) ? Optional.empty() : Optional.of(ref));
@@ -105,7 +105,7 @@ public final class RigParts {
     Axle axle = axles.remove(gone.number() - 1);
     draft.axles(index, axles);
     removeTires(draft, axle.fitted().values());
-    return RigCut.ofAxles(
+    return ReferenceCleanup.ofAxles(
         trip,
         draft,
         ref -> {
@@ -143,7 +143,7 @@ public final class RigParts {
     }
     axles.set(ref.number() - 1, old.withDual(dual).withFitted(fitted));
     draft.axles(index, axles);
-    return RigCut.ofPlaces(
+    return ReferenceCleanup.ofPlaces(
         trip,
         draft,
         at ->
@@ -172,7 +172,7 @@ public final class RigParts {
     }
     RigDraft draft = new RigDraft(trip.rig());
     draft.tireTypes.remove(index);
-    return RigCut.ofParts(trip, draft);
+    return ReferenceCleanup.ofParts(trip, draft);
   }
 
   /** Adds a gauge that is open to the air and read to 1 psi. */
@@ -194,7 +194,7 @@ public final class RigParts {
   public static Changed withoutGauge(Trip trip, int index) {
     RigDraft draft = new RigDraft(trip.rig());
     draft.gauges.remove(index);
-    return RigCut.ofParts(trip, draft);
+    return ReferenceCleanup.ofParts(trip, draft);
   }
 
   /** Adds a spare of the kind that the last axle has; it is meant for every single wheel. */
@@ -224,7 +224,7 @@ public final class RigParts {
     }
     draft.spares.removeIf(spare -> spare.tire().equals(id));
     removeTires(draft, List.of(id));
-    return RigCut.ofParts(trip, draft);
+    return ReferenceCleanup.ofParts(trip, draft);
   }
 
   private static Optional<WheelSlot> slotNow(WheelSlot slot, boolean dual) {

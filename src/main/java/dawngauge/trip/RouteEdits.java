@@ -78,7 +78,7 @@ public final class RouteEdits {
       } else {
         Leg before = legs.remove(index - 1);
         Leg after = legs.remove(index - 1);
-        legs.add(index - 1, LegsOf.joined(before, after, stops.get(index - 1), stops.get(index)));
+        legs.add(index - 1, LegMatcher.joined(before, after, stops.get(index - 1), stops.get(index)));
       }
     }
     List<AmbientEntry> air =
@@ -110,7 +110,7 @@ public final class RouteEdits {
       stops.add(turned(stop.withTimes(null, null)));
     }
     Collections.reverse(stops);
-    return trip.withRoute(new Route(stops, LegsOf.between(trip.route(), stops)));
+    return trip.withRoute(new Route(stops, LegMatcher.between(trip.route(), stops)));
   }
 
   /** Inserts a copy of a stop behind it; see {@link GroupEdits#duplicate}. */

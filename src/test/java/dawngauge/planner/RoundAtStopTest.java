@@ -16,7 +16,7 @@ import dawngauge.trip.LogEdits;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.Remarks;
-import dawngauge.trip.Round;
+import dawngauge.trip.ReadingRound;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.TypedTime;
@@ -47,7 +47,7 @@ class RoundAtStopTest {
     return new RoundAtStop(PLANNER.plan(trip), visit);
   }
 
-  private static Round round(RoundAtStop at, ReadingState state) {
+  private static ReadingRound round(RoundAtStop at, ReadingState state) {
     return at.round(at.usualStart(BEFORE).orElseThrow(), state, "cab gauge", null, none())
         .orElseThrow();
   }
@@ -63,11 +63,11 @@ class RoundAtStopTest {
     assertThat(at(DEMO, FLOYDADA).usualState(BEFORE)).isEqualTo(ReadingState.COLD);
   }
 
-  private static Round.Sun none() {
-    return Round.Sun.NEITHER;
+  private static ReadingRound.Sun none() {
+    return ReadingRound.Sun.NEITHER;
   }
 
-  private static Round morning(RoundAtStop at, String time, Round.Sun sun) {
+  private static ReadingRound morning(RoundAtStop at, String time, ReadingRound.Sun sun) {
     TypedTime start = LogEdits.at(Instant.parse(time), CHICAGO);
     return at.round(start, ReadingState.COLD, "cab gauge", null, sun).orElseThrow();
   }
@@ -78,8 +78,8 @@ class RoundAtStopTest {
   @Test
   void onTheSunnySideColdTiresAreNotedInTheSun() {
     RoundAtStop at = at(DEMO, FLOYDADA);
-    Round shade = morning(at, FLOYDADA_MORNING, none());
-    Round sunny = morning(at, FLOYDADA_MORNING, Round.Sun.LEFT);
+    ReadingRound shade = morning(at, FLOYDADA_MORNING, none());
+    ReadingRound sunny = morning(at, FLOYDADA_MORNING, ReadingRound.Sun.LEFT);
     Trip before = both(at, sunny);
     Trip after = at(both(at, shade), FLOYDADA).sunny(sunny);
     assertThat(before).isEqualTo(after);
@@ -87,12 +87,12 @@ class RoundAtStopTest {
     assertThat(read.read(ReadingState.COLD_IN_SUN)).containsOnlyKeys("T1");
     assertThat(read.read(ReadingState.COLD)).containsOnlyKeys("T2");
     assertThat(read.read(sunny)).containsOnlyKeys("T1", "T2");
-    assertThat(read.sunnySide()).isEqualTo(Round.Sun.LEFT);
+    assertThat(read.sunnySide()).isEqualTo(ReadingRound.Sun.LEFT);
     assertThat(read.sunny(shade)).isEqualTo(both(at, shade));
     assertThat(at.sunnySide()).isEqualTo(none());
   }
 
-  private static Trip both(RoundAtStop at, Round round) {
+  private static Trip both(RoundAtStop at, ReadingRound round) {
     Trip one = at.with(round, "T1", 6, psi("80 psi"));
     return at(one, FLOYDADA).with(round, "T2", 7, psi("80 psi"));
   }
@@ -102,9 +102,9 @@ class RoundAtStopTest {
   void theRoundBeforeTheSunStaysCold() {
     RoundAtStop at = at(DEMO, FLOYDADA);
     Trip dark = at.with(morning(at, FLOYDADA_DARK, none()), "T1", 0, psi("80 psi"));
-    Round later = morning(at, FLOYDADA_MORNING, Round.Sun.LEFT);
+    ReadingRound later = morning(at, FLOYDADA_MORNING, ReadingRound.Sun.LEFT);
     assertThat(at(dark, FLOYDADA).sunny(later)).isEqualTo(dark);
-    Round first = morning(at, FLOYDADA_DARK, Round.Sun.LEFT);
+    ReadingRound first = morning(at, FLOYDADA_DARK, ReadingRound.Sun.LEFT);
     Trip light = at.with(morning(at, FLOYDADA_MORNING, none()), "T1", 0, psi("80 psi"));
     assertThat(at(light, FLOYDADA).sunny(first)).isEqualTo(light);
   }
@@ -151,7 +151,7 @@ class RoundAtStopTest {
   @Test
   void anotherFigureKeepsTheReadingsTimeAndNote() {
     RoundAtStop at = at(DEMO, 0);
-    Round round = round(at, ReadingState.COLD);
+    ReadingRound round = round(at, ReadingState.COLD);
     assertThat(at.read(ReadingState.COLD)).hasSize(10);
     assertThat(at.read(ReadingState.WARM)).isEmpty();
     LogEvent.Reading old = known(at.read(ReadingState.COLD).get("P4")).reading();
@@ -169,7 +169,7 @@ class RoundAtStopTest {
   @Test
   void aNewReadingIsAMinuteAfterTheOneBeforeAndNotAfterLeaving() {
     RoundAtStop at = at(DEMO, WALSENBURG);
-    Round round = round(at, ReadingState.WARM);
+    ReadingRound round = round(at, ReadingState.WARM);
     Itinerary.Visit stay = at.stay().orElseThrow();
     assertThat(at.reading(round, "P2", 2, psi("66 psi")).time().instant())
         .isEqualTo(round.start().instant().plus(Duration.ofMinutes(2)));
@@ -191,7 +191,7 @@ class RoundAtStopTest {
   @Test
   void aTireIsSetNowWhereTheCrewStandsThereNow() {
     RoundAtStop at = at(DEMO, WALSENBURG);
-    Round round = round(at, ReadingState.WARM);
+    ReadingRound round = round(at, ReadingState.WARM);
     Instant read = round.start().instant();
     Instant later = read.plus(Duration.ofMinutes(3));
     assertThat(at.minute(round, 0, later).instant()).isEqualTo(later);
@@ -208,7 +208,7 @@ class RoundAtStopTest {
   @Test
   void whatIsExpectedDoesNotHangOnWhatIsRead() {
     RoundAtStop at = at(DEMO, WALSENBURG);
-    Round round = round(at, ReadingState.WARM);
+    ReadingRound round = round(at, ReadingState.WARM);
     List<String> tires = round.tires(DEMO).stream().map(Tire::id).toList();
     Map<String, ReadingCheck> expected = at.expected(round, tires, PLANNER);
     assertThat(expected.keySet()).containsExactlyInAnyOrderElementsOf(tires);

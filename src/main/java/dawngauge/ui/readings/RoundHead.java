@@ -8,7 +8,7 @@ import dawngauge.quantity.Temperature;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.ReadingState;
-import dawngauge.trip.Round;
+import dawngauge.trip.ReadingRound;
 import dawngauge.trip.TypedTime;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
@@ -79,10 +79,10 @@ final class RoundHead extends FlowPane {
       state.getItems().add(each.word());
     }
     sun.setAccessibleText("Side of the rig in the sun");
-    for (Round.Sun each : Round.Sun.values()) {
+    for (ReadingRound.Sun each : ReadingRound.Sun.values()) {
       sun.getItems().add(each.words());
     }
-    sun.setValue(Round.Sun.NEITHER.words());
+    sun.setValue(ReadingRound.Sun.NEITHER.words());
     sun.setOnAction(event -> shone());
     sun.managedProperty().bind(sun.visibleProperty());
     sunny.managedProperty().bind(sunny.visibleProperty());
@@ -122,7 +122,7 @@ final class RoundHead extends FlowPane {
   }
 
   /** The round as it is chosen; none while its start or its gauge is missing. */
-  Optional<Round> round() {
+  Optional<ReadingRound> round() {
     return at().round(begins, stateChosen(), gauge.getValue(), measured, sunnySide());
   }
 
@@ -193,11 +193,11 @@ final class RoundHead extends FlowPane {
     sunny.setVisible(asked);
   }
 
-  private Round.Sun sunnySide() {
-    return Stream.of(Round.Sun.values())
+  private ReadingRound.Sun sunnySide() {
+    return Stream.of(ReadingRound.Sun.values())
         .filter(each -> sun.isVisible() && each.words().equals(sun.getValue()))
         .findFirst()
-        .orElse(Round.Sun.NEITHER);
+        .orElse(ReadingRound.Sun.NEITHER);
   }
 
   /** The sun was said to stand on a side: what the round has read there is noted so. */

@@ -14,7 +14,7 @@ import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEdits;
 import dawngauge.trip.LogEvent;
-import dawngauge.trip.Round;
+import dawngauge.trip.ReadingRound;
 import dawngauge.trip.Tire;
 import dawngauge.trip.Trip;
 import dawngauge.trip.TypedTime;
@@ -128,7 +128,7 @@ final class RoundPane extends VBox implements RoundRow.Hands, DraftKeeper {
   }
 
   private void layOut(Trip trip) {
-    Round round = head.round().orElse(null);
+    ReadingRound round = head.round().orElse(null);
     Map<WheelPosition, Tire> fitted =
         round == null ? Map.of() : LogEdits.fittedAt(trip, round.start().instant());
     List<Object> layout = new ArrayList<>();
@@ -183,7 +183,7 @@ final class RoundPane extends VBox implements RoundRow.Hands, DraftKeeper {
   }
 
   private void figures() {
-    Round round = head.round().orElse(null);
+    ReadingRound round = head.round().orElse(null);
     if (round == null) {
       return;
     }
@@ -241,7 +241,7 @@ final class RoundPane extends VBox implements RoundRow.Hands, DraftKeeper {
   @Override
   public void looking(RoundRow row) {
     looked = row;
-    Round round = head.round().orElse(null);
+    ReadingRound round = head.round().orElse(null);
     Entered<GaugePressure> figure =
         readPressure(row.reading.typed()).value().flatMap(Function.identity()).orElse(null);
     if (round == null || figure == null) {

@@ -14,7 +14,7 @@ import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.LogEdits;
 import dawngauge.trip.LogEvent;
-import dawngauge.trip.Round;
+import dawngauge.trip.ReadingRound;
 import dawngauge.trip.Tire;
 import dawngauge.trip.WheelPosition;
 import dawngauge.ui.common.TaskLine;
@@ -63,7 +63,7 @@ final class RoundTelling extends VBox {
   void tell(
       RoundRow row,
       int visit,
-      Optional<Round> round,
+      Optional<ReadingRound> round,
       Plan planned,
       LogEvent.@Nullable Reading reading,
       List<ReadingCheck> checks,
@@ -143,9 +143,9 @@ final class RoundTelling extends VBox {
 
   /** The readings of the rest of the axle in the same round. */
   private Map<String, ReadingCheck> mates(
-      RoundRow row, Optional<Round> asked, ReadingCheck own, List<ReadingCheck> checks) {
+      RoundRow row, Optional<ReadingRound> asked, ReadingCheck own, List<ReadingCheck> checks) {
     Map<String, ReadingCheck> mates = new LinkedHashMap<>();
-    Round round = asked.orElse(null);
+    ReadingRound round = asked.orElse(null);
     if (round == null) {
       return mates;
     }

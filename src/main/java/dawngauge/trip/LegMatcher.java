@@ -15,9 +15,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The legs of a route whose stops stand in another order than before. */
-final class LegsOf {
+final class LegMatcher {
 
-  private LegsOf() {}
+  private LegMatcher() {}
 
   /** Legs between stops: known ones, also turned round, else guessed ones. */
   static List<Leg> between(Route old, List<Stop> stops) {

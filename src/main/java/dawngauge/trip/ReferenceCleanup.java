@@ -11,7 +11,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Lets what refers to the parts of a rig follow them, and go with those that go. */
-final class RigCut {
+final class ReferenceCleanup {
 
   private final Trip trip;
   private final RigDraft draft;
@@ -27,7 +27,7 @@ final class RigCut {
    * @param axles how an axle is called now; empty where it is gone
    * @param positions how a place of a wheel is called now; empty where it is gone
    */
-  private RigCut(
+  private ReferenceCleanup(
       Trip trip,
       RigDraft draft,
       Function<AxleRef, Optional<AxleRef>> axles,
@@ -40,13 +40,13 @@ final class RigCut {
 
   /** Tires, spares or gauges go; all axles stay as they are. */
   static RigParts.Changed ofParts(Trip trip, RigDraft draft) {
-    return new RigCut(trip, draft, Optional::of, Optional::of).changed();
+    return new ReferenceCleanup(trip, draft, Optional::of, Optional::of).changed();
   }
 
   /** Axles go or are called otherwise. */
   static RigParts.Changed ofAxles(
       Trip trip, RigDraft draft, Function<AxleRef, Optional<AxleRef>> axles) {
-    return new RigCut(
+    return new ReferenceCleanup(
             trip,
             draft,
             axles,
@@ -57,7 +57,7 @@ final class RigCut {
   /** Places of wheels go or are called otherwise; all axles stay. */
   static RigParts.Changed ofPlaces(
       Trip trip, RigDraft draft, Function<WheelPosition, Optional<WheelPosition>> positions) {
-    return new RigCut(trip, draft, Optional::of, positions).changed();
+    return new ReferenceCleanup(trip, draft, Optional::of, positions).changed();
   }
 
   private RigParts.Changed changed() {

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param air temperature of the air as measured, or null
  * @param sun on which side the sun stands
  */
-public record Round(
+public record ReadingRound(
     String stop,
     TypedTime start,
     ReadingState state,
