@@ -31,7 +31,7 @@ final class Menus {
   private final UserFolder userFolder;
   private final KeptRigsMenu rigs;
   private final WeatherActions air;
-  private final RoadPapers papers;
+  private final ExportActions papers;
   private final TrackFiles tracks;
 
   Menus(
@@ -42,7 +42,7 @@ final class Menus {
       UserFolder userFolder,
       KeptRigsMenu rigs,
       WeatherActions air,
-      RoadPapers papers,
+      ExportActions papers,
       TrackFiles tracks) {
     this.tracks = tracks;
     this.papers = papers;

@@ -15,7 +15,7 @@ import dawngauge.ui.common.Pulses;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
-import dawngauge.ui.readings.Crew;
+import dawngauge.ui.readings.TripStatusBar;
 import dawngauge.ui.readings.ReadingsView;
 import dawngauge.ui.review.ReviewView;
 import dawngauge.ui.rig.RigView;
@@ -61,7 +61,7 @@ public final class PlannerWindow {
   private final TripDocument document;
   private final WindowFiles files;
   private final TrackFiles tracks;
-  private final RoadPapers papers;
+  private final ExportActions papers;
   private final WeatherActions air;
   private final NoticeBar notices = new NoticeBar();
   private final RouteView route;
@@ -78,7 +78,7 @@ public final class PlannerWindow {
   private final ToggleButton readingsButton = place("Readings");
   private final ToggleButton reviewButton = place("Review");
   private final Map<Toggle, Node> pages;
-  private final Crew crew;
+  private final TripStatusBar crew;
   private final BooleanProperty dark = new SimpleBooleanProperty(false);
   private final boolean systemDark;
   private @Nullable HelpWindow help;
@@ -121,7 +121,7 @@ public final class PlannerWindow {
     this.air = new WeatherActions(document, weather, asker, notices);
     this.route = new RouteView(document, dark);
     this.rig = new RigView(document, dark);
-    this.crew = new Crew(document, userFolder.clock(), text -> notices.tellHere("crew", text));
+    this.crew = new TripStatusBar(document, userFolder.clock(), text -> notices.tellHere("crew", text));
     this.readings = new ReadingsView(document, userFolder.clock(), crew);
     this.review = new ReviewView(document, dark, air::measured);
     this.pages =
@@ -131,7 +131,7 @@ public final class PlannerWindow {
         new WindowFiles(
             document, userFolder, asker, notices, route, List.of(rig, readings.drafts()), () -> root);
     route.onOnlineMap(air::onlineMap);
-    this.papers = new RoadPapers(document, weather, asker, notices);
+    this.papers = new ExportActions(document, weather, asker, notices);
     this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);
     this.earlier = new EarlierTrips(document, userFolder, asker, notices, rig, this::showRig);
     this.tables = new TableFiles(document, userFolder, asker, notices, readings, this::showReadings);

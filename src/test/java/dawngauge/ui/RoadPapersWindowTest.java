@@ -71,7 +71,7 @@ class RoadPapersWindowTest extends WindowTest {
         () -> {
           NoticeBar notices = new NoticeBar();
           TripDocument document = new TripDocument(planner(), demo());
-          RoadPapers papers = new RoadPapers(document, clock, new FakeAsker(), notices);
+          ExportActions papers = new ExportActions(document, clock, new FakeAsker(), notices);
           papers.watch();
           papers.end();
           assertThat(told(notices)).isEmpty();
@@ -102,7 +102,7 @@ class RoadPapersWindowTest extends WindowTest {
     NoticeBar notices = OpenWindow.onToolkit(NoticeBar::new);
     open.run(
         () -> {
-          RoadPapers papers = new RoadPapers(open.document, clock, new FakeAsker(), notices);
+          ExportActions papers = new ExportActions(open.document, clock, new FakeAsker(), notices);
           papers.watch();
           papers.end();
         });

@@ -10,7 +10,7 @@ import dawngauge.problem.Outcome;
 import dawngauge.problem.Problem;
 import dawngauge.problem.ProblemCode;
 import dawngauge.trip.Trip;
-import dawngauge.ui.fields.FieldBook.Words;
+import dawngauge.ui.fields.FormFields.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -37,7 +37,7 @@ public final class Cells<R> {
 
   private static final String NONE = "not typed";
 
-  private final FieldBook book;
+  private final FormFields book;
   private final Part<R> kind;
   private final Supplier<R> part;
   private final Supplier<List<R>> siblings;
@@ -55,7 +55,7 @@ public final class Cells<R> {
    * @param edit the trip with another part in its place
    */
   public Cells(
-      FieldBook book,
+      FormFields book,
       Part<R> kind,
       Supplier<R> part,
       Supplier<List<R>> siblings,
@@ -76,7 +76,7 @@ public final class Cells<R> {
 
   /** A field for longer texts, under its name. */
   public <V> Node wideCell(Field<R, V> field) {
-    return FieldBook.wideCell(words(field.label(), field.stands()), editor(field));
+    return FormFields.wideCell(words(field.label(), field.stands()), editor(field));
   }
 
   /** A choice among things that may change with the trip, under its name. */
@@ -86,13 +86,13 @@ public final class Cells<R> {
 
   /** Several values out of a set, under their name. */
   public <V> Node cell(Texts<R, V> texts, Supplier<List<V>> options) {
-    return FieldBook.cell(words(texts.label(), texts.stands()), editor(texts, options));
+    return FormFields.cell(words(texts.label(), texts.stands()), editor(texts, options));
   }
 
   private Node under(String label, String stands, Field<R, ?> field, Node editor) {
     Words words = words(label, stands);
     boolean name = field.need() == Field.Need.UNIQUE && field.codec().equals(Codec.NAME);
-    return name ? FieldBook.wideCell(words, editor) : FieldBook.cell(words, editor);
+    return name ? FormFields.wideCell(words, editor) : FormFields.cell(words, editor);
   }
 
   /** A field without its name. */
@@ -194,7 +194,7 @@ public final class Cells<R> {
    * names the value and the way out.
    */
   public static <R, V> Outcome<Optional<V>> read(
-      FieldBook book, Part<R> kind, R part, List<R> siblings, Field<R, V> field, String text) {
+      FormFields book, Part<R> kind, R part, List<R> siblings, Field<R, V> field, String text) {
     if (text.isEmpty()) {
       return field.required()
           ? Outcome.failed(

@@ -56,7 +56,7 @@ public final class PartsGrid<R, E> extends VBox {
     Outcome<E> with(E row, String text);
   }
 
-  private final FieldBook book;
+  private final FormFields book;
   private final Parts<R, E> parts;
   private final Supplier<R> part;
   private final Supplier<String> owner;
@@ -65,7 +65,7 @@ public final class PartsGrid<R, E> extends VBox {
   private final GridPane grid = new GridPane();
   private final Label message = new Label();
   private final List<E> drafts = new ArrayList<>();
-  private FieldBook rows;
+  private FormFields rows;
   private int shown = -1;
 
   /**
@@ -78,7 +78,7 @@ public final class PartsGrid<R, E> extends VBox {
    * @param edit the trip with another part in its place
    */
   public PartsGrid(
-      FieldBook book,
+      FormFields book,
       Parts<R, E> parts,
       Supplier<R> part,
       Supplier<String> owner,

@@ -16,7 +16,7 @@ import org.jxmapviewer.input.PanMouseInputListener;
 final class MapMouse extends PanMouseInputListener {
 
   /** What the mouse asks for; places are in the viewer's pixels. */
-  interface Wishes {
+  interface Listener {
     /** The picture as it is. */
     MapPicture picture();
 
@@ -39,16 +39,16 @@ final class MapMouse extends PanMouseInputListener {
   private static final int STILL = 4;
 
   private final JXMapViewer viewer;
-  private final Wishes wishes;
+  private final Listener listener;
   private @Nullable MapStop held;
   private boolean moved;
   private int fromX;
   private int fromY;
 
-  MapMouse(JXMapViewer viewer, Wishes wishes) {
+  MapMouse(JXMapViewer viewer, Listener listener) {
     super(viewer);
     this.viewer = viewer;
-    this.wishes = wishes;
+    this.listener = listener;
   }
 
   /** The stop under a point, the one painted last first. */
@@ -56,7 +56,7 @@ final class MapMouse extends PanMouseInputListener {
     MapFrame frame = MapFrame.of(viewer);
     MapStop nearest = null;
     double least = REACH;
-    for (MapStop stop : wishes.picture().stops()) {
+    for (MapStop stop : listener.picture().stops()) {
       Point2D.Double at = frame.of(stop.at());
       double far = at.distance(event.getX(), event.getY());
       if (far <= least) {
@@ -77,7 +77,7 @@ final class MapMouse extends PanMouseInputListener {
     fromX = event.getX();
     fromY = event.getY();
     if (held != null) {
-      wishes.pressed(held.index());
+      listener.pressed(held.index());
     } else {
       super.mousePressed(event);
     }
@@ -93,7 +93,7 @@ final class MapMouse extends PanMouseInputListener {
     if (stop == null) {
       super.mouseDragged(event);
     } else if (moved) {
-      wishes.dragged(stop.index(), MapFrame.of(viewer).at(event.getX(), event.getY()));
+      listener.dragged(stop.index(), MapFrame.of(viewer).at(event.getX(), event.getY()));
     }
   }
 
@@ -108,12 +108,12 @@ final class MapMouse extends PanMouseInputListener {
     if (stop == null) {
       super.mouseReleased(event);
       if (!moved) {
-        wishes.clicked(at);
+        listener.clicked(at);
       }
     } else if (moved && viewer.contains(event.getPoint())) {
-      wishes.dropped(stop.index(), at);
+      listener.dropped(stop.index(), at);
     } else {
-      wishes.dragged(stop.index(), null);
+      listener.dragged(stop.index(), null);
     }
   }
 

@@ -19,7 +19,7 @@ import org.jxmapviewer.input.ZoomMouseWheelListenerCursor;
 import org.jxmapviewer.viewer.GeoPosition;
 
 /** The map, painted by Swing within the window. */
-final class SwingRouteMap implements RouteMap, MapMouse.Wishes {
+final class SwingRouteMap implements RouteMap, MapMouse.Listener {
 
   /** Seen where no stop is on the map: North America. */
   private static final List<Coordinate> AT_FIRST =

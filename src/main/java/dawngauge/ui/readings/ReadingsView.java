@@ -43,7 +43,7 @@ public final class ReadingsView extends BorderPane {
    * @param clock the time
    * @param crew knows where the crew is, and the plan as it was this morning
    */
-  public ReadingsView(TripDocument document, Clock clock, Crew crew) {
+  public ReadingsView(TripDocument document, Clock clock, TripStatusBar crew) {
     this.document = document;
     round = new RoundPane(document, clock);
     log = new LogPane(document, round::time);

@@ -44,7 +44,7 @@ import org.jspecify.annotations.Nullable;
  * typed it is held against what was expected and what the rest of its axle reads, and it is told
  * what to do.
  */
-final class RoundPane extends VBox implements RoundRow.Hands, DraftKeeper {
+final class RoundPane extends VBox implements RoundRow.Listener, DraftKeeper {
 
   /** Narrower than this, a tire goes by the short form of its position alone. */
   private static final double ROOM_FOR_NAMES = 1100;
@@ -54,7 +54,7 @@ final class RoundPane extends VBox implements RoundRow.Hands, DraftKeeper {
   private final StopDrafts drafts = new StopDrafts("round / ", this);
   private final RoundHead head;
   private final GridPane grid = new GridPane();
-  private final RoundTelling said;
+  private final ReadingVerdictPane said;
   private final Label none = new Label();
   private final List<RoundRow> rows = new ArrayList<>();
   private List<Object> laidOut = List.of();
@@ -64,7 +64,7 @@ final class RoundPane extends VBox implements RoundRow.Hands, DraftKeeper {
   RoundPane(TripDocument document, Clock clock) {
     this.document = document;
     this.clock = clock;
-    this.said = new RoundTelling(document);
+    this.said = new ReadingVerdictPane(document);
     head = new RoundHead(document, clock, drafts::leave, this::refresh);
     grid.getStyleClass().add("round");
     none.getStyleClass().add("lesser");
@@ -267,7 +267,7 @@ final class RoundPane extends VBox implements RoundRow.Hands, DraftKeeper {
           Plan tried = planner.plan(trial);
           Plan planned = logged ? known : tried.computed();
           List<ReadingCheck> checks = tried.checks(at);
-          String setNow = RoundTelling.setNow(tried, at, judged, checks, minute, units);
+          String setNow = ReadingVerdictPane.setNow(tried, at, judged, checks, minute, units);
           return new Answer(planned, checks, setNow);
         },
         answer -> {

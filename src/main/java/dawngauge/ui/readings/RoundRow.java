@@ -20,7 +20,7 @@ import javafx.scene.layout.HBox;
 final class RoundRow {
 
   /** What a row asks of its round. */
-  interface Hands {
+  interface Listener {
 
     /** A reading is finished, or emptied. */
     void read(RoundRow row, Optional<Entered<GaugePressure>> figure);
@@ -55,16 +55,16 @@ final class RoundRow {
       String words,
       int order,
       Function<String, Outcome<Optional<Entered<GaugePressure>>>> parser,
-      Hands hands) {
+      Listener listener) {
     this.tire = tire;
     this.words = words;
     this.order = order;
-    reading = new FigureField<>("Reading of " + words, parser, value -> hands.read(this, value));
+    reading = new FigureField<>("Reading of " + words, parser, value -> listener.read(this, value));
     setTo =
         new FigureField<>(
             "Set to, " + words,
             parser,
-            value -> value.ifPresent(figure -> hands.set(this, figure)));
+            value -> value.ifPresent(figure -> listener.set(this, figure)));
     for (FigureField<?> field : new FigureField<?>[] {reading, setTo}) {
       field.field().setPrefColumnCount(6);
       field.setMinWidth(LEAST_FIELD);
@@ -74,7 +74,7 @@ final class RoundRow {
           .addListener(
               (property, was, is) -> {
                 if (is) {
-                  hands.looking(this);
+                  listener.looking(this);
                 }
               });
     }
@@ -84,7 +84,7 @@ final class RoundRow {
         .addListener(
             change -> {
               if (reading.field().isFocused()) {
-                hands.looking(this);
+                listener.looking(this);
               }
             });
     mark.setAlignment(Pos.CENTER_LEFT);
@@ -96,7 +96,7 @@ final class RoundRow {
               if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.DOWN) {
                 event.consume();
                 if (reading.finish()) {
-                  hands.next(this);
+                  listener.next(this);
                 }
               }
             });

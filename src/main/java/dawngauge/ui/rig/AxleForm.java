@@ -13,7 +13,7 @@ import dawngauge.trip.Trip;
 import dawngauge.trip.WheelPosition;
 import dawngauge.trip.WheelSlot;
 import dawngauge.ui.fields.Cells;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import dawngauge.ui.fields.PartsGrid;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,11 +24,11 @@ import javafx.scene.layout.VBox;
 /** The fields of one axle: its label, its wheels, its tires. */
 final class AxleForm extends VBox {
 
-  private final FieldBook book;
+  private final FormFields book;
   private final int vehicle;
   private final int index;
 
-  AxleForm(FieldBook book, FindingBook findings, int vehicle, int index) {
+  AxleForm(FormFields book, FindingLists findings, int vehicle, int index) {
     this.book = book;
     this.vehicle = vehicle;
     this.index = index;
@@ -45,7 +45,7 @@ final class AxleForm extends VBox {
     getChildren()
         .addAll(
             label,
-            FieldBook.cells(
+            FormFields.cells(
                 cells.cell(VehicleFields.GAWR),
                 cells.cell(VehicleFields.TARGET),
                 cells.cell(VehicleFields.WHEEL_MAX_PRESSURE),
@@ -63,7 +63,7 @@ final class AxleForm extends VBox {
   }
 
   /** An axle under its heading. */
-  static Fold fold(FieldBook book, FindingBook findings, Set<String> open, int vehicle, int index) {
+  static Fold fold(FormFields book, FindingLists findings, Set<String> open, int vehicle, int index) {
     Supplier<AxleRef> ref = () -> ref(book, vehicle, index);
     Supplier<Axle> axle = () -> axle(book, vehicle, index);
     return new Fold(
@@ -109,11 +109,11 @@ final class AxleForm extends VBox {
     return String.join(" · ", parts);
   }
 
-  private static AxleRef ref(FieldBook book, int vehicle, int index) {
+  private static AxleRef ref(FormFields book, int vehicle, int index) {
     return new AxleRef(book.rig().vehicles().get(vehicle).name(), index + 1);
   }
 
-  private static Axle axle(FieldBook book, int vehicle, int index) {
+  private static Axle axle(FormFields book, int vehicle, int index) {
     return book.rig().vehicles().get(vehicle).axles().get(index);
   }
 

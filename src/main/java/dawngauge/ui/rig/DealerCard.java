@@ -5,7 +5,7 @@ import dawngauge.planner.Planner;
 import dawngauge.report.PageText;
 import dawngauge.trip.AxleRef;
 import dawngauge.ui.common.PageView;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import dawngauge.weights.TireNeed;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,12 +25,12 @@ final class DealerCard extends VBox {
 
   private static final String ALL = "all axles";
 
-  private final FieldBook book;
+  private final FormFields book;
   private final Planner planner;
   private final ChoiceBox<String> axle = new ChoiceBox<>();
   private final PageView page = new PageView("For the tire dealer");
 
-  private DealerCard(FieldBook book, Planner planner) {
+  private DealerCard(FormFields book, Planner planner) {
     this.book = book;
     this.planner = planner;
     getStyleClass().add("rig-part");
@@ -49,7 +49,7 @@ final class DealerCard extends VBox {
   }
 
   /** The card under its heading. */
-  static Fold fold(FieldBook book, Set<String> open, Planner planner) {
+  static Fold fold(FormFields book, Set<String> open, Planner planner) {
     return new Fold(
         book,
         open,

@@ -1,7 +1,7 @@
 package dawngauge.ui.rig;
 
 import dawngauge.ui.common.PageDrafts;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import java.util.Set;
 import java.util.function.Supplier;
 import javafx.geometry.Pos;
@@ -31,7 +31,7 @@ final class Fold extends VBox {
    * @param buttons at the end of its heading
    */
   Fold(
-      FieldBook book,
+      FormFields book,
       Set<String> open,
       String key,
       Supplier<String> title,

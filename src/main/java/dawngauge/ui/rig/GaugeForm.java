@@ -5,7 +5,7 @@ import dawngauge.trip.Gauge;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.RigParts;
 import dawngauge.ui.fields.Cells;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import java.util.Set;
 import java.util.function.Supplier;
 import javafx.scene.layout.VBox;
@@ -13,10 +13,10 @@ import javafx.scene.layout.VBox;
 /** The fields of one gauge. */
 final class GaugeForm extends VBox {
 
-  private final FieldBook book;
+  private final FormFields book;
   private final int index;
 
-  GaugeForm(FieldBook book, int index) {
+  GaugeForm(FormFields book, int index) {
     this.book = book;
     this.index = index;
     getStyleClass().add("rig-part");
@@ -30,7 +30,7 @@ final class GaugeForm extends VBox {
             changed -> RigEdits.withGauge(book.trip(), index, changed));
     getChildren()
         .add(
-            FieldBook.cells(
+            FormFields.cells(
                 cells.cell(RigFields.GAUGE_NAME),
                 cells.cell(RigFields.GAUGE_STEP),
                 cells.cell(RigFields.GAUGE_SPAN),
@@ -40,7 +40,7 @@ final class GaugeForm extends VBox {
   }
 
   /** A gauge under its heading. */
-  static Fold fold(FieldBook book, Set<String> open, int index) {
+  static Fold fold(FormFields book, Set<String> open, int index) {
     Supplier<Gauge> gauge = () -> book.rig().gauges().get(index);
     return new Fold(
         book,

@@ -7,7 +7,7 @@ import dawngauge.trip.Rig;
 import dawngauge.trip.Trip;
 import dawngauge.ui.common.PageDrafts;
 import dawngauge.ui.fields.Cells;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import java.util.List;
 import java.util.Objects;
 import javafx.scene.layout.VBox;
@@ -16,9 +16,9 @@ import org.jspecify.annotations.Nullable;
 /** The rig's own fields: its name, the compressor aboard, and the hitch. */
 final class HitchForm extends VBox {
 
-  private final FieldBook book;
+  private final FormFields book;
 
-  HitchForm(FieldBook book) {
+  HitchForm(FormFields book) {
     this.book = book;
     PageDrafts.mark(this, "hitch");
     getStyleClass().add("rig-section");
@@ -32,7 +32,7 @@ final class HitchForm extends VBox {
             changed -> book.trip().withRig(changed));
     getChildren()
         .add(
-            FieldBook.cells(
+            FormFields.cells(
                 rig.wideCell(RigFields.RIG_NAME),
                 rig.cell(RigFields.COMPRESSOR_TOP),
                 rig.cell(RigFields.COMPRESSOR_FLOW),
@@ -53,7 +53,7 @@ final class HitchForm extends VBox {
               book, WeightFields.HITCH, this::hitch, List::of, () -> "the hitch", this::with);
       getChildren()
           .add(
-              FieldBook.cells(
+              FormFields.cells(
                   hitch.cell(WeightFields.HITCH_KIND),
                   hitch.cell(WeightFields.HITCH_LOAD),
                   hitch.cell(WeightFields.HITCH_LEVER),

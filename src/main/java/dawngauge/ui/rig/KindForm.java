@@ -8,7 +8,7 @@ import dawngauge.trip.RigEdits;
 import dawngauge.trip.RigParts;
 import dawngauge.trip.Trip;
 import dawngauge.ui.fields.Cells;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import dawngauge.ui.fields.PartsGrid;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,10 +23,10 @@ import javafx.scene.layout.VBox;
 /** The fields of one kind of tire: what its sidewall says, and its maker's table. */
 final class KindForm extends VBox {
 
-  private final FieldBook book;
+  private final FormFields book;
   private final int index;
 
-  KindForm(FieldBook book, int index, BooleanProperty dark) {
+  KindForm(FormFields book, int index, BooleanProperty dark) {
     this.book = book;
     this.index = index;
     getStyleClass().add("rig-part");
@@ -47,11 +47,11 @@ final class KindForm extends VBox {
     book.onRefresh(() -> plot.show(spec(), book.units()));
     getChildren()
         .addAll(
-            FieldBook.cells(
+            FormFields.cells(
                 TireFields.TIRE_TYPE.fields().stream()
                     .<Node>map(field -> cell(cells, field))
                     .toArray(Node[]::new)),
-            FieldBook.cells(rows, plot));
+            FormFields.cells(rows, plot));
   }
 
   private static <V> Node cell(Cells<TireSpec> cells, Field<TireSpec, V> field) {
@@ -59,7 +59,7 @@ final class KindForm extends VBox {
   }
 
   /** A kind of tire under its heading. */
-  static Fold fold(FieldBook book, Set<String> open, int index, BooleanProperty dark) {
+  static Fold fold(FormFields book, Set<String> open, int index, BooleanProperty dark) {
     Supplier<TireSpec> spec = () -> book.rig().tireTypes().get(index);
     return new Fold(
         book,
@@ -89,7 +89,7 @@ final class KindForm extends VBox {
     return String.join(" · ", parts);
   }
 
-  private static Button remove(FieldBook book, int index) {
+  private static Button remove(FormFields book, int index) {
     Button button =
         book.removing(
             "Remove",

@@ -13,7 +13,7 @@ import dawngauge.trip.Vehicle;
 import dawngauge.ui.common.DraftKeeper;
 import dawngauge.ui.common.PageDrafts;
 import dawngauge.ui.common.TripDocument;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -57,10 +57,10 @@ public final class RigView extends BorderPane implements DraftKeeper {
   private final EarlierRigPane earlier;
   private final PageDrafts drafts = new PageDrafts("rig", form);
   private Runnable askAnother = () -> {};
-  private FieldBook fields;
-  private FieldBook weights;
+  private FormFields fields;
+  private FormFields weights;
   private final FindingLinks links = new FindingLinks(this::follow);
-  private FindingBook findings;
+  private FindingLists findings;
 
   /** Keys of what is unfolded. */
   private final Set<String> open = new HashSet<>();
@@ -76,9 +76,9 @@ public final class RigView extends BorderPane implements DraftKeeper {
   public RigView(TripDocument document, BooleanProperty dark) {
     this.dark = dark;
     this.document = document;
-    fields = new FieldBook(document, this::tell);
-    weights = new FieldBook(document, this::tell);
-    findings = new FindingBook(document.trip().rig());
+    fields = new FormFields(document, this::tell);
+    weights = new FormFields(document, this::tell);
+    findings = new FindingLists(document.trip().rig());
     told.getStyleClass().add("rig-told");
     told.setWrapText(true);
     told.managedProperty().bind(told.visibleProperty());
@@ -160,7 +160,7 @@ public final class RigView extends BorderPane implements DraftKeeper {
     if (laidOut) {
       scaleShape = scaleNow;
       weights.close();
-      weights = new FieldBook(document, this::tell);
+      weights = new FormFields(document, this::tell);
       scale.getChildren().setAll(new ScaleForm(weights, open));
     }
     findings.show(found, document.units());
@@ -257,9 +257,9 @@ public final class RigView extends BorderPane implements DraftKeeper {
 
   private void build(Trip trip) {
     fields.close();
-    fields = new FieldBook(document, this::tell);
+    fields = new FormFields(document, this::tell);
     Rig rig = trip.rig();
-    findings = new FindingBook(rig);
+    findings = new FindingLists(rig);
     Node elsewhere = findings.list(() -> RigFindings.ELSEWHERE);
     form.getChildren().setAll(links, elsewhere, additions(), new HitchForm(fields));
     for (int i = 0; i < rig.vehicles().size(); i++) {

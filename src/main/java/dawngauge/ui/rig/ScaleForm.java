@@ -6,8 +6,8 @@ import dawngauge.trip.AxleRef;
 import dawngauge.trip.Rig;
 import dawngauge.trip.RigEdits;
 import dawngauge.trip.Vehicle;
-import dawngauge.ui.fields.FieldBook;
-import dawngauge.ui.fields.FieldBook.Words;
+import dawngauge.ui.fields.FormFields;
+import dawngauge.ui.fields.FormFields.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -20,9 +20,9 @@ final class ScaleForm extends VBox {
   /** What a ticket of the loaded rig is called. */
   static final String TICKET = "ticket";
 
-  private final FieldBook book;
+  private final FormFields book;
 
-  ScaleForm(FieldBook book, Set<String> open) {
+  ScaleForm(FormFields book, Set<String> open) {
     this.book = book;
     getStyleClass().add("rig-section");
     getChildren()
@@ -59,7 +59,7 @@ final class ScaleForm extends VBox {
                   () ->
                       "Not weighed, judged at the GAWR; a weight typed here goes on a"
                           + " ticket without date:"),
-              FieldBook.cells(missing.toArray(Node[]::new)));
+              FormFields.cells(missing.toArray(Node[]::new)));
     }
   }
 
@@ -96,7 +96,7 @@ final class ScaleForm extends VBox {
                 value == null
                     ? book.trip()
                     : RigEdits.withAxleWeight(book.trip(), axles(book.rig()).get(axle), value));
-    VBox cell = FieldBook.cell(words, field);
+    VBox cell = FormFields.cell(words, field);
     cell.getChildren().set(0, book.heading("rig-cell-name", words.owner()));
     return cell;
   }

@@ -4,17 +4,17 @@ import dawngauge.field.TireFields;
 import dawngauge.trip.Spare;
 import dawngauge.trip.Trip;
 import dawngauge.ui.fields.Cells;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import java.util.List;
 import javafx.scene.layout.FlowPane;
 
 /** What a spare is meant for and what its wheel may take. */
 final class SpareForm extends FlowPane {
 
-  private final FieldBook book;
+  private final FormFields book;
   private final String id;
 
-  SpareForm(FieldBook book, String id) {
+  SpareForm(FormFields book, String id) {
     this.book = book;
     this.id = id;
     getStyleClass().add("rig-cells");

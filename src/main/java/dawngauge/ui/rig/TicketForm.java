@@ -6,7 +6,7 @@ import dawngauge.trip.RigParts;
 import dawngauge.trip.ScaleTicket;
 import dawngauge.trip.Trip;
 import dawngauge.ui.fields.Cells;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import dawngauge.ui.fields.PartsGrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -44,7 +44,7 @@ final class TicketForm extends VBox {
   private final Tickets tickets;
   private final int index;
 
-  TicketForm(FieldBook book, Tickets tickets, int index) {
+  TicketForm(FormFields book, Tickets tickets, int index) {
     this.tickets = tickets;
     this.index = index;
     getStyleClass().add("rig-part");
@@ -54,7 +54,7 @@ final class TicketForm extends VBox {
     getChildren()
         .addAll(
             book.note(() -> counts() ? "" : "A later ticket speaks for its axles."),
-            FieldBook.cells(
+            FormFields.cells(
                 cells.cell(WeightFields.TICKET_DATE),
                 cells.wideCell(WeightFields.ABOARD),
                 cells.cell(WeightFields.HITCHED)),
@@ -75,7 +75,7 @@ final class TicketForm extends VBox {
   }
 
   /** A ticket under its heading. */
-  static Fold fold(FieldBook book, Set<String> open, Tickets tickets, int index) {
+  static Fold fold(FormFields book, Set<String> open, Tickets tickets, int index) {
     return new Fold(
         book,
         open,

@@ -13,8 +13,8 @@ import dawngauge.trip.Trip;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.common.Forms;
 import dawngauge.ui.fields.Cells;
-import dawngauge.ui.fields.FieldBook;
-import dawngauge.ui.fields.FieldBook.Words;
+import dawngauge.ui.fields.FormFields;
+import dawngauge.ui.fields.FormFields.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
@@ -38,11 +38,11 @@ final class TireRows extends GridPane {
   private static final double PLACE_WIDTH = 84;
   private static final double FIGURE_WIDTH = 82;
 
-  private final FieldBook book;
-  private final FindingBook findings;
+  private final FormFields book;
+  private final FindingLists findings;
   private int nextRow = 1;
 
-  TireRows(FieldBook book, FindingBook findings) {
+  TireRows(FormFields book, FindingLists findings) {
     this.book = book;
     this.findings = findings;
     getStyleClass().add("rig-tires");

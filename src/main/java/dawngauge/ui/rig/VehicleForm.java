@@ -6,7 +6,7 @@ import dawngauge.trip.RigParts;
 import dawngauge.trip.Vehicle;
 import dawngauge.ui.common.PageDrafts;
 import dawngauge.ui.fields.Cells;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -17,10 +17,10 @@ import javafx.scene.layout.VBox;
 /** The fields of one vehicle and of its axles. */
 final class VehicleForm extends VBox {
 
-  private final FieldBook book;
+  private final FormFields book;
   private final int index;
 
-  VehicleForm(FieldBook book, FindingBook findings, Set<String> open, int index) {
+  VehicleForm(FormFields book, FindingLists findings, Set<String> open, int index) {
     this.book = book;
     this.index = index;
     PageDrafts.mark(this, "vehicle " + index);
@@ -60,7 +60,7 @@ final class VehicleForm extends VBox {
             () -> book.rig().vehicles(),
             owner,
             changed -> RigEdits.withVehicle(book.trip(), index, changed));
-    return FieldBook.cells(
+    return FormFields.cells(
         cells.cell(VehicleFields.VEHICLE_NAME),
         cells.cell(VehicleFields.VEHICLE_LETTER),
         cells.cell(VehicleFields.VEHICLE_KIND),

@@ -11,7 +11,7 @@ import dawngauge.trip.Vehicle;
 import dawngauge.trip.Worksheet;
 import dawngauge.ui.common.PageView;
 import dawngauge.ui.fields.Cells;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import dawngauge.ui.fields.PartsGrid;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,14 +27,14 @@ final class WorksheetForm extends VBox {
 
   private static final String EMPTY_TICKET = "empty ticket";
 
-  private final FieldBook book;
+  private final FormFields book;
   private final Set<String> open;
   private final VBox empty = new VBox();
   private final TicketForm.Tickets tickets;
-  private FieldBook emptyFields;
+  private FormFields emptyFields;
   private int shown = -1;
 
-  private WorksheetForm(FieldBook book, Set<String> open, Planner planner) {
+  private WorksheetForm(FormFields book, Set<String> open, Planner planner) {
     this.book = book;
     this.open = open;
     this.emptyFields = book.inner();
@@ -71,7 +71,7 @@ final class WorksheetForm extends VBox {
                     "Add a scale ticket of the empty rig",
                     () -> with(sheet(book).withNewTicket()))),
             empty,
-            FieldBook.cells(
+            FormFields.cells(
                 cells.cell(WorksheetFields.EMPTY_HITCH),
                 cells.cell(WorksheetFields.HITCH_TO_AXLES),
                 cells.cell(WorksheetFields.WHEELBASE),
@@ -96,7 +96,7 @@ final class WorksheetForm extends VBox {
   }
 
   /** The worksheet under its heading. */
-  static Fold fold(FieldBook book, Set<String> open, Planner planner) {
+  static Fold fold(FormFields book, Set<String> open, Planner planner) {
     return new Fold(
         book,
         open,
@@ -109,7 +109,7 @@ final class WorksheetForm extends VBox {
         () -> new WorksheetForm(book, open, planner));
   }
 
-  private static Worksheet sheet(FieldBook book) {
+  private static Worksheet sheet(FormFields book) {
     return Objects.requireNonNullElse(book.rig().worksheet(), Worksheet.BLANK);
   }
 

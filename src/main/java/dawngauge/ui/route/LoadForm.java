@@ -17,8 +17,8 @@ import dawngauge.trip.Trip;
 import dawngauge.trip.Vehicle;
 import dawngauge.ui.common.FigureField;
 import dawngauge.ui.fields.Cells;
-import dawngauge.ui.fields.FieldBook;
-import dawngauge.ui.fields.FieldBook.Words;
+import dawngauge.ui.fields.FormFields;
+import dawngauge.ui.fields.FormFields.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -40,7 +40,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class LoadForm extends VBox {
 
-  private final FieldBook book;
+  private final FormFields book;
   private final Supplier<@Nullable LoadChange> there;
   private final Function<LoadChange, Trip> edit;
   private final Supplier<String> name;
@@ -58,7 +58,7 @@ final class LoadForm extends VBox {
    * @param remove takes it out
    */
   LoadForm(
-      FieldBook book,
+      FormFields book,
       Supplier<@Nullable LoadChange> there,
       Supplier<String> name,
       Function<LoadChange, Trip> edit,
@@ -78,7 +78,7 @@ final class LoadForm extends VBox {
     getChildren()
         .addAll(
             book.headed("load-head", name, remove),
-            FieldBook.cells(
+            FormFields.cells(
                 cells.wideCell(WeightFields.LOAD_WHAT),
                 cells.cell(WeightFields.LOAD_WEIGHT),
                 cells.cell(WeightFields.LOAD_SOURCE),
@@ -129,7 +129,7 @@ final class LoadForm extends VBox {
                     () -> drafted(draft.withAxles(DeckPlace.evenly(all)).withHitch(null))));
       }
     }
-    return new VBox(4, evenly, FieldBook.cells(nodes.toArray(Node[]::new)));
+    return new VBox(4, evenly, FormFields.cells(nodes.toArray(Node[]::new)));
   }
 
   /** A part of the weight by itself: whether all are 100 % together is judged of the draft. */
@@ -146,10 +146,10 @@ final class LoadForm extends VBox {
                 text.isEmpty()
                     ? Outcome.of(Optional.empty())
                     : codec.typed().apply(book.units(), text).map(Optional::of),
-            () -> FieldBook.text(shown.get()),
+            () -> FormFields.text(shown.get()),
             value -> drafted(with.apply(value.orElse(null))));
     field.getProperties().put(Cells.MEMBER, member);
-    return FieldBook.cell(words, field);
+    return FormFields.cell(words, field);
   }
 
   private LoadChange withShare(AxleRef axle, @Nullable Entered<Ratio> share) {
@@ -179,9 +179,9 @@ final class LoadForm extends VBox {
         all.getChildren()
             .addAll(
                 title,
-                FieldBook.cells(
-                    FieldBook.cell(words("Hitch to load", vehicle), load),
-                    FieldBook.cell(words("Hitch to axles' middle", vehicle), middle),
+                FormFields.cells(
+                    FormFields.cell(words("Hitch to load", vehicle), load),
+                    FormFields.cell(words("Hitch to axles' middle", vehicle), middle),
                     take));
       }
     }

@@ -4,7 +4,7 @@ import dawngauge.trip.LoadChange;
 import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Stop;
 import dawngauge.trip.Trip;
-import dawngauge.ui.fields.FieldBook;
+import dawngauge.ui.fields.FormFields;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -20,13 +20,13 @@ final class LoadsPane extends VBox {
   private final EditedStop stop;
   private final VBox rows = new VBox();
   private final Button add = new Button("+ load");
-  private FieldBook book;
+  private FormFields book;
   private boolean adding;
   private List<Object> shape = List.of();
 
   LoadsPane(EditedStop stop) {
     this.stop = stop;
-    this.book = new FieldBook(stop.document(), lost -> {});
+    this.book = new FormFields(stop.document(), lost -> {});
     getStyleClass().add("loads");
     add.getStyleClass().add("small-button");
     add.setAccessibleText("Add a load taken on or set down here");
@@ -60,7 +60,7 @@ final class LoadsPane extends VBox {
 
   private void build() {
     book.close();
-    book = new FieldBook(stop.document(), lost -> {});
+    book = new FormFields(stop.document(), lost -> {});
     rows.getChildren().clear();
     int loads = stop.stop().loadChanges().size();
     for (int i = 0; i < loads; i++) {

@@ -27,12 +27,12 @@ final class RouteSpace extends StackPane {
 
   private final SplitPane split = new SplitPane();
   private final BorderPane left;
-  private final StopSide side;
+  private final StopDetails side;
   private final Region map;
   private boolean narrow;
   private boolean divided;
 
-  RouteSpace(BorderPane left, StopSide side, Region map) {
+  RouteSpace(BorderPane left, StopDetails side, Region map) {
     this.left = left;
     this.side = side;
     this.map = map;

@@ -49,7 +49,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
   private final TripDocument document;
   private final BooleanProperty dark;
   private final StopActions actions;
-  private final StopSide side;
+  private final StopDetails side;
   private final TracePane trace;
   private final StopGridPane grid;
   private final FindBar find;
@@ -79,7 +79,7 @@ public final class RouteView extends BorderPane implements FirstField.Named {
     this.document = document;
     this.dark = dark;
     this.actions = new StopActions(document, row -> chosen = row);
-    this.side = new StopSide(document, this);
+    this.side = new StopDetails(document, this);
     this.trace = new TracePane(this::explain);
     this.shown = made(StopGrid.Display.READS);
     this.grid = new StopGridPane(shown, new RouteHands(document, actions, this), trace);

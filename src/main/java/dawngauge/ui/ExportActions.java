@@ -46,7 +46,7 @@ import org.jspecify.annotations.Nullable;
  * What goes along on the road: the crew's sheet, the calendar of reminders, and notices while the
  * program runs when it is time to look at the tires.
  */
-final class RoadPapers {
+final class ExportActions {
 
   private static final String PAPER = "paper";
   private static final String REMINDER = "reminder ";
@@ -65,7 +65,7 @@ final class RoadPapers {
 
   private boolean ended;
 
-  RoadPapers(TripDocument document, WeatherAccess clock, FileAsker asker, NoticeBar notices) {
+  ExportActions(TripDocument document, WeatherAccess clock, FileAsker asker, NoticeBar notices) {
     this.document = document;
     this.clock = clock;
     this.asker = asker;

@@ -26,7 +26,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /** The chosen stop: what to do there, its tires with their explanations, and its fields. */
-final class StopSide extends BorderPane {
+final class StopDetails extends BorderPane {
 
   private final TripDocument document;
   private final StepsPane steps = new StepsPane();
@@ -51,7 +51,7 @@ final class StopSide extends BorderPane {
   /** Whether the fields of another stop are to come. */
   private boolean awaited;
 
-  StopSide(TripDocument document, RouteView route) {
+  StopDetails(TripDocument document, RouteView route) {
     this.document = document;
     this.editor = new StopEditor(document);
     this.figures = new FigurePane(document);

@@ -31,14 +31,14 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /** What one reading of a round means beside what was expected, and what is to be done now. */
-final class RoundTelling extends VBox {
+final class ReadingVerdictPane extends VBox {
 
   /** Readings so near to each other are of one round; ours. */
   private static final Duration ONE_ROUND = Duration.ofHours(1);
 
   private final TripDocument document;
 
-  RoundTelling(TripDocument document) {
+  ReadingVerdictPane(TripDocument document) {
     super(4);
     this.document = document;
     getStyleClass().add("round-said");

@@ -8,13 +8,13 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** The lists of findings beside the places of a form. */
-final class FindingBook {
+final class FindingLists {
 
   private final List<Consumer<RigFindings>> lists = new ArrayList<>();
   private RigFindings shown;
   private UnitSystem units = UnitSystem.US;
 
-  FindingBook(Rig rig) {
+  FindingLists(Rig rig) {
     shown = new RigFindings(rig, List.of());
   }
 

@@ -39,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  * The fields of one form. They stay while the figures behind them change, so that focus and drafts
  * stay too; once closed, none of them edits any more.
  */
-public final class FieldBook {
+public final class FormFields {
 
   /**
    * How a field is called.
@@ -66,14 +66,14 @@ public final class FieldBook {
    * @param document the trip
    * @param teller told what went with a part that was taken out, each in words
    */
-  public FieldBook(TripDocument document, Consumer<List<String>> teller) {
+  public FormFields(TripDocument document, Consumer<List<String>> teller) {
     this.document = document;
     this.teller = teller;
   }
 
   /** A book for fields that come and go within this one's. */
-  public FieldBook inner() {
-    return new FieldBook(document, teller);
+  public FormFields inner() {
+    return new FormFields(document, teller);
   }
 
   /** Shows the trip as it is now. */

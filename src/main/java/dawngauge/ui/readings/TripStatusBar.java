@@ -23,7 +23,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /** Where the crew is, what is next, what changed; one press notes an arrival or a departure. */
-public final class Crew extends HBox {
+public final class TripStatusBar extends HBox {
 
   private final TripDocument document;
   private final Clock clock;
@@ -44,7 +44,7 @@ public final class Crew extends HBox {
    * @param clock the time
    * @param teller is told why something cannot be noted
    */
-  public Crew(TripDocument document, Clock clock, Consumer<String> teller) {
+  public TripStatusBar(TripDocument document, Clock clock, Consumer<String> teller) {
     this.document = document;
     this.clock = clock;
     this.teller = teller;
