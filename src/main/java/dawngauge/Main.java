@@ -49,8 +49,7 @@ public final class Main {
               failed.set(true);
               failures.keep(wrong);
             });
-    Thread.setDefaultUncaughtExceptionHandler(
-        (thread, wrong) -> Cli.internalError(console, wrong));
+    Thread.setDefaultUncaughtExceptionHandler((thread, wrong) -> Cli.internalError(console, wrong));
     int code;
     try {
       code = run(folder, failures, console, args);
@@ -86,8 +85,7 @@ public final class Main {
     return Cli.run(planner, console, weather, new Opener(userFolder, weather), args);
   }
 
-  private record Opener(UserFolder userFolder, WeatherAccess weather)
-      implements Cli.WindowOpener {
+  private record Opener(UserFolder userFolder, WeatherAccess weather) implements Cli.WindowOpener {
 
     @Override
     public void begin() {

@@ -109,7 +109,11 @@ public final class WindowSoak {
               planner,
               userFolder,
               new FeedAccess(
-                  userFolder, FeedSettings.of(folder), folder.resolve("cache"), "Dawngauge/soak", clock),
+                  userFolder,
+                  FeedSettings.of(folder),
+                  folder.resolve("cache"),
+                  "Dawngauge/soak",
+                  clock),
               document,
               dropping(),
               false);

@@ -149,11 +149,18 @@ public final class WindowTiming {
           });
     }
 
-    private static TripDocument fill(Stage stage, Planner planner, UserFolder userFolder, Plan plan) {
+    private static TripDocument fill(
+        Stage stage, Planner planner, UserFolder userFolder, Plan plan) {
       TripDocument document = new TripDocument(planner, plan, Optional.empty());
       document.shownProperty().addListener(change -> answering = System.nanoTime());
       new PlannerWindow(
-          stage, planner, userFolder, none(WeatherAccess.class), document, none(FileAsker.class), false);
+          stage,
+          planner,
+          userFolder,
+          none(WeatherAccess.class),
+          document,
+          none(FileAsker.class),
+          false);
       document
           .shownProperty()
           .addListener(change -> answered += System.nanoTime() - answering); // after all others

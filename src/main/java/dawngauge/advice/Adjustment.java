@@ -1,9 +1,9 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.trip.Air;
 import dawngauge.trip.Itinerary;

@@ -2,9 +2,9 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.rules.OwnCompressor;
 import dawngauge.trip.CrewPlace;
@@ -269,7 +269,8 @@ public final class AdjustmentPlanner {
     return false;
   }
 
-  private AdjustmentPlan finished(Candidate best, List<TireConstraints> tires, StopSearch.Result result) {
+  private AdjustmentPlan finished(
+      Candidate best, List<TireConstraints> tires, StopSearch.Result result) {
     Map<Integer, Map<WheelPosition, AdjustmentPlan.PlannedSetting>> settings = new TreeMap<>();
     Map<WheelPosition, Track> done = new LinkedHashMap<>();
     for (int stop : best.stops()) {

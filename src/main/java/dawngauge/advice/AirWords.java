@@ -2,8 +2,8 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.physics.StandardAtmosphere;
 import dawngauge.quantity.Ratio;
 import dawngauge.rules.Limits;
@@ -102,7 +102,11 @@ final class AirWords {
 
   /** Why air is wanted: the risk ahead, else the aim, else the mate. */
   Phrase why(
-      TireAtStop at, TireSnapshot check, Lookahead.@Nullable Judged risk, boolean below, Phrase mate) {
+      TireAtStop at,
+      TireSnapshot check,
+      Lookahead.@Nullable Judged risk,
+      boolean below,
+      Phrase mate) {
     Limits limits = at.limits();
     if (risk != null) {
       return Phrase.of("before it rolls, else {0} {1}", where(risk), state(risk));

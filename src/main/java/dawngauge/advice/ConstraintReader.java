@@ -1,9 +1,9 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.physics.GasLaw;
 import dawngauge.rules.SettingBand;
@@ -119,7 +119,12 @@ final class ConstraintReader {
    * @param asked takes what each of them must be at the least
    */
   private double[] follow(
-      List<TireAtStop> track, int from, double start, double[] growth, RequiredFill asked, int origin) {
+      List<TireAtStop> track,
+      int from,
+      double start,
+      double[] growth,
+      RequiredFill asked,
+      int origin) {
     double[] fills = new double[track.size()];
     double fill = start;
     int known = from;

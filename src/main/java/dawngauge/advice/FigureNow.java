@@ -1,10 +1,10 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.PublishedBuildUp;
 import dawngauge.forecast.Readings;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.rules.ColdRule;
@@ -169,7 +169,8 @@ public record FigureNow(
   }
 
   /** Whether the rig rolled less than three hours ago when the tire is gauged, by noted times. */
-  private static boolean justRolled(Forecaster forecaster, int visit, @Nullable TireSnapshot check) {
+  private static boolean justRolled(
+      Forecaster forecaster, int visit, @Nullable TireSnapshot check) {
     Instant time =
         check == null
             ? forecaster.itinerary().visits().get(visit).leave()

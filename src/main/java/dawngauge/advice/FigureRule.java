@@ -1,9 +1,9 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.trip.Air;
 import java.util.List;
@@ -119,7 +119,8 @@ final class FigureRule {
     return SetFigure.chosen(check, figure, wanted, !at.cold(), free);
   }
 
-  private static TimedFigures timed(TireAtStop at, TireSnapshot check, SetFigure set, Wanted wanted) {
+  private static TimedFigures timed(
+      TireAtStop at, TireSnapshot check, SetFigure set, Wanted wanted) {
     TireSnapshot arrival = at.arrival();
     boolean known = arrival != null && !Double.isNaN(arrival.reading());
     SetFigure onArrival =

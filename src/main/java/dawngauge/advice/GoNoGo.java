@@ -2,8 +2,8 @@ package dawngauge.advice;
 
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
-import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Defect;
+import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Severity;
 import dawngauge.trip.CrewPlace;
 import java.util.ArrayList;

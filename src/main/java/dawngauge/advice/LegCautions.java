@@ -15,7 +15,8 @@ import java.util.List;
 final class LegCautions {
 
   /** Special trailer tires without a speed symbol at 66 to 75 mph (Tire and Rim Association). */
-  static final Phrase.Stated MORE_FOR_SPEED = PressureText.pressure(TrailerSpeedRule.EXTRA.pascals());
+  static final Phrase.Stated MORE_FOR_SPEED =
+      PressureText.pressure(TrailerSpeedRule.EXTRA.pascals());
 
   private LegCautions() {}
 

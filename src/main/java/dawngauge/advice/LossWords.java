@@ -2,9 +2,9 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.TireLoss;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.rules.Carrying;
 import dawngauge.rules.Limits;
@@ -81,7 +81,11 @@ final class LossWords {
 
   /** The same on the leg that leaves a stop. */
   private static boolean tooLowOnLeg(
-      TireAtStop from, @Nullable TireSnapshot arrival, TireLoss loss, TireSnapshot known, Lookahead lookahead) {
+      TireAtStop from,
+      @Nullable TireSnapshot arrival,
+      TireLoss loss,
+      TireSnapshot known,
+      Lookahead lookahead) {
     TireSnapshot low = from.low() == null ? null : from.low().moment();
     return tooLow(from.limits(), low, loss, known, lookahead)
         || tooLow(from.limits(), arrival, loss, known, lookahead);
@@ -92,7 +96,11 @@ final class LossWords {
    * no tire that loses air.
    */
   private static boolean tooLow(
-      Limits limits, @Nullable TireSnapshot then, TireLoss loss, TireSnapshot known, Lookahead lookahead) {
+      Limits limits,
+      @Nullable TireSnapshot then,
+      TireLoss loss,
+      TireSnapshot known,
+      Lookahead lookahead) {
     if (then == null) {
       return false;
     }

@@ -1,7 +1,7 @@
 package dawngauge.advice;
 
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.rules.GaugeErrors;
 import dawngauge.rules.Limits;

@@ -2,8 +2,8 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Ratio;
 import dawngauge.quantity.Unit;

@@ -2,9 +2,9 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.quantity.Entered;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.trip.Itinerary;

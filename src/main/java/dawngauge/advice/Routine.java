@@ -2,8 +2,8 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.ReadingState;
 import dawngauge.trip.WheelPosition;

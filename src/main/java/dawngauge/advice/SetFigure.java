@@ -107,7 +107,8 @@ public record SetFigure(
    *
    * @param figure what the gauge is to show, in pascal
    */
-  static SetFigure chosen(TireSnapshot check, double figure, double wanted, boolean warm, Bounds bounds) {
+  static SetFigure chosen(
+      TireSnapshot check, double figure, double wanted, boolean warm, Bounds bounds) {
     double highest = Double.isNaN(bounds.ceiling()) ? Double.MAX_VALUE : bounds.ceiling();
     double settled = settledBy(check, figure);
     return new SetFigure(

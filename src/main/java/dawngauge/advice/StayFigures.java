@@ -34,7 +34,11 @@ public final class StayFigures {
    * @param cold the figure for a tire as cool as the air when it is to be set
    */
   StayFigures(
-      List<TireSnapshot> stay, FigureRule.Wanted wanted, boolean neverWarm, ZoneId zone, SetFigure cold) {
+      List<TireSnapshot> stay,
+      FigureRule.Wanted wanted,
+      boolean neverWarm,
+      ZoneId zone,
+      SetFigure cold) {
     this.stay = stay;
     this.wanted = wanted;
     this.neverWarm = neverWarm;

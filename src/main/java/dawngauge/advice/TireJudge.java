@@ -2,9 +2,9 @@ package dawngauge.advice;
 
 import dawngauge.explain.Phrase;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.rules.GaugeErrors;
 import dawngauge.rules.Limits;
@@ -185,7 +185,8 @@ final class TireJudge {
     Phrase underMate =
         belowMate
             ? Phrase.of(
-                "more than {0} under its dual mate", PressureText.pressure(thresholds.dualApartPascals()))
+                "more than {0} under its dual mate",
+                PressureText.pressure(thresholds.dualApartPascals()))
             : Phrase.of("");
     Phrase why = words.why(at, check, bad, below, underMate);
     Air air = Lookahead.airAt(forecaster, visit);
@@ -312,7 +313,9 @@ final class TireJudge {
               Mark.CLEAR,
               Phrase.of(
                   "{0} is {1} over {2}: smaller footprint, hard ride, wear in the middle",
-                  PressureText.pressure(check.settled()), PressureText.pressure(over), AirWords.aim(limits)),
+                  PressureText.pressure(check.settled()),
+                  PressureText.pressure(over),
+                  AirWords.aim(limits)),
               5));
     }
   }

@@ -1,8 +1,8 @@
 package dawngauge.advice;
 
 import dawngauge.forecast.LoadChance;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.rules.Carrying;
 import dawngauge.rules.WholeTrip;
 import dawngauge.trip.Itinerary;

@@ -78,7 +78,8 @@ public final class TypedAmbient implements AmbientSource {
               && !days.isEmpty()
               && days.get(0).provenance().kind() == Provenance.Kind.TYPICAL;
       return seam
-          ? LowHighAir.of(need, days, asOf).map(typical -> new BlendedSeries(hours, figure, typical))
+          ? LowHighAir.of(need, days, asOf)
+              .map(typical -> new BlendedSeries(hours, figure, typical))
           : Outcome.of(hours);
     }
     if (steady != null && steady.figure() instanceof AmbientEntry.Steady figure) {

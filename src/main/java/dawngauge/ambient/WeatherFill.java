@@ -250,7 +250,8 @@ public final class WeatherFill {
         double kelvins = all.get(i).kelvins() - StandardAtmosphere.LAPSE_RATE * higher;
         hours.add(
             new AmbientEntry.Hourly.At(
-                time(all.get(i).time(), point.zone()), WrittenFigures.of(new Temperature(kelvins))));
+                time(all.get(i).time(), point.zone()),
+                WrittenFigures.of(new Temperature(kelvins))));
       }
     }
     boolean late = all.get(all.size() - 1).time().isBefore(point.from());
@@ -258,7 +259,8 @@ public final class WeatherFill {
     if (hours.isEmpty() || late || (!point.isAtStop() && Double.isNaN(height))) {
       return null;
     }
-    Entered<Elevation> given = Double.isNaN(height) ? null : WrittenFigures.of(new Elevation(height));
+    Entered<Elevation> given =
+        Double.isNaN(height) ? null : WrittenFigures.of(new Elevation(height));
     Entered<Distance> along =
         point.isAtStop() ? null : WrittenFigures.exactly(new Distance(point.along()));
     return new AmbientEntry(

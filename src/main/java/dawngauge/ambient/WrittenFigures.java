@@ -9,7 +9,7 @@ import dawngauge.quantity.TemperatureDifference;
 import dawngauge.quantity.Unit;
 import java.util.Locale;
 
-/** Figures that the program writes into a trip, in SI units, to the tenth or the whole. */
+/** Rounds the SI figures that the program itself writes into a trip. */
 final class WrittenFigures {
 
   private WrittenFigures() {}

@@ -1,6 +1,5 @@
 /**
- * The command line: parse, call the planner, print, exit code. Start at {@link
- * dawngauge.cli.Cli}.
+ * The command line: parse, call the planner, print, exit code. Start at {@link dawngauge.cli.Cli}.
  */
 @NullMarked
 package dawngauge.cli;

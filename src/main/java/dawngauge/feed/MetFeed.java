@@ -74,7 +74,8 @@ final class MetFeed implements WeatherService {
       url.addQueryParameter("altitude", String.valueOf(altitude));
     }
     HttpUrl asked = url.build();
-    return recent.get(
+    return recent
+        .get(
             asked.toString(),
             () -> access.get(asked, answer -> read(answer, passed ? altitude : Double.NaN)))
         .then(series -> series.answer(query));

@@ -105,7 +105,8 @@ final class RetryPolicy {
   /** By service too: where one mirror has both, the faults of one are not those of the other. */
   private HostThrottle throttle(String service, HttpUrl url) {
     return hosts.computeIfAbsent(
-        service + " " + url.host() + ":" + url.port(), host -> new HostThrottle(clock, limits.pace()));
+        service + " " + url.host() + ":" + url.port(),
+        host -> new HostThrottle(clock, limits.pace()));
   }
 
   /** Why a host is not asked now, or null. */
@@ -151,7 +152,8 @@ final class RetryPolicy {
   }
 
   /** Leaves a host alone that would fail again; returns why. */
-  private Problem leaveAlone(HostThrottle throttle, Reply reply, @Nullable Duration asked, Problem why) {
+  private Problem leaveAlone(
+      HostThrottle throttle, Reply reply, @Nullable Duration asked, Problem why) {
     Trouble trouble = reply.trouble();
     if (why.code() == ProblemCode.FEED_BUSY) {
       throttle.rest(asked == null ? limits.rest() : asked, why);

@@ -38,7 +38,8 @@ final class Spans {
     } else if (unread++ == 0) {
       sample =
           "\"%s\" in \"%s\" at \"%s\""
-              .formatted(PrintableText.of(value.asText()), PrintableText.of(unit), PrintableText.of(when));
+              .formatted(
+                  PrintableText.of(value.asText()), PrintableText.of(unit), PrintableText.of(when));
     }
   }
 

@@ -79,7 +79,8 @@ public final class TileFeed implements AutoCloseable {
     Outcome<ServiceAddress> address = ServiceAddress.parse(whole ? filled(template, 0, 0, 0) : "");
     return address.hasValue()
         ? Outcome.of(new TileFeed(template, consent, program, limits, cacheFolder, clock))
-        : Outcome.failed(Problem.of(ProblemCode.NOT_A_TILE_ADDRESS, "", PrintableText.of(template)));
+        : Outcome.failed(
+            Problem.of(ProblemCode.NOT_A_TILE_ADDRESS, "", PrintableText.of(template)));
   }
 
   private static String filled(String template, int level, int x, int y) {

@@ -80,7 +80,8 @@ final class AgeChecks {
     }
   }
 
-  private static void age(DateCode code, boolean trailer, LocalDate date, GatheredDefects.Place place) {
+  private static void age(
+      DateCode code, boolean trailer, LocalDate date, GatheredDefects.Place place) {
     if (!code.decadeKnown()) {
       place.add(
           FindingKind.OLD_TIRE,

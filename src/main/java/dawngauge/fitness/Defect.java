@@ -14,4 +14,9 @@ import dawngauge.explain.Phrase;
  * @param authority on whose word
  */
 public record Defect(
-    FindingKind code, Severity severity, String where, Phrase what, Phrase toDo, Authority authority) {}
+    FindingKind code,
+    Severity severity,
+    String where,
+    Phrase what,
+    Phrase toDo,
+    Authority authority) {}

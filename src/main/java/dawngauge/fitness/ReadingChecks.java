@@ -96,7 +96,8 @@ final class ReadingChecks {
     return false;
   }
 
-  private void high(LogEvent.Reading reading, double ceiling, double most, GatheredDefects.Place place) {
+  private void high(
+      LogEvent.Reading reading, double ceiling, double most, GatheredDefects.Place place) {
     GaugePressure pressure = reading.pressure().value();
     if (pressure.pascals() > most) {
       place.add(
@@ -111,7 +112,10 @@ final class ReadingChecks {
   }
 
   private void low(
-      LogEvent.Reading reading, List<Limits> limits, double reference, GatheredDefects.Place place) {
+      LogEvent.Reading reading,
+      List<Limits> limits,
+      double reference,
+      GatheredDefects.Place place) {
     GaugePressure pressure = reading.pressure().value();
     GaugeErrors errors = GaugeErrors.of(gauge(reading));
     RanLow ranLow = RanLow.of(pressure.pascals(), errors.sigma(), reference);

@@ -58,7 +58,10 @@ final class SpeedChecks {
   }
 
   private static void symbol(
-      FittedTire wheel, String symbol, Inspection.@Nullable LegSpeed fastest, GatheredDefects findings) {
+      FittedTire wheel,
+      String symbol,
+      Inspection.@Nullable LegSpeed fastest,
+      GatheredDefects findings) {
     Optional<Speed> top = SpeedSymbol.top(symbol);
     if (top.isEmpty()) {
       findings
@@ -86,7 +89,10 @@ final class SpeedChecks {
   }
 
   private static void trailerTire(
-      Inspection inspection, FittedTire wheel, Inspection.LegSpeed fastest, GatheredDefects findings) {
+      Inspection inspection,
+      FittedTire wheel,
+      Inspection.LegSpeed fastest,
+      GatheredDefects findings) {
     TrailerSpeedRule.Effect effect = TrailerSpeedRule.at(fastest.top());
     if (!effect.allowed()) {
       findings

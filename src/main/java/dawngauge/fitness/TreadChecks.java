@@ -47,7 +47,8 @@ final class TreadChecks {
     }
   }
 
-  private static void tire(Tire tire, boolean steers, boolean trailer, GatheredDefects.Place place) {
+  private static void tire(
+      Tire tire, boolean steers, boolean trailer, GatheredDefects.Place place) {
     List<String> seen =
         Arrays.stream(Tire.Damage.values())
             .filter(damage -> tire.damage().contains(damage) && !damage.isRepair())

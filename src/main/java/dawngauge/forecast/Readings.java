@@ -220,7 +220,8 @@ public final class Readings {
    *
    * @return null where it tells of warmth alone, so that what was known stays
    */
-  static @Nullable FillOrigin joined(FillOrigin read, TireSnapshot expected, LogEvent.Reading reading) {
+  static @Nullable FillOrigin joined(
+      FillOrigin read, TireSnapshot expected, LogEvent.Reading reading) {
     if (reading.state() == ReadingState.COLD) {
       return read;
     }

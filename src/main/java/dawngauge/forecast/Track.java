@@ -34,7 +34,8 @@ public final class Track {
   private final SegmentBuffer stretch;
   private @Nullable List<TireSnapshot> recorder;
 
-  private Track(TripContext context, FittedTire first, TireState tire, @Nullable Setting[] settings) {
+  private Track(
+      TripContext context, FittedTire first, TireState tire, @Nullable Setting[] settings) {
     this.context = context;
     this.timeline = context.timeline;
     this.settings = settings;

@@ -45,7 +45,8 @@ final class TripContext {
   private final boolean[] cold;
   private final double[] speedOfHourBefore;
 
-  TripContext(Trip trip, Itinerary itinerary, Ambient ambient, ForecastOptions options, Loads loads) {
+  TripContext(
+      Trip trip, Itinerary itinerary, Ambient ambient, ForecastOptions options, Loads loads) {
     this.trip = trip;
     this.itinerary = itinerary;
     this.options = options;

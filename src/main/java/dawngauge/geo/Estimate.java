@@ -5,7 +5,8 @@ import dawngauge.quantity.Elevation;
 import java.time.ZoneId;
 
 /**
- * What the places around a point let one expect of it; to be shown as an estimate and corrected.
+ * Elevation and time zone of a point, estimated from the places around it; shown as an estimate
+ * that can be corrected.
  *
  * @param elevation of the ground, from a coarse shape of the land and the known heights around; in
  *     mountains it can be a few hundred meters off

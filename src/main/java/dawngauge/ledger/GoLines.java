@@ -1,7 +1,7 @@
 package dawngauge.ledger;
 
-import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Defect;
+import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Severity;
 import dawngauge.quantity.UnitSystem;
 import java.util.ArrayList;
@@ -62,7 +62,8 @@ public final class GoLines {
 
   private static List<Defect> others(List<Defect> fitness) {
     return fitness.stream()
-        .filter(defect -> defect.severity() == Severity.MEND && defect.code() != FindingKind.HOLD_AHEAD)
+        .filter(
+            defect -> defect.severity() == Severity.MEND && defect.code() != FindingKind.HOLD_AHEAD)
         .toList();
   }
 

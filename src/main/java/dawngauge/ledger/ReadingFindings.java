@@ -1,9 +1,9 @@
 package dawngauge.ledger;
 
-import dawngauge.review.SideScatter;
-import dawngauge.review.RecordingError;
-import dawngauge.review.TripReview;
 import dawngauge.review.GaugeReferenceMismatch;
+import dawngauge.review.RecordingError;
+import dawngauge.review.SideScatter;
+import dawngauge.review.TripReview;
 import dawngauge.trip.Gauge;
 import dawngauge.trip.LogEvent;
 import dawngauge.trip.ReadingState;

@@ -44,7 +44,8 @@ public final class FeedAccess implements WeatherAccess {
    * @param program name and version of this program
    * @param clock tells the time
    */
-  public FeedAccess(UserFolder userFolder, FeedSettings settings, Path cache, String program, Clock clock) {
+  public FeedAccess(
+      UserFolder userFolder, FeedSettings settings, Path cache, String program, Clock clock) {
     this.userFolder = userFolder;
     this.settings = settings;
     this.cache = cache;

@@ -17,8 +17,8 @@ import dawngauge.trip.Gauge;
 import dawngauge.trip.Itinerary;
 import dawngauge.trip.LogEdits;
 import dawngauge.trip.LogEvent;
-import dawngauge.trip.ReadingState;
 import dawngauge.trip.ReadingRound;
+import dawngauge.trip.ReadingState;
 import dawngauge.trip.Trip;
 import dawngauge.trip.TypedTime;
 import dawngauge.trip.WheelPosition;
@@ -202,7 +202,8 @@ public record RoundAtStop(Plan plan, int visit) {
       WheelPosition position = advice.tire().fitted().position();
       if (advice.tire().readings().stream()
           .anyMatch(check -> check.reading().state() == ReadingState.COLD_IN_SUN)) {
-        sides.add(ReadingRound.Sun.LEFT.on(position) ? ReadingRound.Sun.LEFT : ReadingRound.Sun.RIGHT);
+        sides.add(
+            ReadingRound.Sun.LEFT.on(position) ? ReadingRound.Sun.LEFT : ReadingRound.Sun.RIGHT);
       }
     }
     return sides.size() == 1 ? sides.iterator().next() : ReadingRound.Sun.NEITHER;
@@ -308,7 +309,8 @@ public record RoundAtStop(Plan plan, int visit) {
    * @param tires in the order of the round
    * @param planner plans the trip with a reading of each
    */
-  public Map<String, ReadingCheck> expected(ReadingRound round, List<String> tires, Planner planner) {
+  public Map<String, ReadingCheck> expected(
+      ReadingRound round, List<String> tires, Planner planner) {
     Map<String, ReadingCheck> known = read(round);
     Trip trial = plan.trip();
     Map<String, LogEvent.Reading> asked = new LinkedHashMap<>();

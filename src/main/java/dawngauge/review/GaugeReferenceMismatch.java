@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param most the most that it makes of a reading since the first round, in pascal
  * @param rounds rounds it rests on
  */
-public record GaugeReferenceMismatch(String gauge, boolean sealed, double around, double most, int rounds) {
+public record GaugeReferenceMismatch(
+    String gauge, boolean sealed, double around, double most, int rounds) {
 
   private static final int LEAST_ROUNDS = 3;
 
@@ -71,7 +72,8 @@ public record GaugeReferenceMismatch(String gauge, boolean sealed, double around
     boolean asMuch = Math.abs(slope - expected) < AS_MUCH * spread;
     return squares > 0 && follows && asMuch
         ? Optional.of(
-            new GaugeReferenceMismatch(name, open, first.airPressure(), Math.abs(most), rounds.size()))
+            new GaugeReferenceMismatch(
+                name, open, first.airPressure(), Math.abs(most), rounds.size()))
         : Optional.empty();
   }
 

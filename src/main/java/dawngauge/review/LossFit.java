@@ -30,16 +30,16 @@ public record LossFit(
     ONCE
   }
 
-  /** The kind is named from so many readings on. */
+  /** Fewest readings for which the kind of loss is named. */
   private static final int LEAST_READINGS = 4;
 
-  /** From so many readings on one of them may be told to be wrong. */
+  /** Fewest readings among which one may be found wrong. */
   private static final int ROBUST_FROM = 5;
 
-  /** And where the loss is so many deviations of one reading. */
+  /** The kind is named where the loss is at least so many deviations of one reading. */
   private static final double LEAST_LOSS = 8;
 
-  /** And where one kind explains the readings better by this, in squared deviations. */
+  /** It is named where one kind fits the readings better by this, in squared deviations. */
   private static final double BETTER = 5;
 
   /**

@@ -167,7 +167,8 @@ final class RecordingErrors {
 
   /** Where every later reading seems a slip against the first, the first one is it. */
   private static void turnRound(Row row, List<RecordingError> slips) {
-    List<RecordingError> later = slips.stream().filter(slip -> slip.position().equals(row.position)).toList();
+    List<RecordingError> later =
+        slips.stream().filter(slip -> slip.position().equals(row.position)).toList();
     if (row.cold.size() != 1 || later.size() < 2) {
       return;
     }
@@ -229,7 +230,8 @@ final class RecordingErrors {
     return found;
   }
 
-  private static RecordingError slip(Read read, RecordingError.Kind kind, @Nullable WheelPosition other) {
+  private static RecordingError slip(
+      Read read, RecordingError.Kind kind, @Nullable WheelPosition other) {
     return new RecordingError(read.row.position, read.check, kind, read.expected, other);
   }
 }

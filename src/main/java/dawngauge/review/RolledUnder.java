@@ -2,9 +2,9 @@ package dawngauge.review;
 
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.LoadChance;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.trip.CrewPlace;
 import dawngauge.trip.Itinerary;

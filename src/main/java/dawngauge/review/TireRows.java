@@ -2,10 +2,10 @@ package dawngauge.review;
 
 import dawngauge.forecast.BareReading;
 import dawngauge.forecast.Forecaster;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.ReadingCheck;
 import dawngauge.forecast.TireAtStop;
 import dawngauge.forecast.TireSetting;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.rules.Quantile;
 import dawngauge.rules.RanLow;

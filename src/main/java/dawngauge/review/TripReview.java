@@ -110,7 +110,9 @@ public record TripReview(
     List<RecordingError> slips =
         RecordingErrors.takeOut(
             all.values().stream()
-                .map(rows -> new RecordingErrors.Row(rows.position, rows.cold, rows.lostAt, rows.made))
+                .map(
+                    rows ->
+                        new RecordingErrors.Row(rows.position, rows.cold, rows.lostAt, rows.made))
                 .toList());
     for (RecordingError slip : slips) {
       TireRows rows = all.get(slip.position());

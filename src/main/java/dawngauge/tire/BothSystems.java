@@ -3,7 +3,7 @@ package dawngauge.tire;
 import dawngauge.quantity.Quantity;
 import dawngauge.quantity.UnitSystem;
 
-/** Figures in the texts of problems, which know no chosen units: written in both systems. */
+/** Writes figures in both systems of units, for the texts of problems, which know no choice. */
 public final class BothSystems {
   private BothSystems() {}
 

@@ -11,7 +11,7 @@ final class FreshNames {
 
   private FreshNames() {}
 
-  /** A word with the first number, from a first one on, that gives a name not taken. */
+  /** The word with the lowest number, from a given one on, that makes a name not yet taken. */
   static String numbered(String word, int first, Collection<String> taken) {
     return Stream.iterate(first, number -> number + 1)
         .map(number -> word + number)

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/** Lets what refers to the parts of a rig follow them, and go with those that go. */
+/** Renames or removes what refers to parts of a rig that were renamed or removed. */
 final class ReferenceCleanup {
 
   private final Trip trip;

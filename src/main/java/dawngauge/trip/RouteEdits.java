@@ -78,7 +78,8 @@ public final class RouteEdits {
       } else {
         Leg before = legs.remove(index - 1);
         Leg after = legs.remove(index - 1);
-        legs.add(index - 1, LegMatcher.joined(before, after, stops.get(index - 1), stops.get(index)));
+        legs.add(
+            index - 1, LegMatcher.joined(before, after, stops.get(index - 1), stops.get(index)));
       }
     }
     List<AmbientEntry> air =

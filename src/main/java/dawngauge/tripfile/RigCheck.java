@@ -57,7 +57,8 @@ final class RigCheck {
   }
 
   /** Reports a place that an axle does not have. */
-  static void slotFits(WheelSlot slot, Axle axle, AxleRef ref, String place, FileProblems problems) {
+  static void slotFits(
+      WheelSlot slot, Axle axle, AxleRef ref, String place, FileProblems problems) {
     List<WheelSlot> slots = WheelSlot.of(axle.dual());
     if (!slots.contains(slot)) {
       String words = slots.stream().map(WheelSlot::words).collect(Collectors.joining(", "));

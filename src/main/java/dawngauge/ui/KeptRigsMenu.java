@@ -90,7 +90,8 @@ final class KeptRigsMenu {
     document.edit(swapped.trip());
     long days =
         ChronoUnit.DAYS.between(
-            kept.kept(), userFolder.clock().instant().atZone(userFolder.clock().getZone()).toLocalDate());
+            kept.kept(),
+            userFolder.clock().instant().atZone(userFolder.clock().getZone()).toLocalDate());
     String lost =
         swapped.lost().isEmpty()
             ? ""

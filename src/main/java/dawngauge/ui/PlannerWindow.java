@@ -15,8 +15,8 @@ import dawngauge.ui.common.Pulses;
 import dawngauge.ui.common.Tasks;
 import dawngauge.ui.common.Texts;
 import dawngauge.ui.common.TripDocument;
-import dawngauge.ui.readings.TripStatusBar;
 import dawngauge.ui.readings.ReadingsView;
+import dawngauge.ui.readings.TripStatusBar;
 import dawngauge.ui.review.ReviewView;
 import dawngauge.ui.rig.RigView;
 import dawngauge.ui.route.LedgerPrint;
@@ -121,7 +121,8 @@ public final class PlannerWindow {
     this.air = new WeatherActions(document, weather, asker, notices);
     this.route = new RouteView(document, dark);
     this.rig = new RigView(document, dark);
-    this.crew = new TripStatusBar(document, userFolder.clock(), text -> notices.tellHere("crew", text));
+    this.crew =
+        new TripStatusBar(document, userFolder.clock(), text -> notices.tellHere("crew", text));
     this.readings = new ReadingsView(document, userFolder.clock(), crew);
     this.review = new ReviewView(document, dark, air::measured);
     this.pages =
@@ -129,12 +130,19 @@ public final class PlannerWindow {
     this.root = new BorderPane(route);
     this.files =
         new WindowFiles(
-            document, userFolder, asker, notices, route, List.of(rig, readings.drafts()), () -> root);
+            document,
+            userFolder,
+            asker,
+            notices,
+            route,
+            List.of(rig, readings.drafts()),
+            () -> root);
     route.onOnlineMap(air::onlineMap);
     this.papers = new ExportActions(document, weather, asker, notices);
     this.tracks = new TrackFiles(document, route, asker, notices, this::showRoute);
     this.earlier = new EarlierTrips(document, userFolder, asker, notices, rig, this::showRig);
-    this.tables = new TableFiles(document, userFolder, asker, notices, readings, this::showReadings);
+    this.tables =
+        new TableFiles(document, userFolder, asker, notices, readings, this::showReadings);
     this.phone = new PhoneFiles(document, weather, asker, notices, readings, this::showReadings);
     KeptRigsMenu rigs = new KeptRigsMenu(document, userFolder, asker, notices, earlier);
     root.centerProperty().addListener((center, before, page) -> notices.turnTo(page));
@@ -179,7 +187,9 @@ public final class PlannerWindow {
                 document.fileProperty()));
     stage.setMinWidth(Math.min(UserState.Window.LEAST_WIDTH, stage.getMaxWidth()));
     stage.setMinHeight(Math.min(UserState.Window.LEAST_HEIGHT, stage.getMaxHeight()));
-    document.unitsProperty().addListener((p, was, now) -> userFolder.remember(s -> s.withUnits(now)));
+    document
+        .unitsProperty()
+        .addListener((p, was, now) -> userFolder.remember(s -> s.withUnits(now)));
     document.shownProperty().addListener(change -> showAgain());
     stage.focusedProperty().addListener(change -> lookAround());
     stage.setOnCloseRequest(

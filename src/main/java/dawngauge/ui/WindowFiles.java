@@ -125,7 +125,8 @@ final class WindowFiles {
           .drafts()
           .forEach(
               (of, fields) ->
-                  fields.forEach((field, text) -> found.add(new UserFolder.Draft(of, field, text))));
+                  fields.forEach(
+                      (field, text) -> found.add(new UserFolder.Draft(of, field, text))));
     }
     for (FigureFields.Draft draft : FigureFields.draftsElsewhere(page.get())) {
       found.add(new UserFolder.Draft("", draft.name(), draft.text()));

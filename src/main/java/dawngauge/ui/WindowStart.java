@@ -69,7 +69,13 @@ public final class WindowStart {
               path -> userFolder.remember(s -> s.withRecent(path.toAbsolutePath().toString())));
           PlannerWindow window =
               new PlannerWindow(
-                  stage, planner, userFolder, weather, document, new DialogAsker(stage), systemDark);
+                  stage,
+                  planner,
+                  userFolder,
+                  weather,
+                  document,
+                  new DialogAsker(stage),
+                  systemDark);
           Tasks.onUncaught(
               wrong -> {
                 userFolder.failures().keep(wrong);
@@ -84,7 +90,10 @@ public final class WindowStart {
         stage -> {
           Look.show(userFolder.state().theme().dark(systemDark));
           OpeningFrame.show(
-              stage, first ? null : trip, userFolder.state().window(), () -> filled(stage, fill, userFolder));
+              stage,
+              first ? null : trip,
+              userFolder.state().window(),
+              () -> filled(stage, fill, userFolder));
         };
     if (!begin(userFolder).isDone()) {
       return false;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
-import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Defect;
+import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Severity;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Tire;
@@ -33,7 +33,8 @@ class GoNoGoTest {
   void aHoldWhereTheRigStandsIsNoGo() {
     assertThat(list(loaded("70 psi").to("End", 0, "60 °F")))
         .hasSize(2)
-        .allMatch(defect -> defect.severity() == Severity.STOP && defect.code() == FindingKind.HOLD_HERE);
+        .allMatch(
+            defect -> defect.severity() == Severity.STOP && defect.code() == FindingKind.HOLD_HERE);
   }
 
   @Test
@@ -67,7 +68,8 @@ class GoNoGoTest {
   void whatIsToBeSetBeforeItRollsIsPutRight() {
     assertThat(list(loaded("70 psi").air().to("End", 0, "60 °F")))
         .hasSize(2)
-        .allMatch(defect -> defect.severity() == Severity.MEND && defect.code() == FindingKind.SET_HERE);
+        .allMatch(
+            defect -> defect.severity() == Severity.MEND && defect.code() == FindingKind.SET_HERE);
   }
 
   @Test

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.forecast.Forecaster;
 import dawngauge.forecast.LoadChance;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Setting;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.Track;
 import dawngauge.quantity.GaugePressure;
 import dawngauge.quantity.Unit;

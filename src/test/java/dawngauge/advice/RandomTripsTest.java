@@ -3,8 +3,8 @@ package dawngauge.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.forecast.LegLow;
-import dawngauge.forecast.TireSnapshot;
 import dawngauge.forecast.TireAtStop;
+import dawngauge.forecast.TireSnapshot;
 import dawngauge.quantity.UnitSystem;
 import dawngauge.trip.Air;
 import dawngauge.trip.ReadingState;

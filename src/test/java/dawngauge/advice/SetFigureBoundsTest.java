@@ -21,7 +21,8 @@ class SetFigureBoundsTest {
   private static final double NOTHING = Double.NEGATIVE_INFINITY;
 
   /** A tire that shows a figure and has so many kelvin more than the air. */
-  private static TireSnapshot tire(double shown, double over, double warmSigma, GaugeErrors errors) {
+  private static TireSnapshot tire(
+      double shown, double over, double warmSigma, GaugeErrors errors) {
     double fill = (shown + 100_000) / (256 + over);
     double settled = fill * 256 - 100_000;
     FillOrigin origin =

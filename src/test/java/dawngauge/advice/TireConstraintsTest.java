@@ -31,7 +31,8 @@ class TireConstraintsTest {
   }
 
   private static TireConstraints.Stop both(int from, int addTo, int releaseTo, int most) {
-    return new TireConstraints.Stop(true, true, from, addTo, releaseTo, most, 0, 1, from, NOT_ASKED);
+    return new TireConstraints.Stop(
+        true, true, from, addTo, releaseTo, most, 0, 1, from, NOT_ASKED);
   }
 
   /**
@@ -41,10 +42,13 @@ class TireConstraintsTest {
    * @param aim asked there at a day's start
    * @param most allowed there
    */
-  private static TireConstraints way(TireConstraints.Stop middle, double floor, double aim, double most) {
+  private static TireConstraints way(
+      TireConstraints.Stop middle, double floor, double aim, double most) {
     return way(
         1,
-        new TireConstraints.Stop[] {TireConstraints.Stop.NOTHING, middle, TireConstraints.Stop.NOTHING},
+        new TireConstraints.Stop[] {
+          TireConstraints.Stop.NOTHING, middle, TireConstraints.Stop.NOTHING
+        },
         floor,
         aim,
         most);
@@ -159,9 +163,11 @@ class TireConstraintsTest {
   void theLowestFigureIsThatOfWhatCanBeDone() {
     assertThat(both(93, 100, 95, 100).lowest()).isEqualTo(93);
     assertThat(both(95, 100, 93, 100).lowest()).isEqualTo(93);
-    TireConstraints.Stop adding = new TireConstraints.Stop(true, false, 95, 100, 90, 100, 0, 1, 95, NOT_ASKED);
+    TireConstraints.Stop adding =
+        new TireConstraints.Stop(true, false, 95, 100, 90, 100, 0, 1, 95, NOT_ASKED);
     assertThat(adding.lowest()).isEqualTo(95);
-    TireConstraints.Stop letting = new TireConstraints.Stop(false, true, 95, 100, 90, 100, 0, 1, 95, NOT_ASKED);
+    TireConstraints.Stop letting =
+        new TireConstraints.Stop(false, true, 95, 100, 90, 100, 0, 1, 95, NOT_ASKED);
     assertThat(letting.lowest()).isEqualTo(90);
   }
 
@@ -197,8 +203,11 @@ class TireConstraintsTest {
 
   /** In steps of 2: 47 to 50 are 94 to 100. */
   private static TireConstraints inSteps(double wanted, double floor) {
-    TireConstraints.Stop stop = new TireConstraints.Stop(true, false, 47, 50, 47, 50, 0, 1, wanted, NOT_ASKED);
-    TireConstraints.Stop[] stops = {TireConstraints.Stop.NOTHING, stop, TireConstraints.Stop.NOTHING};
+    TireConstraints.Stop stop =
+        new TireConstraints.Stop(true, false, 47, 50, 47, 50, 0, 1, wanted, NOT_ASKED);
+    TireConstraints.Stop[] stops = {
+      TireConstraints.Stop.NOTHING, stop, TireConstraints.Stop.NOTHING
+    };
     return way(2, stops, floor, NOT_ASKED, ANY_MOST);
   }
 

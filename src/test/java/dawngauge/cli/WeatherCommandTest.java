@@ -22,9 +22,7 @@ class WeatherCommandTest {
     StringWriter err = new StringWriter();
     Console console =
         new Console(InputStream.nullInputStream(), new PrintWriter(out), new PrintWriter(err));
-    int code =
-        Cli.run(
-            Run.planner(), console, weather, (planner, trip, file) -> false, arguments);
+    int code = Cli.run(Run.planner(), console, weather, (planner, trip, file) -> false, arguments);
     console.out().flush();
     console.err().flush();
     return new Run(code, out.toString(), err.toString());

@@ -183,7 +183,9 @@ class GatheredDefectsTest {
   void rigWithoutRouteIsChecked() {
     Trip sound = SoundRig.with();
     Trip parked = sound.withRoute(new Route(List.of(), List.of()));
-    assertThat(SoundRig.check(parked)).extracting(Defect::code).containsExactly(FindingKind.NO_TRIP_DATE);
+    assertThat(SoundRig.check(parked))
+        .extracting(Defect::code)
+        .containsExactly(FindingKind.NO_TRIP_DATE);
     Rig none =
         new Rig(
             "none",

@@ -120,7 +120,8 @@ class PublishedRulesTest {
                 "route/stops/b/leg/topSpeed='" + top + "'",
                 "rig/vehicles/trailer/axles/0/gawr='6000 lb'",
                 "rig/vehicles/trailer/axles/0/label/0/coldPressure='" + label + "'"))) {
-      boolean ofSpeed = defect.code() == FindingKind.TRAILER_TIRE_SPEED || defect.code() == FindingKind.TOO_FAST;
+      boolean ofSpeed =
+          defect.code() == FindingKind.TRAILER_TIRE_SPEED || defect.code() == FindingKind.TOO_FAST;
       if (ofSpeed && defect.where().startsWith("trailer axle 1")) {
         said.add(defect.severity() + " " + defect.code());
       }

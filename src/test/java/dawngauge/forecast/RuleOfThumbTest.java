@@ -47,6 +47,7 @@ class RuleOfThumbTest {
             0);
     double now = (fahrenheit + 459.67) / 1.8;
     return RuleOfThumb.of(
-        new TireSnapshot(0, now, around, 0, now, read.fill(), read, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0));
+        new TireSnapshot(
+            0, now, around, 0, now, read.fill(), read, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0));
   }
 }

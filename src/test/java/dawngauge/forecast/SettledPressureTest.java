@@ -65,7 +65,8 @@ class SettledPressureTest {
 
     List<TireAtStop> track = Forecasts.first(trip);
 
-    for (TireSnapshot there : List.of(known(track.get(1).arrival()), known(track.get(1).leaving()))) {
+    for (TireSnapshot there :
+        List.of(known(track.get(1).arrival()), known(track.get(1).leaving()))) {
       assertThat(psi(there.settled())).isCloseTo(expected, within(digits));
     }
     assertThat(psi(known(track.get(0).leaving()).settled()))

@@ -63,7 +63,8 @@ class TireSnapshotTest {
    */
   @Test
   void betweenTwoMomentsAllGoesEvenly() {
-    TireSnapshot moment = HOME.towards(THERE, HOME.seconds() + (THERE.seconds() - HOME.seconds()) / 4);
+    TireSnapshot moment =
+        HOME.towards(THERE, HOME.seconds() + (THERE.seconds() - HOME.seconds()) / 4);
     assertThat(psi(moment.settled()))
         .isCloseTo(80 + 0.25 * (psi(THERE.settled()) - 80), within(1e-6));
     assertThat(moment.elevation()).isCloseTo(1250 * 0.3048, within(1e-6)); // a foot: NIST SP 811

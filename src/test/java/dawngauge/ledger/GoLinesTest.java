@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
-import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Defect;
+import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Severity;
 import dawngauge.quantity.UnitSystem;
 import java.util.List;
@@ -55,7 +55,12 @@ class GoLinesTest {
     Defect first = defect(FindingKind.SET_HERE, Severity.MEND, "c");
     Defect alike =
         new Defect(
-            FindingKind.SET_HERE, Severity.MEND, "d", first.what(), first.toDo(), first.authority());
+            FindingKind.SET_HERE,
+            Severity.MEND,
+            "d",
+            first.what(),
+            first.toDo(),
+            first.authority());
     assertThat(GoLines.of(List.of(first, alike), UnitSystem.US))
         .containsExactly("1 to put right before leaving: see the rig");
     assertThat(GoLines.putRight(List.of(first, alike), UnitSystem.US))

@@ -31,7 +31,8 @@ class FeedAccessTest {
   }
 
   private FeedAccess access() {
-    UserFolder user = new UserFolder(folder, CLOCK, "1", run -> false, new FailureLog(folder, CLOCK));
+    UserFolder user =
+        new UserFolder(folder, CLOCK, "1", run -> false, new FailureLog(folder, CLOCK));
     return new FeedAccess(
         user, FeedSettings.of(folder), folder.resolve("cache"), "Dawngauge/test", CLOCK);
   }
@@ -68,7 +69,8 @@ class FeedAccessTest {
   /** Two windows: what one withdraws the other asks for no more, whatever it remembers later. */
   @Test
   void aConsentWithdrawnInOneWindowIsWithdrawnInAll() {
-    UserFolder first = new UserFolder(folder, CLOCK, "1", run -> true, new FailureLog(folder, CLOCK));
+    UserFolder first =
+        new UserFolder(folder, CLOCK, "1", run -> true, new FailureLog(folder, CLOCK));
     FeedAccess one =
         new FeedAccess(
             first, FeedSettings.of(folder), folder.resolve("cache"), "Dawngauge/test", CLOCK);

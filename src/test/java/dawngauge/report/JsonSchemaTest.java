@@ -156,7 +156,8 @@ class JsonSchemaTest {
     assertWords("weights", load + "bearer", RatedLoad.Kind.values(), RatedLoad.Kind::word);
     assertWords("weights", load + "verdict", RatedLoad.Verdict.values(), RatedLoad.Verdict::word);
     assertWords("review", tire + "kind", LossFit.Kind.values(), JsonPage::word);
-    assertWords("review", "/$defs/slip/properties/kind", RecordingError.Kind.values(), JsonPage::word);
+    assertWords(
+        "review", "/$defs/slip/properties/kind", RecordingError.Kind.values(), JsonPage::word);
   }
 
   /** The words of a choice, null left out. */

@@ -154,8 +154,7 @@ class DocsPicturesTest extends WindowTest {
             InputStream.nullInputStream(),
             new PrintWriter(said, true),
             new PrintWriter(said, true));
-    int code =
-        Cli.run(planner(), console, "sheet", DEMO.toString(), "--out", file.toString());
+    int code = Cli.run(planner(), console, "sheet", DEMO.toString(), "--out", file.toString());
     assertThat(code).as(said.toString()).isZero();
     try (PDDocument sheet = Loader.loadPDF(file.toFile())) {
       PDFTextStripper reader = new PDFTextStripper();

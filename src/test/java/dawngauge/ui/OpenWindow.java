@@ -58,7 +58,8 @@ final class OpenWindow {
     this.stage = stage;
     this.document = document;
     this.window =
-        new PlannerWindow(stage, WindowTest.planner(), userFolder, weather, document, answers, false);
+        new PlannerWindow(
+            stage, WindowTest.planner(), userFolder, weather, document, answers, false);
     stage.setX(0);
     stage.setY(0);
     if (userFolder.state().window().equals(UserState.Window.FIRST)) {

@@ -63,7 +63,8 @@ final class AxleForm extends VBox {
   }
 
   /** An axle under its heading. */
-  static Fold fold(FormFields book, FindingLists findings, Set<String> open, int vehicle, int index) {
+  static Fold fold(
+      FormFields book, FindingLists findings, Set<String> open, int vehicle, int index) {
     Supplier<AxleRef> ref = () -> ref(book, vehicle, index);
     Supplier<Axle> axle = () -> axle(book, vehicle, index);
     return new Fold(

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.explain.Authority;
 import dawngauge.explain.Phrase;
-import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Defect;
+import dawngauge.fitness.FindingKind;
 import dawngauge.fitness.Severity;
 import dawngauge.testdata.RigBuilder;
 import java.util.List;
