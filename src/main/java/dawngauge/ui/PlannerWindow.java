@@ -26,19 +26,14 @@ import java.io.File;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Toggle;
-import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyEvent;
@@ -72,12 +67,7 @@ public final class PlannerWindow {
   private final TableFiles tables;
   private final PhoneFiles phone;
   private final BorderPane root;
-  private final ToggleGroup places = new ToggleGroup();
-  private final ToggleButton routeButton = place("Route");
-  private final ToggleButton rigButton = place("Rig");
-  private final ToggleButton readingsButton = place("Readings");
-  private final ToggleButton reviewButton = place("Review");
-  private final Map<Toggle, Node> pages;
+  private final PageSwitch pages;
   private final TripStatusBar crew;
   private final BooleanProperty dark = new SimpleBooleanProperty(false);
   private final boolean systemDark;
@@ -125,9 +115,8 @@ public final class PlannerWindow {
         new TripStatusBar(document, userFolder.clock(), text -> notices.tellHere("crew", text));
     this.readings = new ReadingsView(document, userFolder.clock(), crew);
     this.review = new ReviewView(document, dark, air::measured);
-    this.pages =
-        Map.of(routeButton, route, rigButton, rig, readingsButton, readings, reviewButton, review);
     this.root = new BorderPane(route);
+    this.pages = new PageSwitch(root, route, rig, readings, review, this::showCrew);
     this.files =
         new WindowFiles(
             document,
@@ -146,12 +135,7 @@ public final class PlannerWindow {
     this.phone = new PhoneFiles(document, weather, asker, notices, readings, this::showReadings);
     KeptRigsMenu rigs = new KeptRigsMenu(document, userFolder, asker, notices, earlier);
     root.centerProperty().addListener((center, before, page) -> notices.turnTo(page));
-    places.selectedToggleProperty().addListener(change -> showPlace());
-    places.selectToggle(
-        places.getToggles().stream()
-            .filter(toggle -> ((ToggleButton) toggle).getText().equals(userFolder.state().place()))
-            .findFirst()
-            .orElse(routeButton));
+    pages.choose(userFolder.state().place());
     Label caution = new Label(Ledger.AT_THE_VALVE);
     caution.getStyleClass().add("caution");
     caution.setMaxWidth(Double.MAX_VALUE);
@@ -265,7 +249,7 @@ public final class PlannerWindow {
                         ? new UserState.Window(
                             before.x(), before.y(), before.width(), before.height(), true)
                         : now)
-                .withPlace(shownPlace().getText()));
+                .withPlace(pages.shown()));
   }
 
   private String title() {
@@ -277,50 +261,15 @@ public final class PlannerWindow {
         + ") – Dawngauge";
   }
 
-  private ToggleButton place(String name) {
-    ToggleButton button = new ToggleButton(name);
-    button.setMinWidth(Region.USE_PREF_SIZE);
-    button.setToggleGroup(places);
-    return button;
-  }
-
-  /** Shows the place whose button is pressed; one of them always is. */
-  private void showPlace() {
-    Toggle pressed = places.getSelectedToggle();
-    if (pressed == null) {
-      places.selectToggle(shownPlace());
-    } else {
-      showPage(pages.getOrDefault(pressed, route));
-    }
-    showCrew();
-  }
-
-  /** Shows a page, whose first field gets the keyboard. */
-  private void showPage(Node page) {
-    boolean other = root.getCenter() != page;
-    root.setCenter(page);
-    if (other) {
-      Platform.runLater(() -> FirstField.focus(page));
-    }
-  }
-
-  /** The place whose page is shown; the route where it is none of them. */
-  private ToggleButton shownPlace() {
-    return places.getToggles().stream()
-        .filter(toggle -> pages.get(toggle) == root.getCenter())
-        .map(ToggleButton.class::cast)
-        .findFirst()
-        .orElse(routeButton);
-  }
-
   private void showCrew() {
-    Toggle pressed = places.getSelectedToggle();
-    crew.setVisible(pressed == readingsButton || (pressed == routeButton && crew.underWay()));
+    crew.setVisible(
+        pages.isChosen(PageSwitch.READINGS)
+            || (pages.isChosen(PageSwitch.ROUTE) && crew.underWay()));
   }
 
   /** Shows the route. */
   void showRoute() {
-    places.selectToggle(routeButton);
+    pages.choose(PageSwitch.ROUTE);
   }
 
   /** Ledger and trace on paper of a size in points. */
@@ -330,12 +279,12 @@ public final class PlannerWindow {
 
   /** Shows the rig. */
   void showRig() {
-    places.selectToggle(rigButton);
+    pages.choose(PageSwitch.RIG);
   }
 
   /** Shows the readings. */
   void showReadings() {
-    places.selectToggle(readingsButton);
+    pages.choose(PageSwitch.READINGS);
   }
 
   /** Shows what to do about a flat tire. */
@@ -346,7 +295,7 @@ public final class PlannerWindow {
 
   /** Shows why the tires read as they did. */
   void showReview() {
-    places.selectToggle(reviewButton);
+    pages.choose(PageSwitch.REVIEW);
   }
 
   /** Asks for a table of readings. */
@@ -381,10 +330,10 @@ public final class PlannerWindow {
     Button fill = button(WeatherActions.GET, air::fill);
     fill.disableProperty().bind(air.askingProperty());
     FigureField<String> name = TripName.field(document);
-    name.disableProperty().bind(routeButton.disabledProperty()); // on the first page it is of none
-    HBox head =
-        new HBox(
-            8, name, routeButton, rigButton, readingsButton, reviewButton, gap, fill, undo, redo);
+    name.disableProperty().bind(pages.closed()); // on the first page it is of none
+    HBox head = new HBox(8, name);
+    head.getChildren().addAll(pages.buttons());
+    head.getChildren().addAll(gap, fill, undo, redo);
     head.getStyleClass().add("head");
     return head;
   }
@@ -459,8 +408,7 @@ public final class PlannerWindow {
             },
             button("Open a trip…", files::open),
             button("An empty starter instead", this::starter));
-    showPage(first);
-    places.getToggles().forEach(toggle -> ((ToggleButton) toggle).setDisable(true));
+    pages.close(first);
   }
 
   private void starter() {
@@ -477,11 +425,7 @@ public final class PlannerWindow {
 
   /** Leaves the first page. */
   private void showAgain() {
-    places.getToggles().forEach(toggle -> ((ToggleButton) toggle).setDisable(false));
-    if (root.getCenter() instanceof FirstStartView) {
-      Toggle pressed = places.getSelectedToggle();
-      showPage(pages.getOrDefault(pressed, route));
-    }
+    pages.open();
     showCrew();
   }
 

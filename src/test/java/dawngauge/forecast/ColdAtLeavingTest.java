@@ -37,7 +37,7 @@ class ColdAtLeavingTest {
   @Test
   void afterThreeHoursNotAMinuteBefore() {
     assertThat(cold(moved(Duration.ofMinutes(179), "60 mi", Duration.ofHours(1)), 1)).isFalse();
-    assertThat(cold(moved(Duration.ofMinutes(180), "60 mi", Duration.ofHours(1)), 1)).isTrue();
+    assertThat(cold(moved(Duration.ofHours(3), "60 mi", Duration.ofHours(1)), 1)).isTrue();
   }
 
   @Test
