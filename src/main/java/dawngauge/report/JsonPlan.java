@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /** An adjustment plan beside other habits, as JSON. */
 public final class JsonPlan {
@@ -117,6 +118,12 @@ public final class JsonPlan {
       node.put("nextStart", setting.nextStart() + 1);
     }
     JsonPage.pressure(node, "atNextStart", setting.atNextStart());
+    OptionalDouble seconds = setting.compressorSeconds();
+    if (seconds.isPresent()) {
+      node.put("compressorSeconds", Math.round(seconds.getAsDouble()));
+    } else {
+      node.putNull("compressorSeconds");
+    }
   }
 
   private static void way(ObjectNode node, PlanLines.Habit habit) {

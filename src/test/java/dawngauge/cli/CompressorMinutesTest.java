@@ -2,6 +2,9 @@ package dawngauge.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -11,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** How long the crew's own compressor takes, as the commands tell it; tires of the demo haul. */
 class CompressorMinutesTest {
 
+  private static final String JSON = "--format=json";
   private static final String MINUTES = "by your compressor";
 
   private static String told(String flow, String at, String... arguments) {
@@ -66,6 +70,17 @@ class CompressorMinutesTest {
     assertThat(told("10 L/min", "70 psi", "plan", "-"))
         .as("one of them goes beyond the pressure of its flow")
         .doesNotContain(MINUTES);
+  }
+
+  /** The same two, tire by tire: 47.3 and 37.3 liter at 10 L/min; null beyond what is known. */
+  @Test
+  void aProgramIsToldTheSecondsOfEach() throws JsonProcessingException {
+    JsonNode known = new ObjectMapper().readTree(told("10 L/min", "90 psi", "plan", "-", JSON));
+    assertThat(known.findValuesAsText("compressorSeconds"))
+        .filteredOn(seconds -> !seconds.equals("null"))
+        .containsExactlyInAnyOrder("224", "284");
+    JsonNode beyond = new ObjectMapper().readTree(told("10 L/min", "70 psi", "plan", "-", JSON));
+    assertThat(beyond.findValuesAsText("compressorSeconds")).contains("null");
   }
 
   /** Ran low, in the sun, just filled, up to its figure already, beyond the flow that is known. */

@@ -62,6 +62,14 @@ final class JsonDocuments {
         "exchanged",
         Plans.trip(
             reads(reads(logged, "P2", "60.5 psi", "81.5 psi"), "T2", "81.5 psi", "60.5 psi")));
+    trips.put(
+        "own compressor",
+        Plans.trip(
+            Plans.text(DEMOS.resolve("spring-fleece-haul.dawngauge"))
+                .replace(
+                    "\"gauges\": [",
+                    "\"compressorTop\": \"120 psi\", \"compressorFlow\": \"10 L/min\","
+                        + " \"compressorFlowAt\": \"90 psi\", \"gauges\": [")));
     trips.put("worksheet", Plans.trip(Plans.text(WORKSHEET)));
     Map<String, Map<String, JsonNode>> all = new LinkedHashMap<>();
     trips.forEach((name, trip) -> all.put(name, of(trip)));

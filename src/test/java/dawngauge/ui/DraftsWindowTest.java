@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawngauge.planner.UserFolder;
 import dawngauge.quantity.UnitSystem;
+import dawngauge.trip.RouteEdits;
 import dawngauge.trip.Trip;
 import dawngauge.tripfile.TripFile;
 import java.io.IOException;
@@ -126,6 +127,22 @@ class DraftsWindowTest extends WindowTest {
     again.answers.agrees = false;
     again.run(() -> again.window.saveTo(folder.resolve("haul.dawngauge")));
     assertThat(again.answers.asked).contains("without Air as measured: fifty, " + READING + ": 8o");
+  }
+
+  /** Another stop comes to stand at the place of the one whose round it is. */
+  @Test
+  void whatIsHalfTypedOfARoundStaysWithItsStop() {
+    OpenWindow open = open(demo());
+    toReadings(open);
+    open.run(() -> roundStops(open).get(0).setValue("2 Walsenburg CO"));
+    open.write(READING, "8o");
+    open.run(() -> open.document.edit(RouteEdits.duplicate(open.document.trip(), 0)));
+    open.until(
+        "the stops have moved",
+        () -> roundStops(open).get(0).getItems().contains("3 Walsenburg CO"));
+    assertThat(open.field(READING).getText()).doesNotContain("o");
+    open.run(() -> roundStops(open).get(0).setValue("3 Walsenburg CO"));
+    assertThat(open.field(READING).getText()).isEqualTo("8o");
   }
 
   /** A copy was kept while only a part of the figure stood there. */

@@ -120,11 +120,16 @@ final class RoundPane extends VBox implements RoundRow.Listener, DraftKeeper {
     head.refresh();
     layOut(trip);
     figures();
-    head.at().stay().ifPresent(at -> drafts.become(at.stop().id()));
+    drafts.become(stop());
     RoundRow row = looked;
     if (row != null && rows.contains(row)) {
       looking(row);
     }
+  }
+
+  /** The id of the stop of the round. */
+  private String stop() {
+    return head.at().stay().map(at -> at.stop().id()).orElse("");
   }
 
   private void layOut(Trip trip) {
@@ -138,7 +143,7 @@ final class RoundPane extends VBox implements RoundRow.Listener, DraftKeeper {
           layout.add(position);
           layout.add(tire.id());
         });
-    layout.add(head.visit());
+    layout.add(stop());
     layout.add(document.units());
     if (layout.equals(laidOut)) {
       return;
