@@ -368,9 +368,9 @@
 
   /** Why there is no word on a reading. */
   function unknown() {
-    return data.followed ? 'A plan is followed, which this page cannot judge by'
-      : data.tried && round.gauge !== data.tried ? 'This page was made for the gauge ' + data.tried
-      : 'This page knows nothing of this minute';
+    return data.followed ? 'A plan is followed'
+      : data.tried && round.gauge !== data.tried ? 'Made for another gauge'
+      : 'Not made for this minute';
   }
 
   function tireView() {
