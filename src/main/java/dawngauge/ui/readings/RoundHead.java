@@ -17,9 +17,12 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import org.jspecify.annotations.Nullable;
 
 /** What a round is: its stop and beginning, how warm the tires are, its gauge, sun and air. */
@@ -32,7 +35,6 @@ final class RoundHead extends FlowPane {
   private final ChoiceBox<String> stop = new ChoiceBox<>();
   private final ChoiceBox<String> state = new ChoiceBox<>();
   private final ChoiceBox<String> gauge = new ChoiceBox<>();
-  private final Label sunny = new Label("sun on");
   private final ChoiceBox<String> sun = new ChoiceBox<>();
   private final FigureField<Optional<TypedTime>> start;
   private final FigureField<Optional<Entered<Temperature>>> air;
@@ -84,26 +86,28 @@ final class RoundHead extends FlowPane {
     }
     sun.setValue(ReadingRound.Sun.NEITHER.words());
     sun.setOnAction(event -> shone());
-    sun.managedProperty().bind(sun.visibleProperty());
-    sunny.managedProperty().bind(sunny.visibleProperty());
+    HBox sunny = asked("sun on", sun);
+    sunny.visibleProperty().bind(sun.visibleProperty());
+    sunny.managedProperty().bind(sun.visibleProperty());
     stop.setOnAction(event -> chosen(stop.getSelectionModel().getSelectedIndex()));
     state.setOnAction(event -> tellUnlessFilling());
     gauge.setOnAction(event -> tellUnlessFilling());
     getChildren()
         .addAll(
-            new Label("at"),
-            stop,
-            new Label("begun"),
-            start,
-            new Label("tires"),
-            state,
+            asked("at", stop),
+            asked("begun", start),
+            asked("tires", state),
             sunny,
-            sun,
-            new Label("gauge"),
-            gauge,
-            new Label("air"),
-            air);
+            asked("gauge", gauge),
+            asked("air", air));
     getStyleClass().add("asked");
+  }
+
+  /** A word and what it asks for, which stay side by side. */
+  private static HBox asked(String word, Node control) {
+    HBox both = new HBox(8, new Label(word), control);
+    both.setAlignment(Pos.CENTER_LEFT);
+    return both;
   }
 
   /** The stop whose round is shown, counted from 0; below 0 where there is none. */
@@ -190,7 +194,6 @@ final class RoundHead extends FlowPane {
     start.show(time == null ? "" : Forms.text(time));
     boolean asked = stateChosen() == ReadingState.COLD && time != null && at().maySunny(time);
     sun.setVisible(asked);
-    sunny.setVisible(asked);
   }
 
   private ReadingRound.Sun sunnySide() {

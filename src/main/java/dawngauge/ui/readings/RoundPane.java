@@ -159,7 +159,8 @@ final class RoundPane extends VBox implements RoundRow.Listener, DraftKeeper {
     grid.getChildren().clear();
     looked = null;
     said.getChildren().clear();
-    String[] heads = {"tire", "", "should read", "reads", "off by", "then set to", ""};
+    String unit = document.units().unitOf(QuantityKind.GAUGE_PRESSURE).symbol();
+    String[] heads = {"tire", "", "should read, " + unit, "reads", "off by", "then set to", ""};
     for (int i = 0; i < heads.length; i++) {
       Label column = new Label(heads[i]);
       column.getStyleClass().add("table-head");
@@ -171,7 +172,7 @@ final class RoundPane extends VBox implements RoundRow.Listener, DraftKeeper {
           RoundRow row =
               new RoundRow(tire.id(), position.words(), rows.size(), this::readPressure, this);
           rows.add(row);
-          row.addTo(grid, rows.size(), trip.rig().shortForm(position));
+          row.addTo(grid, 2 * rows.size() - 1, trip.rig().shortForm(position));
         });
     fit();
   }

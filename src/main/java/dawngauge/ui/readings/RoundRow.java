@@ -15,6 +15,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
 
 /** One tire of a round: what it should read, what it read, what it was set to. */
 final class RoundRow {
@@ -37,6 +38,12 @@ final class RoundRow {
 
   /** Room for a pressure with its unit. */
   private static final double LEAST_FIELD = 92;
+
+  /** An error stands below its row, from what it should read on to the mark. */
+  private static final int ERROR_FROM = 2;
+
+  private static final int ERROR_OVER = 5;
+  private static final double ROOM_FOR_ERROR = 380;
 
   private static final PseudoClass UNEXPECTED = PseudoClass.getPseudoClass("unexpected");
 
@@ -106,6 +113,7 @@ final class RoundRow {
     off.getStyleClass().add("round-off");
   }
 
+  /** Takes two rows of the grid: one of figures, one for what is wrong with them. */
   void addTo(GridPane grid, int row, String shortForm) {
     Label name = new Label(shortForm);
     name.getStyleClass().add("tire-name");
@@ -115,6 +123,9 @@ final class RoundRow {
     expected.setMinWidth(Label.USE_PREF_SIZE);
     off.setMinWidth(Label.USE_PREF_SIZE);
     grid.addRow(row, name, full, expected, reading, off, setTo, mark);
+    VBox wrong = new VBox(reading.message(), setTo.message());
+    wrong.setPrefWidth(ROOM_FOR_ERROR);
+    grid.add(wrong, ERROR_FROM, row + 1, ERROR_OVER, 1);
   }
 
   /** Names the position in full, where there is room for it. */
